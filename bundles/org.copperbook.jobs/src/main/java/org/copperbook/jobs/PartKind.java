@@ -1,0 +1,81 @@
+package org.copperbook.jobs;
+
+import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.booking.Standing;
+import org.copperbook.jobs.core.CoreTest;
+import org.copperbook.jobs.impregnation.Impregnation;
+import org.copperbook.jobs.inspection.Inspection;
+import org.copperbook.jobs.limits.LimitProfile;
+import org.copperbook.jobs.nameplate.Nameplate;
+import org.copperbook.jobs.quote.Quote;
+import org.copperbook.jobs.rectifier.RectifierSet;
+import org.copperbook.jobs.runup.RunUp;
+import org.copperbook.jobs.shop.Instruments;
+import org.copperbook.jobs.shop.WireStock;
+import org.copperbook.jobs.shop.Workshop;
+import org.copperbook.jobs.signoff.SignOffs;
+import org.copperbook.jobs.winding.WindingData;
+
+/** The kinds of part, in the order of a job's life, with the record that carries each. */
+public enum PartKind {
+    BOOKING("booking", Booking.class, false),
+    STANDING("standing", Standing.class, false),
+    NAMEPLATE("nameplate", Nameplate.class, false),
+    INSPECTION("inspection", Inspection.class, false),
+    QUOTE("quote", Quote.class, true),
+    WINDING("winding", WindingData.class, true),
+    CORE("core", CoreTest.class, false),
+    IMPREGNATION("impregnation", Impregnation.class, false),
+    RECTIFIER("rectifier", RectifierSet.class, false),
+    RUN_UP("run-up", RunUp.class, false),
+    SIGN_OFFS("sign-offs", SignOffs.class, false),
+    /** Settings and registers of the shop itself; they hang on the shop, not on a job. */
+    WORKSHOP("workshop", Workshop.class, false),
+    INSTRUMENTS("instruments", Instruments.class, false),
+    WIRE_STOCK("wire-stock", WireStock.class, false),
+    LIMITS("limits", LimitProfile.class, false);
+
+    private final String word;
+    private final Class<? extends Part> type;
+    private final boolean many;
+
+    PartKind(String word, Class<? extends Part> type, boolean many) {
+        this.word = word;
+        this.type = type;
+        this.many = many;
+    }
+
+    /** The kind as it stands in keys and files, e.g. "run-up". */
+    public String word() {
+        return word;
+    }
+
+    /** The record class of this kind. */
+    public Class<? extends Part> type() {
+        return type;
+    }
+
+    /** Whether a job can have several parts of this kind, told apart by a name ("winding/main-stator", "quote/1"). */
+    public boolean many() {
+        return many;
+    }
+
+    /** Whether the part belongs to the shop as a whole and not to a job. */
+    public boolean ofShop() {
+        return ordinal() >= WORKSHOP.ordinal();
+    }
+
+    /**
+     * The kind behind a word.
+     *
+     * @throws IllegalArgumentException when no kind has that word
+     */
+    public static PartKind of(String word) {
+        for (PartKind k : values()) {
+            if (k.word.equals(word)) {
+                return k;
+            }
+        }
+        throw new IllegalArgumentException("\"" + word + "\" is not a kind of part");
+    }
+}

@@ -1,0 +1,76 @@
+package org.copperbook.jobs.quote;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Map;
+import org.copperbook.jobs.json.KeepUnknown;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import org.copperbook.jobs.Part;
+
+/**
+ * A quote with its alternatives. Money is in the quote's currency.
+ *
+ * @param schema          layout version
+ * @param revision        revision as printed, from 1
+ * @param date            date of the quote
+ * @param validUntil      last day it holds
+ * @param currency        ISO 4217 code
+ * @param language        language of the workbook, BCP 47 tag
+ * @param alternatives    alternatives side by side
+ * @param taxes           tax kinds that lines may name
+ * @param terms           terms
+ * @param exclusions      what is not included
+ * @param approval        the customer's answer, or null
+ * @param more            fields of newer versions
+ */
+@JsonInclude(JsonInclude.Include.NON_EMPTY)
+public record Quote(int schema, int revision, LocalDate date, LocalDate validUntil, String currency,
+        String language, List<Alternative> alternatives, List<Tax> taxes, String terms, String exclusions,
+        Approval approval, @KeepUnknown Map<String, JsonNode> more) implements Part {
+
+    public static final int SCHEMA = 1;
+
+    public Quote {
+        alternatives = alternatives == null ? List.of() : List.copyOf(alternatives);
+        taxes = taxes == null ? List.of() : List.copyOf(taxes);
+        more = more == null ? Map.of() : more;
+    }
+
+    /**
+     * One way of doing the job.
+     *
+     * @param name            "full rewind", "part repair", "clean and dry", "replace"
+     * @param lines           its lines
+     * @param markUpPercent   mark-up added on cost, percent of cost; null for none
+     * @param discountPercent discount on the total, percent; null for none
+     */
+    @JsonInclude(JsonInclude.Include.NON_EMPTY)
+    public record Alternative(String name, List<QuoteLine> lines, BigDecimal markUpPercent,
+            BigDecimal discountPercent, String note, @KeepUnknown Map<String, JsonNode> more) {
+        public Alternative {
+            lines = lines == null ? List.of() : List.copyOf(lines);
+            more = more == null ? Map.of() : more;
+        }
+    }
+
+    /** A tax kind: short code, name and rate in percent. */
+    @JsonInclude(JsonInclude.Include.NON_EMPTY)
+    public record Tax(String code, String name, BigDecimal ratePercent, @KeepUnknown Map<String, JsonNode> more) {
+        public Tax {
+            more = more == null ? Map.of() : more;
+        }
+    }
+
+    /** The customer's answer: agreed or declined, which alternative, by whom, how, when, up to what limit. */
+    @JsonInclude(JsonInclude.Include.NON_EMPTY)
+    public record Approval(boolean agreed, String alternative, String by, String how, Instant at, BigDecimal limit,
+            String note, @KeepUnknown Map<String, JsonNode> more) {
+        public Approval {
+            more = more == null ? Map.of() : more;
+        }
+    }
+}

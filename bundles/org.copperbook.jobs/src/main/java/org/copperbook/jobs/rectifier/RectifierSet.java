@@ -1,0 +1,50 @@
+package org.copperbook.jobs.rectifier;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Map;
+import org.copperbook.jobs.json.KeepUnknown;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
+import org.copperbook.jobs.Part;
+
+/**
+ * The rotating rectifier as found and as left.
+ *
+ * @param schema          layout version
+ * @param circuit         full-wave (six diodes) or half-wave (three)
+ * @param positions       the diodes, position by position
+ * @param fitted          the set fitted, or null while the old one stays
+ * @param suppressor      surge suppressor
+ * @param reasonForChange why the set was changed
+ * @param note            remark
+ * @param more            fields of newer versions
+ */
+@JsonInclude(JsonInclude.Include.NON_EMPTY)
+public record RectifierSet(int schema, Circuit circuit, List<DiodePosition> positions, FittedSet fitted,
+        Suppressor suppressor, String reasonForChange, String note,
+        @KeepUnknown Map<String, JsonNode> more) implements Part {
+
+    public static final int SCHEMA = 1;
+
+    /** Rectifier circuits. */
+    public enum Circuit {
+        FULL_WAVE(6), HALF_WAVE(3);
+
+        private final int diodes;
+
+        Circuit(int diodes) {
+            this.diodes = diodes;
+        }
+
+        /** Diodes in the circuit. */
+        public int diodes() {
+            return diodes;
+        }
+    }
+
+    public RectifierSet {
+        positions = positions == null ? List.of() : List.copyOf(positions);
+        more = more == null ? Map.of() : more;
+    }
+}
