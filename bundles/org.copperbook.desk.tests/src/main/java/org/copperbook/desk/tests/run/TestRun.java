@@ -1,0 +1,92 @@
+package org.copperbook.desk.tests.run;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.engine.JupiterTestEngine;
+import org.junit.platform.engine.discovery.ClassSelector;
+import org.junit.platform.engine.discovery.DiscoverySelectors;
+import org.junit.platform.launcher.Launcher;
+import org.junit.platform.launcher.core.LauncherConfig;
+import org.junit.platform.launcher.core.LauncherDiscoveryRequestBuilder;
+import org.junit.platform.launcher.core.LauncherFactory;
+import org.junit.platform.launcher.listeners.SummaryGeneratingListener;
+import org.junit.platform.launcher.listeners.TestExecutionSummary;
+import org.junit.platform.reporting.legacy.xml.LegacyXmlReportGeneratingListener;
+import org.osgi.framework.Bundle;
+import org.osgi.framework.FrameworkUtil;
+import org.osgi.framework.wiring.BundleWiring;
+
+/**
+ * Finds the test classes of this bundle (names ending in {@code Test}), runs them and writes down how they went.
+ *
+ * @param reports folder for the JUnit XML report and for a picture of the screen at each failure
+ * @param only    simple name of the one class to run, or {@code *} for all
+ */
+record TestRun(Path reports, String only) {
+
+    /** @return whether at least one test ran, and none failed or was skipped */
+    boolean execute() {
+        Thread thread = Thread.currentThread();
+        ClassLoader before = thread.getContextClassLoader();
+        thread.setContextClassLoader(TestRun.class.getClassLoader());
+        try {
+            return print(runAll());
+        } finally {
+            thread.setContextClassLoader(before);
+        }
+    }
+
+    private TestExecutionSummary runAll() {
+        var summary = new SummaryGeneratingListener();
+        Launcher launcher = LauncherFactory.create(LauncherConfig.builder()
+                // Service files are not seen across bundles; what is used is named.
+                .enableTestEngineAutoRegistration(false)
+                .enableLauncherSessionListenerAutoRegistration(false)
+                .enableLauncherDiscoveryListenerAutoRegistration(false)
+                .enablePostDiscoveryFilterAutoRegistration(false)
+                .enableTestExecutionListenerAutoRegistration(false)
+                .addTestEngines(new JupiterTestEngine())
+                .addTestExecutionListeners(summary, new Progress(), new FailurePicture(reports),
+                        new LegacyXmlReportGeneratingListener(reports, new PrintWriter(System.err, true)))
+                .build());
+        launcher.execute(LauncherDiscoveryRequestBuilder.request().selectors(testClasses()).build());
+        return summary.getSummary();
+    }
+
+    private List<ClassSelector> testClasses() {
+        Bundle bundle = FrameworkUtil.getBundle(TestRun.class);
+        String pattern = (only.isBlank() || only.equals("*") ? "*Test" : only) + ".class";
+        List<ClassSelector> found = new ArrayList<>();
+        for (String resource : bundle.adapt(BundleWiring.class).listResources("org/copperbook", pattern,
+                BundleWiring.LISTRESOURCES_RECURSE | BundleWiring.LISTRESOURCES_LOCAL)) {
+            String name = resource.substring(0, resource.length() - ".class".length()).replace('/', '.');
+            try {
+                found.add(DiscoverySelectors.selectClass(bundle.loadClass(name)));
+            } catch (ClassNotFoundException missing) {
+                throw new IllegalStateException("Listed in the bundle but not loadable: " + name, missing);
+            }
+        }
+        return found;
+    }
+
+    private boolean print(TestExecutionSummary summary) {
+        summary.printFailuresTo(new PrintWriter(System.out, true), 30);
+        long wrong = summary.getFailures().stream()
+                .filter(failure -> failure.getException() instanceof AssertionError).count();
+        long errors = summary.getTotalFailureCount() - wrong;
+        long skipped = summary.getTestsSkippedCount() + summary.getTestsAbortedCount()
+                + summary.getContainersSkippedCount() + summary.getContainersAbortedCount();
+        System.out.printf(Locale.ROOT, "Tests run: %d, Failures: %d, Errors: %d, Skipped: %d, Time elapsed: %.1f s%n",
+                summary.getTestsStartedCount(), wrong, errors, skipped,
+                (summary.getTimeFinished() - summary.getTimeStarted()) / 1000.0);
+        System.out.printf("%d passed, %d failed%n", summary.getTestsSucceededCount(),
+                summary.getTotalFailureCount() + skipped);
+        if (summary.getTestsStartedCount() == 0) {
+            System.out.println("No window test was found: that is a failure too.");
+        }
+        return summary.getTestsSucceededCount() > 0 && summary.getTotalFailureCount() == 0 && skipped == 0;
+    }
+}
