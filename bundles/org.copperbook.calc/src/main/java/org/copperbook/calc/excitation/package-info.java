@@ -1,0 +1,2 @@
+/** Rotating rectifier and excitation: bridge relations, diode readings, the separate-excitation run. */
+package org.copperbook.calc.excitation;
