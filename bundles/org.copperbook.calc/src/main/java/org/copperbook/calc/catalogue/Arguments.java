@@ -1,0 +1,69 @@
+package org.copperbook.calc.catalogue;
+
+import java.util.Locale;
+import java.util.Map;
+
+/** The inputs of one evaluation, read and in SI. Asking for an input that was not given is a programming error. */
+public final class Arguments {
+
+    private final Map<String, Object> values;
+
+    Arguments(Map<String, Object> values) {
+        this.values = values;
+    }
+
+    /** Whether an optional input was given. */
+    public boolean has(String name) {
+        return values.containsKey(name);
+    }
+
+    /** A number in SI; positive infinity for "above range". */
+    public double number(String name) {
+        return (Double) value(name);
+    }
+
+    /** A number in SI, or the fallback when the input was not given. */
+    public double number(String name, double fallback) {
+        return has(name) ? number(name) : fallback;
+    }
+
+    public double[] numbers(String name) {
+        return ((double[]) value(name)).clone();
+    }
+
+    /** Points as {x, y} in SI, in the order given. */
+    public double[][] points(String name) {
+        double[][] points = (double[][]) value(name);
+        double[][] copy = new double[points.length][];
+        for (int i = 0; i < points.length; i++) {
+            copy[i] = points[i].clone();
+        }
+        return copy;
+    }
+
+    public int whole(String name) {
+        return (Integer) value(name);
+    }
+
+    public boolean flag(String name) {
+        return (Boolean) value(name);
+    }
+
+    /** Text or the word of a choice. */
+    public String text(String name) {
+        return (String) value(name);
+    }
+
+    /** The constant of an enumeration that a choice names. */
+    public <E extends Enum<E>> E choice(String name, Class<E> type) {
+        return Enum.valueOf(type, text(name).toUpperCase(Locale.ROOT).replace('-', '_'));
+    }
+
+    private Object value(String name) {
+        Object v = values.get(name);
+        if (v == null) {
+            throw new IllegalStateException("input " + name + " was not given");
+        }
+        return v;
+    }
+}
