@@ -9,6 +9,7 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import org.copperbook.calc.money.RoundingRule;
 import org.copperbook.jobs.Part;
 
 /**
@@ -19,6 +20,7 @@ import org.copperbook.jobs.Part;
  * @param date            date of the quote
  * @param validUntil      last day it holds
  * @param currency        ISO 4217 code
+ * @param rounding        where amounts are rounded; line by line when not stated
  * @param language        language of the workbook, BCP 47 tag
  * @param alternatives    alternatives side by side
  * @param taxes           tax kinds that lines may name
@@ -29,12 +31,13 @@ import org.copperbook.jobs.Part;
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record Quote(int schema, int revision, LocalDate date, LocalDate validUntil, String currency,
-        String language, List<Alternative> alternatives, List<Tax> taxes, String terms, String exclusions,
-        Approval approval, @KeepUnknown Map<String, JsonNode> more) implements Part {
+        RoundingRule rounding, String language, List<Alternative> alternatives, List<Tax> taxes, String terms,
+        String exclusions, Approval approval, @KeepUnknown Map<String, JsonNode> more) implements Part {
 
     public static final int SCHEMA = 1;
 
     public Quote {
+        rounding = rounding == null ? RoundingRule.LINES : rounding;
         alternatives = alternatives == null ? List.of() : List.copyOf(alternatives);
         taxes = taxes == null ? List.of() : List.copyOf(taxes);
         more = more == null ? Map.of() : more;

@@ -1,0 +1,73 @@
+package org.copperbook.jobs.quote;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import org.copperbook.calc.money.QuoteTotals;
+import org.copperbook.calc.money.RoundingRule;
+import org.junit.jupiter.api.Test;
+
+/** Expected amounts are decimal arithmetic by hand, written out beside each. */
+class QuotePricesTest {
+
+    private static QuoteLine line(String quantity, String price, String discount, String tax) {
+        return new QuoteLine(QuoteLine.Kind.MATERIAL, "wire", null, quantity == null ? null : new BigDecimal(quantity),
+                "kg", price == null ? null : new BigDecimal(price), discount == null ? null : new BigDecimal(discount),
+                tax, Map.of());
+    }
+
+    private static Quote quote(String currency, String markUp, String discount, QuoteLine... lines) {
+        Quote.Alternative a = new Quote.Alternative("full rewind", List.of(lines),
+                markUp == null ? null : new BigDecimal(markUp), discount == null ? null : new BigDecimal(discount),
+                null, Map.of());
+        return new Quote(1, 1, null, null, currency, RoundingRule.LINES, "en", List.of(a),
+                List.of(new Quote.Tax("V", "VAT", new BigDecimal("19"), Map.of())), null, null, null, Map.of());
+    }
+
+    private static QuoteTotals totals(Quote quote) {
+        return new QuotePrices(quote).totals(quote.alternatives().get(0));
+    }
+
+    @Test
+    void markUpIsPutOnTheUnitPriceAndRoundedBeforeItIsMultiplied() {
+        // 12.34 x 1.15 = 14.191 -> 14.19; 10 x 14.19 = 141.90; 19 % of 141.90 = 26.961 -> 26.96; sum 168.86
+        QuoteTotals t = totals(quote("EUR", "15", null, line("10", "12.34", null, "V")));
+        assertEquals(new BigDecimal("141.90"), t.net());
+        assertEquals(new BigDecimal("168.86"), t.gross());
+    }
+
+    @Test
+    void aPriceFinerThanTheCurrencyKeepsItsDecimals() {
+        // 0.0345 x 1.15 = 0.039675 -> 0.0397; 1000 x 0.0397 = 39.70
+        assertEquals(new BigDecimal("39.70"), totals(quote("EUR", "15", null, line("1000", "0.0345", null, null))).net());
+    }
+
+    @Test
+    void aCurrencyWithoutDecimalsRoundsToTheUnit() {
+        // 3 x 1250 = 3750, less 2.5 % = 3656.25 -> 3656; discount 10 % = 365.6 -> 366; 3290; tax 19 % = 625.1 -> 625
+        QuoteTotals t = totals(quote("JPY", null, "10", line("3", "1250", "2.5", "V")));
+        assertEquals(new BigDecimal("366"), t.discount());
+        assertEquals(new BigDecimal("3915"), t.gross());
+    }
+
+    @Test
+    void aLineWithoutQuantityIsOneLump() {
+        assertEquals(new BigDecimal("250.000"), totals(quote("KWD", null, null, line(null, "250", null, null))).gross());
+    }
+
+    @Test
+    void aLineThatCannotBePricedIsNamed() {
+        UnpriceableQuoteException noPrice = assertThrows(UnpriceableQuoteException.class,
+                () -> totals(quote("EUR", null, null, line("1", "2", null, null), line("1", null, null, null))));
+        assertTrue(noPrice.getMessage().contains("\"full rewind\", line 2"), noPrice.getMessage());
+        UnpriceableQuoteException noTax = assertThrows(UnpriceableQuoteException.class,
+                () -> totals(quote("EUR", null, null, line("1", "2", null, "X"))));
+        assertTrue(noTax.getMessage().contains("\"X\""), noTax.getMessage());
+        assertThrows(UnpriceableQuoteException.class, () -> totals(quote("EUR", null, null, line("1", "2", "101", null))));
+        assertThrows(UnpriceableQuoteException.class, () -> totals(quote("ZZZ9", null, null)));
+    }
+}
