@@ -7,6 +7,7 @@ import org.copperbook.jobs.json.KeepUnknown;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.copperbook.jobs.Part;
+import org.copperbook.jobs.limits.Limit;
 
 /**
  * The rating plate (items of IEC 60034-1, rating plates), as read; null means not on the plate or not legible.
@@ -45,6 +46,7 @@ import org.copperbook.jobs.Part;
  * @param leads           leads brought out (3, 6, 9, 12)
  * @param marks           which marking system the terminals carry
  * @param otherRatings    further ratings of a dual plate
+ * @param makerLimits     the maker's own limits for this machine; they go before the workshop's profile
  * @param more            fields of newer versions
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
@@ -54,7 +56,7 @@ public record Nameplate(int schema, String maker, String type, String serial, In
         Double excitationA, Double mainFieldV, Double mainFieldA, String thermalClass, String ip, String ic,
         String im, Double ambientCelsius, Double altitudeM, Double massKg, Double shaftHeightMm, String bearingDE,
         String bearingNDE, String regulator, Integer leads, TerminalMarks marks, List<Rating> otherRatings,
-        @KeepUnknown Map<String, JsonNode> more) implements Part {
+        List<Limit> makerLimits, @KeepUnknown Map<String, JsonNode> more) implements Part {
 
     public static final int SCHEMA = 1;
 
@@ -63,6 +65,7 @@ public record Nameplate(int schema, String maker, String type, String serial, In
 
     public Nameplate {
         otherRatings = otherRatings == null ? List.of() : List.copyOf(otherRatings);
+        makerLimits = makerLimits == null ? List.of() : List.copyOf(makerLimits);
         more = more == null ? Map.of() : more;
     }
 

@@ -21,6 +21,7 @@ import org.copperbook.jobs.reading.Reading;
  * @param sequenceRight      true when it is the one wanted
  * @param regulation         regulator on: set-point and steady-state regulation
  * @param overspeed          overspeed test, or null
+ * @param mounting           how the machine stood for the vibration readings; null when not stated
  * @param vibration          vibration readings
  * @param bearingTemperatures bearing temperatures against time
  * @param noise              noise note
@@ -32,7 +33,7 @@ import org.copperbook.jobs.reading.Reading;
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record RunUp(int schema, List<Reading> readings, List<SurgeTest> surges, List<WithstandTest> withstands,
         List<RunPoint> points, String phaseSequence, Boolean sequenceRight, Regulation regulation,
-        Overspeed overspeed, List<Vibration> vibration, List<BearingTemperature> bearingTemperatures, String noise,
+        Overspeed overspeed, Mounting mounting, List<Vibration> vibration, List<BearingTemperature> bearingTemperatures, String noise,
         Double durationMinutes, String conditions, String note,
         @KeepUnknown Map<String, JsonNode> more) implements Part {
 
@@ -83,6 +84,9 @@ public record RunUp(int schema, List<Reading> readings, List<SurgeTest> surges, 
             more = more == null ? Map.of() : more;
         }
     }
+
+    /** How the machine stands: on soft springs or pads, or bolted down (IEC 60034-14). */
+    public enum Mounting { FREE, RIGID }
 
     /** Ends of the machine. */
     public enum End { DRIVE_END, NON_DRIVE_END }
