@@ -1,0 +1,41 @@
+package org.copperbook.jobs.check;
+
+import java.util.List;
+import org.copperbook.jobs.signoff.HoldPoint;
+
+/**
+ * Where a hold point stands.
+ *
+ * @param point    the hold point
+ * @param state    not reached, open, ready, signed or reopened
+ * @param blockers what keeps it from being signed, in words; empty when ready or signed
+ * @param toSign   who still has to sign, in words; empty when signed
+ * @param applies  false when this job does not pass this point (an overhaul winds nothing)
+ */
+public record HoldPointState(HoldPoint point, State state, List<String> blockers, List<String> toSign,
+        boolean applies) {
+
+    /** States of a hold point. */
+    public enum State {
+        /** Does not apply, or nothing that belongs to it has been recorded yet. */
+        NOT_REACHED,
+        /** Work on it has begun and something still blocks it. */
+        OPEN,
+        /** Nothing blocks it; signatures are missing. */
+        READY,
+        /** Signed by everybody who has to. */
+        SIGNED,
+        /** Was signed; a failure after the signature opened it again. */
+        REOPENED
+    }
+
+    public HoldPointState {
+        blockers = List.copyOf(blockers);
+        toSign = List.copyOf(toSign);
+    }
+
+    /** Whether work behind this point may go on. */
+    public boolean passed() {
+        return !applies || state == State.SIGNED;
+    }
+}
