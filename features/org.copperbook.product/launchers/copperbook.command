@@ -29,7 +29,7 @@ done
 # Cocoa draws on the first thread of the process and on no other.
 code=23
 while [ "$code" -eq 23 ]; do
-  "$java" -XstartOnFirstThread -Xmx1g -Dfile.encoding=UTF-8 -jar "$here/plugins/@launcher@" "$@"
+  "$java" -XstartOnFirstThread -Xmx1g -Dfile.encoding=UTF-8 ${HOME:+-Duser.home="$HOME"} -jar "$here/plugins/@launcher@" "$@"
   code=$?
 done
 exit "$code"
