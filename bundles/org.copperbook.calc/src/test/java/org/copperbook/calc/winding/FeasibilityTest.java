@@ -1,0 +1,72 @@
+package org.copperbook.calc.winding;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.copperbook.calc.OutOfRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FeasibilityTest {
+
+    /** Srivastava, Ex. 5.2: 32 slots in 4 poles split 8/12/12 and are not balanced. */
+    @Test
+    void thirtyTwoSlotsInFourPolesAreRefused() {
+        Feasibility found = Feasibility.of(32, 4, 3, 2);
+        assertFalse(found.balanced());
+        assertEquals(10.6666667, found.coilsPerPhase(), 1e-6);
+    }
+
+    /** Srivastava, Ex. 5.2: grouping 2-2-2-3 and 2-3, begun at any member. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"54|8|3 2 2 2", "30|4|3 2", "36|4|3"})
+    void groupingFollowsTheExample(int slots, int poles, String pattern) {
+        Feasibility found = Feasibility.of(slots, poles, 3, 2);
+        assertTrue(found.balanced());
+        assertEquals(pattern, String.join(" ", found.groupPattern().stream().map(String::valueOf).toList()));
+    }
+
+    /** Oracle: the condition of Pyrhonen et al. ch. 2, slots over phases times the greatest common divisor with the pole pairs. */
+    @Test
+    void balanceAgreesWithTheOtherFormOfTheCondition() {
+        for (int slots = 6; slots <= 120; slots++) {
+            for (int pairs = 1; pairs <= 12; pairs++) {
+                int common = java.math.BigInteger.valueOf(slots).gcd(java.math.BigInteger.valueOf(pairs)).intValue();
+                boolean expected = slots % (3 * common) == 0;
+                assertEquals(expected, Feasibility.of(slots, 2 * pairs, 3, 2).balanced(), slots + " slots " + pairs + " pairs");
+            }
+        }
+    }
+
+    /** The vector sum decides: what is called balanced must be so when generated, and have the circuits promised. */
+    @Test
+    void promisesHoldForTheGeneratedWinding() {
+        for (int slots = 6; slots <= 72; slots += 3) {
+            for (int poles = 2; poles <= 10; poles += 2) {
+                Feasibility found = Feasibility.of(slots, poles, 3, 2);
+                if (found.balanced()) {
+                    int span = Math.max(1, slots / poles);
+                    Winding winding = WindingGenerator.generate(WindingPlan.doubleLayerLap(slots, poles, 3, span, 5));
+                    assertTrue(PhaseSymmetry.of(winding).balanced(), slots + " " + poles);
+                    if (slots >= 3 * poles) {
+                        assertEquals(found.circuits(), CircuitPlan.possible(winding, 1), slots + " slots " + poles + " poles");
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void unequalCircuitsShowTheirDifference() {
+        Winding winding = WindingGenerator.generate(WindingPlan.doubleLayerLap(30, 4, 3, 7, 5));
+        List<Integer> groups = winding.groupsOf(1);
+        assertEquals(List.of(1, 2), CircuitPlan.possible(winding, 1));
+        double difference = CircuitPlan.largestDifference(winding, groups.stream().map(List::of).toList());
+        assertTrue(difference > 0.3);
+        assertThrows(OutOfRange.class, () -> CircuitPlan.equal(winding, 3));
+    }
+}
