@@ -1,0 +1,133 @@
+package org.copperbook.store;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.Part;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.shop.Person;
+import org.copperbook.jobs.shop.Shop;
+
+/**
+ * Keeps the jobs of a workshop. Saving appends a revision of one part and returns only when it is durable; no revision
+ * is ever changed or removed. Everything else (register, search text) is derived from the revisions.
+ *
+ * <p>Safe for use by several threads, and by several programs on one file. Every method may throw
+ * {@link StoreException}; none may be called from a thread that must not wait for a disk.
+ *
+ * <p>{@code who} is always the key of a person, never a name, because it becomes part of the chained text, from which
+ * nothing can be erased.
+ */
+public interface JobStore extends AutoCloseable {
+
+    /** The job id under which the shop's own parts are kept. */
+    String SHOP = "shop";
+
+    /** Books a machine in: gives the job the next number of the series and keeps the booking, both or neither. */
+    JobHandle create(Booking booking, String who);
+
+    /**
+     * Appends a revision of a part.
+     *
+     * @param basedOnRevision the revision this one was made from; 0 when the job has no such part yet
+     * @param why             reason, may be empty
+     * @throws ConflictException when the store's current revision is another one; nothing is written
+     * @throws StoreException    NOT_FOUND when there is no such job
+     */
+    Saved save(String jobId, PartKey key, Part part, int basedOnRevision, String who, String why);
+
+    /** The current revision of a part, if the job has it. */
+    Optional<Saved> current(String jobId, PartKey key);
+
+    /** The current revision of every part of a job that this version can name, in the order of a job's life. */
+    Map<PartKey, Saved> currentParts(String jobId);
+
+    /** Every revision of a part, oldest first. */
+    List<Saved> history(String jobId, PartKey key);
+
+    /**
+     * A job as it stands. Parts of a kind this version does not know are left out (see {@link #unknownParts}).
+     *
+     * @throws StoreException NOT_FOUND when there is no such job
+     */
+    Job load(String jobId);
+
+    /** Keys of parts that a newer version saved in this job and this version cannot show; usually none. */
+    List<String> unknownParts(String jobId);
+
+    /** The key of the job with a number. */
+    Optional<String> idOf(String number);
+
+    /** A page of the register. */
+    RegisterSlice register(RegisterQuery query);
+
+    /** The shop as it stands; what was never saved has its default. */
+    Shop shop();
+
+    /** Appends a revision of one of the shop's own parts; as {@link #save} otherwise. */
+    default Saved saveShopPart(PartKey key, Part part, int basedOnRevision, String who, String why) {
+        return save(SHOP, key, part, basedOnRevision, who, why);
+    }
+
+    /** The people by key; they stand outside the chain so that they can be erased lawfully. */
+    Map<String, Person> persons();
+
+    /** Keeps a person, in place of one known under the same key. */
+    void savePerson(Person person);
+
+    /** Keeps the bytes of a photo unchanged and returns their SHA-256 in lower-case hex, the key for PhotoRef. */
+    String keepPhoto(byte[] bytes);
+
+    /** The bytes of a photo. */
+    Optional<byte[]> photo(String hash);
+
+    /**
+     * Takes in people, shop parts and whole jobs in one transaction: all of it or nothing.
+     *
+     * @return the jobs' keys and numbers, in the order given
+     * @throws StoreException ALREADY_THERE when a number or key is taken and {@code taken} says to refuse
+     */
+    List<JobHandle> takeIn(Intake intake, String who, String why, NumberTaken taken);
+
+    /** Takes in one job; as above. */
+    default JobHandle takeIn(Job job, String who, String why, NumberTaken taken) {
+        return takeIn(Intake.of(job), who, why, taken).get(0);
+    }
+
+    /** Verifies the whole store and names the first bad link. Reads a snapshot; others may go on saving. */
+    AuditReport audit();
+
+    /** Makes the register anew from the revisions. */
+    void rebuildRegister();
+
+    /**
+     * Writes a complete copy while others go on working. The target appears only when the copy is whole and checked.
+     *
+     * @throws StoreException ALREADY_THERE when the target exists
+     */
+    void backup(Path target);
+
+    /** The file that holds the store. */
+    Path file();
+
+    /**
+     * Calls the listener after every change, from whichever thread noticed it. A listener that throws is logged and
+     * does not disturb the save.
+     *
+     * @return closes the subscription
+     */
+    Listening onChange(Consumer<Change> listener);
+
+    /** A subscription to changes. */
+    interface Listening extends AutoCloseable {
+        @Override
+        void close();
+    }
+
+    @Override
+    void close();
+}

@@ -1,0 +1,57 @@
+package org.copperbook.store;
+
+import java.util.Objects;
+
+/**
+ * The store could not do what was asked. The message is for people: what happened, what was kept, what to do. Whatever
+ * was acknowledged before stays as it was, and nothing of the failed step remains.
+ */
+public class StoreException extends RuntimeException {
+
+    private static final long serialVersionUID = 1L;
+
+    /** Reasons a caller may want to tell apart. */
+    public enum Kind {
+        /** Another program held the store for longer than we waited. */
+        LOCKED,
+        /** The file or its folder may not be written. */
+        READ_ONLY,
+        DISK_FULL,
+        /** The file is damaged. */
+        CORRUPT,
+        /** The file is not a Copperbook store. */
+        NOT_A_STORE,
+        /** Written by a newer version of Copperbook. */
+        NEWER_SCHEMA,
+        /** The file's layout was not made by the steps this version knows. */
+        FOREIGN_SCHEMA,
+        /** No such job or part. */
+        NOT_FOUND,
+        /** A job with this number or key is in the store already. */
+        ALREADY_THERE,
+        /** Somebody else saved the part in between; see {@link ConflictException}. */
+        CONFLICT,
+        /** A kept record cannot be read by this version. */
+        UNREADABLE_RECORD,
+        /** The number pattern of the workshop's settings cannot be used. */
+        BAD_NUMBER_SERIES,
+        /** Reading or writing failed for another reason. */
+        IO,
+        CLOSED
+    }
+
+    private final Kind kind;
+
+    public StoreException(Kind kind, String message) {
+        this(kind, message, null);
+    }
+
+    public StoreException(Kind kind, String message, Throwable cause) {
+        super(message, cause);
+        this.kind = Objects.requireNonNull(kind, "kind");
+    }
+
+    public Kind kind() {
+        return kind;
+    }
+}

@@ -1,0 +1,37 @@
+package org.copperbook.store.jdbc;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.List;
+
+/**
+ * What the store needs of a database engine. Every method throws {@link org.copperbook.store.StoreException} with a
+ * message for people when the engine refuses.
+ */
+public interface Database extends AutoCloseable {
+
+    /** Runs work in a transaction that holds the write lock from its start; what it did is durable on return. */
+    <T> T write(Work<T> work);
+
+    /** Runs work on a snapshot, without writing. */
+    <T> T read(Work<T> work);
+
+    /** Runs long work on a snapshot over a connection of its own, so that nobody waits for it. */
+    <T> T readApart(Work<T> work);
+
+    /** A number that differs from the last one whenever anybody has written in between. */
+    long changeMark();
+
+    /** What the engine finds wrong with its own pages and with the guards of append-only tables; one line each. */
+    List<String> integrityProblems(Connection connection) throws SQLException;
+
+    /** Writes a complete, checked copy. */
+    void backup(Path target);
+
+    /** The file that holds the data. */
+    Path file();
+
+    @Override
+    void close();
+}

@@ -1,0 +1,216 @@
+package org.copperbook.store.jdbc;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.Part;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.shop.Person;
+import org.copperbook.jobs.shop.Shop;
+import org.copperbook.store.AuditReport;
+import org.copperbook.store.BadLink;
+import org.copperbook.store.Change;
+import org.copperbook.store.Intake;
+import org.copperbook.store.JobHandle;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.NumberTaken;
+import org.copperbook.store.RegisterQuery;
+import org.copperbook.store.RegisterSlice;
+import org.copperbook.store.Saved;
+import org.copperbook.store.StoreOptions;
+
+/** The store over a database engine with SQL. */
+public final class JdbcJobStore implements JobStore {
+
+    private final Database database;
+    private final Tables tables;
+    private final Reading reading;
+    private final Writing writing;
+    private final Listeners listeners = new Listeners();
+    private final ChangeWatch watch;
+
+    /** Takes over an open database whose schema is current, and closes it at the end. */
+    public JdbcJobStore(Database database, StoreOptions options) {
+        PartJson json = new PartJson();
+        this.database = database;
+        tables = Tables.with(json);
+        reading = new Reading(tables, json);
+        writing = new Writing(tables, reading, json, options.stageOf(), options.clock());
+        if (database.read(c -> tables.settings().number(c, SettingTable.REGISTER_EDITION))
+                != RegisterEntry.EDITION) {
+            rebuildRegister();
+        }
+        watch = new ChangeWatch(database, tables, listeners, options.lookForChangesEvery());
+    }
+
+    @Override
+    public JobHandle create(Booking booking, String who) {
+        Objects.requireNonNull(booking, "booking");
+        named(who);
+        JobHandle job = watch.write(c -> writing.create(c, booking, who));
+        listeners.tell(new Change(job.id(), PartKind.BOOKING.word(), false));
+        return job;
+    }
+
+    @Override
+    public Saved save(String jobId, PartKey key, Part part, int basedOnRevision, String who, String why) {
+        fits(SHOP.equals(jobId), key, part);
+        named(who);
+        String reason = why == null ? "" : why;
+        Saved saved = watch.write(c -> writing.save(c, jobId, key, part, basedOnRevision, who, reason));
+        listeners.tell(new Change(jobId, key.toString(), false));
+        return saved;
+    }
+
+    @Override
+    public Optional<Saved> current(String jobId, PartKey key) {
+        return database.read(c -> reading.current(c, jobId, key));
+    }
+
+    @Override
+    public Map<PartKey, Saved> currentParts(String jobId) {
+        return database.read(c -> reading.currentParts(c, jobId));
+    }
+
+    @Override
+    public List<Saved> history(String jobId, PartKey key) {
+        return database.read(c -> reading.history(c, jobId, key));
+    }
+
+    @Override
+    public Job load(String jobId) {
+        return database.read(c -> reading.load(c, jobId));
+    }
+
+    @Override
+    public List<String> unknownParts(String jobId) {
+        return database.read(c -> reading.unknownParts(c, jobId));
+    }
+
+    @Override
+    public Optional<String> idOf(String number) {
+        return database.read(c -> tables.jobs().idOf(c, number));
+    }
+
+    @Override
+    public RegisterSlice register(RegisterQuery query) {
+        return database.read(c -> tables.register().page(c, query));
+    }
+
+    @Override
+    public Shop shop() {
+        return database.read(reading::shop);
+    }
+
+    @Override
+    public Map<String, Person> persons() {
+        return database.read(c -> tables.people().all(c));
+    }
+
+    @Override
+    public void savePerson(Person person) {
+        watch.write(c -> {
+            tables.people().put(c, person);
+            return person;
+        });
+        listeners.tell(new Change(SHOP, Change.PEOPLE, false));
+    }
+
+    @Override
+    public String keepPhoto(byte[] bytes) {
+        return database.write(c -> tables.photos().put(c, bytes, writing.now()));
+    }
+
+    @Override
+    public Optional<byte[]> photo(String hash) {
+        return database.read(c -> tables.photos().get(c, hash));
+    }
+
+    @Override
+    public List<JobHandle> takeIn(Intake intake, String who, String why, NumberTaken taken) {
+        intake.shopParts().forEach((k, p) -> fits(true, k, p));
+        intake.jobs().forEach(j -> j.parts().forEach((k, p) -> fits(false, k, p)));
+        named(who);
+        String reason = why == null ? "" : why;
+        List<JobHandle> jobs = watch.write(c -> writing.takeIn(c, intake, who, reason, taken));
+        if (!intake.people().isEmpty()) {
+            listeners.tell(new Change(SHOP, Change.PEOPLE, false));
+        }
+        intake.shopParts().keySet().forEach(k -> listeners.tell(new Change(SHOP, k.toString(), false)));
+        for (int i = 0; i < jobs.size(); i++) {
+            for (PartKey k : intake.jobs().get(i).parts().keySet()) {
+                listeners.tell(new Change(jobs.get(i).id(), k.toString(), false));
+            }
+        }
+        return jobs;
+    }
+
+    @Override
+    public AuditReport audit() {
+        return database.readApart(this::audit);
+    }
+
+    @Override
+    public void rebuildRegister() {
+        database.write(c -> {
+            writing.rebuildRegister(c);
+            return null;
+        });
+    }
+
+    @Override
+    public void backup(Path target) {
+        database.backup(target);
+    }
+
+    @Override
+    public Path file() {
+        return database.file();
+    }
+
+    @Override
+    public Listening onChange(Consumer<Change> listener) {
+        return listeners.add(listener);
+    }
+
+    @Override
+    public void close() {
+        watch.close();
+        database.close();
+    }
+
+    private AuditReport audit(Connection c) throws SQLException {
+        List<String> problems = new ArrayList<>(database.integrityProblems(c));
+        ChainAudit chain = new ChainAudit();
+        Optional<BadLink> bad = chain.firstBad(c);
+        problems.addAll(tables.photos().problems(c));
+        return new AuditReport(chain.read(), tables.jobs().all(c).size(), bad, problems, chain.notes());
+    }
+
+    private static void named(String who) {
+        if (who == null || who.isBlank()) {
+            throw new IllegalArgumentException("every save needs the key of the person who saves");
+        }
+    }
+
+    private static void fits(boolean shop, PartKey key, Part part) {
+        if (!key.kind().type().isInstance(part)) {
+            throw new IllegalArgumentException("a part under " + key + " must be a "
+                    + key.kind().type().getSimpleName() + ", not " + part);
+        }
+        if (key.kind().ofShop() != shop) {
+            throw new IllegalArgumentException(key + (shop ? " belongs to a job, not to the shop"
+                    : " belongs to the shop, not to a job"));
+        }
+    }
+}

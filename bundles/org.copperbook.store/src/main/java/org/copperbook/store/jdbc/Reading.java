@@ -1,0 +1,150 @@
+package org.copperbook.store.jdbc;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.Part;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.json.BadRecordException;
+import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.limits.LimitProfile;
+import org.copperbook.jobs.shop.Instruments;
+import org.copperbook.jobs.shop.Shop;
+import org.copperbook.jobs.shop.WireStock;
+import org.copperbook.jobs.shop.Workshop;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.Revision;
+import org.copperbook.store.Saved;
+import org.copperbook.store.StoreException;
+import org.copperbook.store.StoreText;
+
+/** Makes records of kept revisions. */
+final class Reading {
+
+    private final Tables tables;
+    private final PartJson json;
+
+    Reading(Tables tables, PartJson json) {
+        this.tables = tables;
+        this.json = json;
+    }
+
+    Optional<Saved> current(Connection c, String jobId, PartKey key) throws SQLException {
+        return tables.revisions().latest(c, jobId, key.toString()).map(r -> saved(key, r));
+    }
+
+    List<Saved> history(Connection c, String jobId, PartKey key) throws SQLException {
+        List<Saved> found = new ArrayList<>();
+        for (Revision r : tables.revisions().history(c, jobId, key.toString())) {
+            found.add(saved(key, r));
+        }
+        return found;
+    }
+
+    Map<PartKey, Saved> currentParts(Connection c, String jobId) throws SQLException {
+        number(c, jobId);
+        Map<PartKey, Saved> found = new TreeMap<>();
+        for (Revision r : tables.revisions().latestOfJob(c, jobId)) {
+            key(r).ifPresent(k -> found.put(k, saved(k, r)));
+        }
+        return found;
+    }
+
+    List<String> unknownParts(Connection c, String jobId) throws SQLException {
+        number(c, jobId);
+        return tables.revisions().latestOfJob(c, jobId).stream().filter(r -> key(r).isEmpty()).map(Revision::part)
+                .sorted().toList();
+    }
+
+    Job load(Connection c, String jobId) throws SQLException {
+        String number = number(c, jobId);
+        Map<PartKey, Part> parts = new TreeMap<>();
+        currentParts(c, jobId).forEach((k, s) -> parts.put(k, s.part()));
+        return new Job(jobId, number, parts);
+    }
+
+    /** The job's number, empty for the shop. */
+    String number(Connection c, String jobId) throws SQLException {
+        return tables.jobs().numberOf(c, jobId).orElseThrow(() -> new StoreException(StoreException.Kind.NOT_FOUND,
+                StoreText.of("noJob", jobId)));
+    }
+
+    Shop shop(Connection c) throws SQLException {
+        Map<PartKey, Saved> parts = currentParts(c, JobStore.SHOP);
+        return new Shop(
+                part(parts, PartKind.WORKSHOP, Workshop.class).orElseGet(Reading::workshop),
+                part(parts, PartKind.INSTRUMENTS, Instruments.class)
+                        .orElseGet(() -> new Instruments(Instruments.SCHEMA, List.of(), Map.of())),
+                part(parts, PartKind.WIRE_STOCK, WireStock.class)
+                        .orElseGet(() -> new WireStock(WireStock.SCHEMA, List.of(), Map.of())),
+                part(parts, PartKind.LIMITS, LimitProfile.class)
+                        .orElseGet(() -> new LimitProfile(LimitProfile.SCHEMA, "", List.of(), Map.of())),
+                tables.people().all(c));
+    }
+
+    /** The pattern by which the shop numbers its jobs. */
+    NumberPattern numberPattern(Connection c) throws SQLException {
+        Workshop settings = current(c, JobStore.SHOP, PartKey.of(PartKind.WORKSHOP))
+                .map(s -> (Workshop) s.part()).orElseGet(Reading::workshop);
+        return new NumberPattern(settings.numberSeries());
+    }
+
+    /**
+     * The register entry of a job. A part that cannot be read is left out here: the register must not stand in the
+     * way of saving.
+     */
+    RegisterEntry registerEntry(Connection c, String jobId, String number, org.copperbook.store.StageOf stageOf)
+            throws SQLException {
+        Map<PartKey, Part> parts = new TreeMap<>();
+        Instant changed = Instant.EPOCH;
+        long last = 0;
+        for (Revision r : tables.revisions().latestOfJob(c, jobId)) {
+            if (r.sequence() > last) {
+                last = r.sequence();
+                changed = r.savedAt();
+            }
+            Optional<PartKey> key = key(r);
+            if (key.isPresent()) {
+                try {
+                    parts.put(key.get(), json.read(key.get(), r.json()));
+                } catch (BadRecordException e) {
+                    continue;
+                }
+            }
+        }
+        return RegisterEntry.of(new Job(jobId, number, parts), changed, stageOf);
+    }
+
+    private static <T extends Part> Optional<T> part(Map<PartKey, Saved> parts, PartKind kind, Class<T> type) {
+        return Optional.ofNullable(parts.get(PartKey.of(kind))).map(s -> type.cast(s.part()));
+    }
+
+    private static Workshop workshop() {
+        return new Workshop(Workshop.SCHEMA, null, null, null, null, null, null, null, null, null, null);
+    }
+
+    /** The key of a revision's part; nothing when the part is of a kind that only newer versions know. */
+    private static Optional<PartKey> key(Revision r) {
+        try {
+            return Optional.of(PartKey.parse(r.part()));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    private Saved saved(PartKey key, Revision r) {
+        try {
+            return new Saved(key, json.read(key, r.json()), r);
+        } catch (BadRecordException e) {
+            throw new StoreException(StoreException.Kind.UNREADABLE_RECORD,
+                    StoreText.of("unreadableRecord", r.part(), r.revision(), r.savedAt(), e.getMessage()), e);
+        }
+    }
+}

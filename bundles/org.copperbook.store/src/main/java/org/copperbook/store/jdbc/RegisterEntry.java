@@ -1,0 +1,44 @@
+package org.copperbook.store.jdbc;
+
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.booking.Standing;
+import org.copperbook.jobs.nameplate.Nameplate;
+import org.copperbook.store.RegisterRow;
+import org.copperbook.store.StageOf;
+
+/**
+ * A register row with the text by which it is found.
+ *
+ * @param row    what is shown
+ * @param search folded text of everything a person may look for
+ */
+record RegisterEntry(RegisterRow row, String search) {
+
+    /** Raised whenever rows are derived differently, so that stores make their register anew. */
+    static final int EDITION = 1;
+
+    /** Derives the entry of a job. */
+    static RegisterEntry of(Job job, Instant changedAt, StageOf stageOf) {
+        Optional<Booking> booking = job.booking();
+        Optional<Nameplate> plate = job.nameplate();
+        RegisterRow row = new RegisterRow(job.id(), job.number(), text(booking.map(Booking::customer)),
+                text(booking.map(Booking::machine)), text(plate.map(Nameplate::serial)),
+                Objects.requireNonNull(stageOf.stageOf(job), "stage"), booking.map(Booking::promised).orElse(null),
+                changedAt, job.standing().map(Standing::isVoid).orElse(false));
+        String search = Stream.of(row.number(), row.customer(), row.machine(), row.serial(), row.stage(),
+                row.promised() == null ? "" : row.promised().toString(), text(plate.map(Nameplate::maker)),
+                text(plate.map(Nameplate::type)), text(booking.map(Booking::orderNo)), text(booking.map(Booking::tag)))
+                .filter(s -> !s.isBlank()).map(SearchText::fold).collect(Collectors.joining("\n"));
+        return new RegisterEntry(row, search);
+    }
+
+    private static String text(Optional<String> value) {
+        return value.map(String::strip).orElse("");
+    }
+}

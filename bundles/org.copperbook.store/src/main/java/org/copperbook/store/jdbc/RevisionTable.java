@@ -1,0 +1,134 @@
+package org.copperbook.store.jdbc;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.copperbook.store.Revision;
+
+/** The chained revisions. */
+final class RevisionTable {
+
+    private static final String COLUMNS =
+            "r.sequence, r.job_id, r.part, r.revision, r.saved_at, r.who, r.why, r.json, r.previous_hash, r.hash";
+    private static final String LATEST_OF_JOB = "SELECT " + COLUMNS + " FROM revision r WHERE r.job_id = ? AND"
+            + " r.revision = (SELECT MAX(l.revision) FROM revision l WHERE l.job_id = r.job_id AND l.part = r.part)";
+
+    /** Appends a link at the end of the chain. */
+    Revision append(Connection c, String jobId, String number, String part, int revision, Instant savedAt, String who,
+            String why, String json) throws SQLException {
+        long sequence;
+        String previous;
+        try (PreparedStatement next = c.prepareStatement(
+                "UPDATE chain_head SET sequence = sequence + 1 WHERE id = 1 RETURNING sequence, hash");
+                ResultSet r = next.executeQuery()) {
+            r.next();
+            sequence = r.getLong(1);
+            previous = r.getString(2);
+        }
+        String hash = Chain.hash(previous, jobId, number, part, revision, savedAt.toString(), who, why, json);
+        try (PreparedStatement in = c.prepareStatement("INSERT INTO revision (sequence, job_id, part, revision,"
+                + " saved_at, who, why, json, previous_hash, hash) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
+                PreparedStatement head = c.prepareStatement("UPDATE chain_head SET hash = ? WHERE id = 1")) {
+            in.setLong(1, sequence);
+            in.setString(2, jobId);
+            in.setString(3, part);
+            in.setInt(4, revision);
+            in.setString(5, savedAt.toString());
+            in.setString(6, who);
+            in.setString(7, why);
+            in.setString(8, json);
+            in.setString(9, previous);
+            in.setString(10, hash);
+            in.executeUpdate();
+            head.setString(1, hash);
+            head.executeUpdate();
+        }
+        return new Revision(sequence, jobId, part, revision, savedAt, who, why, json, previous, hash);
+    }
+
+    /** The current revision of a part. */
+    Optional<Revision> latest(Connection c, String jobId, String part) throws SQLException {
+        try (PreparedStatement q = c.prepareStatement("SELECT " + COLUMNS
+                + " FROM revision r WHERE r.job_id = ? AND r.part = ? ORDER BY r.revision DESC LIMIT 1")) {
+            q.setString(1, jobId);
+            q.setString(2, part);
+            return list(q).stream().findFirst();
+        }
+    }
+
+    /** The current revision of every part of a job. */
+    List<Revision> latestOfJob(Connection c, String jobId) throws SQLException {
+        try (PreparedStatement q = c.prepareStatement(LATEST_OF_JOB)) {
+            q.setString(1, jobId);
+            return list(q);
+        }
+    }
+
+    /** Every revision of a part, oldest first. */
+    List<Revision> history(Connection c, String jobId, String part) throws SQLException {
+        try (PreparedStatement q = c.prepareStatement("SELECT " + COLUMNS
+                + " FROM revision r WHERE r.job_id = ? AND r.part = ? ORDER BY r.revision")) {
+            q.setString(1, jobId);
+            q.setString(2, part);
+            return list(q);
+        }
+    }
+
+    /** Where the chain ends. */
+    long lastSequence(Connection c) throws SQLException {
+        try (PreparedStatement q = c.prepareStatement("SELECT sequence FROM chain_head WHERE id = 1");
+                ResultSet r = q.executeQuery()) {
+            r.next();
+            return r.getLong(1);
+        }
+    }
+
+    /** Where a link stands and what it is of. */
+    record Place(long sequence, String jobId, String part) {
+    }
+
+    /** The places of the links after a sequence. */
+    List<Place> after(Connection c, long sequence) throws SQLException {
+        List<Place> found = new ArrayList<>();
+        try (PreparedStatement q = c.prepareStatement(
+                "SELECT sequence, job_id, part FROM revision WHERE sequence > ? ORDER BY sequence")) {
+            q.setLong(1, sequence);
+            try (ResultSet r = q.executeQuery()) {
+                while (r.next()) {
+                    found.add(new Place(r.getLong(1), r.getString(2), r.getString(3)));
+                }
+            }
+        }
+        return found;
+    }
+
+    private static List<Revision> list(PreparedStatement q) throws SQLException {
+        List<Revision> found = new ArrayList<>();
+        try (ResultSet r = q.executeQuery()) {
+            while (r.next()) {
+                found.add(row(r));
+            }
+        }
+        return found;
+    }
+
+    /** The revision in the current row of a query over {@link #COLUMNS}. */
+    private static Revision row(ResultSet r) throws SQLException {
+        return new Revision(r.getLong(1), r.getString(2), r.getString(3), r.getInt(4), time(r.getString(5)),
+                r.getString(6), r.getString(7), r.getString(8), r.getString(9), r.getString(10));
+    }
+
+    private static Instant time(String text) throws SQLException {
+        try {
+            return Instant.parse(text);
+        } catch (DateTimeException e) {
+            throw new SQLException("\"" + text + "\" stands where the time of a revision should be", e);
+        }
+    }
+}

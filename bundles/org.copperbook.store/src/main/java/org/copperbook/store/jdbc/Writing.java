@@ -1,0 +1,139 @@
+package org.copperbook.store.jdbc;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.Part;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.shop.Person;
+import org.copperbook.store.ConflictException;
+import org.copperbook.store.Intake;
+import org.copperbook.store.JobHandle;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.NumberTaken;
+import org.copperbook.store.Revision;
+import org.copperbook.store.Saved;
+import org.copperbook.store.StageOf;
+import org.copperbook.store.StoreException;
+import org.copperbook.store.StoreText;
+
+/** The steps that write, each to be run inside one writing transaction. */
+final class Writing {
+
+    private final Tables tables;
+    private final Reading reading;
+    private final PartJson json;
+    private final StageOf stageOf;
+    private final Clock clock;
+
+    Writing(Tables tables, Reading reading, PartJson json, StageOf stageOf, Clock clock) {
+        this.tables = tables;
+        this.reading = reading;
+        this.json = json;
+        this.stageOf = stageOf;
+        this.clock = clock;
+    }
+
+    JobHandle create(Connection c, Booking booking, String who) throws SQLException {
+        JobHandle job = new JobHandle(UUID.randomUUID().toString(), nextNumber(c));
+        tables.jobs().add(c, job, now());
+        append(c, job.id(), job.number(), PartKey.of(PartKind.BOOKING), booking, 1, who, "");
+        register(c, job);
+        return job;
+    }
+
+    Saved save(Connection c, String jobId, PartKey key, Part part, int basedOn, String who, String why)
+            throws SQLException {
+        String number = reading.number(c, jobId);
+        Optional<Revision> latest = tables.revisions().latest(c, jobId, key.toString());
+        if (latest.map(Revision::revision).orElse(0) != basedOn) {
+            throw conflict(c, jobId, key, part, basedOn);
+        }
+        Saved saved = append(c, jobId, number, key, part, basedOn + 1, who, why);
+        if (!JobStore.SHOP.equals(jobId)) {
+            register(c, new JobHandle(jobId, number));
+        }
+        return saved;
+    }
+
+    List<JobHandle> takeIn(Connection c, Intake intake, String who, String why, NumberTaken taken)
+            throws SQLException {
+        for (Person p : intake.people()) {
+            tables.people().put(c, p);
+        }
+        for (Map.Entry<PartKey, Part> e : new java.util.TreeMap<>(intake.shopParts()).entrySet()) {
+            int latest = tables.revisions().latest(c, JobStore.SHOP, e.getKey().toString()).map(Revision::revision)
+                    .orElse(0);
+            append(c, JobStore.SHOP, "", e.getKey(), e.getValue(), latest + 1, who, why);
+        }
+        List<JobHandle> handles = new ArrayList<>();
+        for (Job job : intake.jobs()) {
+            JobHandle handle = handle(c, job, taken);
+            tables.jobs().add(c, handle, now());
+            for (Map.Entry<PartKey, Part> e : job.parts().entrySet()) {
+                append(c, handle.id(), handle.number(), e.getKey(), e.getValue(), 1, who, why);
+            }
+            register(c, handle);
+            handles.add(handle);
+        }
+        return handles;
+    }
+
+    void rebuildRegister(Connection c) throws SQLException {
+        tables.register().clear(c);
+        for (JobHandle job : tables.jobs().all(c)) {
+            register(c, job);
+        }
+        tables.settings().put(c, SettingTable.REGISTER_EDITION, Integer.toString(RegisterEntry.EDITION));
+    }
+
+    Instant now() {
+        return clock.instant().truncatedTo(ChronoUnit.MILLIS);
+    }
+
+    private Saved append(Connection c, String jobId, String number, PartKey key, Part part, int revision, String who,
+            String why) throws SQLException {
+        return new Saved(key, part, tables.revisions().append(c, jobId, number, key.toString(), revision, now(), who,
+                why, json.write(part)));
+    }
+
+    private void register(Connection c, JobHandle job) throws SQLException {
+        tables.register().put(c, reading.registerEntry(c, job.id(), job.number(), stageOf));
+    }
+
+    private String nextNumber(Connection c) throws SQLException {
+        return tables.numbers().next(c, reading.numberPattern(c), LocalDate.now(clock).getYear());
+    }
+
+    private JobHandle handle(Connection c, Job job, NumberTaken taken) throws SQLException {
+        Optional<String> sameId = tables.jobs().numberOf(c, job.id());
+        boolean sameNumber = !job.number().isEmpty() && tables.jobs().idOf(c, job.number()).isPresent();
+        if (taken == NumberTaken.REFUSE && (sameId.isPresent() || sameNumber)) {
+            throw new StoreException(StoreException.Kind.ALREADY_THERE,
+                    sameNumber ? StoreText.of("numberTaken", job.number())
+                            : StoreText.of("jobThere", sameId.get().isEmpty() ? job.id() : sameId.get()));
+        }
+        return new JobHandle(sameId.isPresent() ? UUID.randomUUID().toString() : job.id(),
+                job.number().isEmpty() || sameNumber ? nextNumber(c) : job.number());
+    }
+
+    private ConflictException conflict(Connection c, String jobId, PartKey key, Part part, int basedOn)
+            throws SQLException {
+        Optional<Saved> theirs = reading.current(c, jobId, key);
+        String message = theirs.map(t -> StoreText.of("conflict", key, t.revision().who(), t.revision().savedAt(),
+                t.number(), basedOn)).orElseGet(() -> StoreText.of("conflict.gone", key, basedOn));
+        return new ConflictException(message, theirs.orElse(null), part, basedOn);
+    }
+}
