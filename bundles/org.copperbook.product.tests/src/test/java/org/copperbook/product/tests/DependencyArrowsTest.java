@@ -1,5 +1,7 @@
 package org.copperbook.product.tests;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.belongToAnyOf;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -8,6 +10,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
@@ -58,10 +66,14 @@ class DependencyArrowsTest {
 
     @Test
     void calculationsArePureFunctionsOfTheJavaLanguage() {
+        var language = resideInAnyPackage(ProductBundle.CALC.packages(), "java.lang..", "java.util",
+                "java.util.function..", "java.util.stream..", "java.util.regex..", "java.math..", "java.text..",
+                "java.time..", "java.nio.charset..");
+        // Tables of wire sizes lie in the bundle itself; these read a stream but cannot open a file.
+        var ownTables = belongToAnyOf(InputStream.class, InputStreamReader.class, Reader.class, BufferedReader.class,
+                IOException.class, UncheckedIOException.class);
         classes().that().resideInAPackage(ProductBundle.CALC.packages())
-                .should().onlyDependOnClassesThat().resideInAnyPackage(ProductBundle.CALC.packages(), "java.lang..",
-                        "java.util", "java.util.function..", "java.util.stream..", "java.util.regex..", "java.math..",
-                        "java.text..", "java.time..")
+                .should().onlyDependOnClassesThat(language.or(ownTables))
                 .because("a calculation reads no file, clock, network or database and knows no JSON").check(product);
     }
 
