@@ -1,7 +1,9 @@
 package org.copperbook.calc.wire;
 
+import java.util.Arrays;
 import java.util.List;
 import org.copperbook.calc.Require;
+import org.copperbook.calc.Tables;
 
 /**
  * Overall diameters of enamelled round wire by nominal conductor diameter (values in the style of IEC 60317-0-1, from the table
@@ -17,7 +19,7 @@ public final class EnamelTable {
     private final double[][] minimumIncrease;
     private final String[] source;
 
-    private EnamelTable(List<String[]> rows) {
+    private EnamelTable(List<List<String>> rows) {
         int n = rows.size();
         bare = new double[n];
         conductorTolerance = new double[n];
@@ -25,23 +27,23 @@ public final class EnamelTable {
         minimumIncrease = new double[2][n];
         source = new String[n];
         for (int i = 0; i < n; i++) {
-            String[] row = rows.get(i);
-            bare[i] = millimetres(row[0]);
-            conductorTolerance[i] = millimetres(row[1]);
+            List<String> row = rows.get(i);
+            bare[i] = millimetres(row.get(0));
+            conductorTolerance[i] = millimetres(row.get(1));
             for (int g = 0; g < 2; g++) {
-                minimumIncrease[g][i] = millimetres(row[2 + 2 * g]);
-                maximumIncrease[g][i] = millimetres(row[3 + 2 * g]) - bare[i];
+                minimumIncrease[g][i] = millimetres(row.get(2 + 2 * g));
+                maximumIncrease[g][i] = millimetres(row.get(3 + 2 * g)) - bare[i];
             }
-            source[i] = row[6].trim();
+            source[i] = row.get(6);
         }
     }
 
     private static double millimetres(String cell) {
-        return Double.parseDouble(cell.trim()) * 1e-3;
+        return Double.parseDouble(cell) * 1e-3;
     }
 
     private static EnamelTable load() {
-        return new EnamelTable(Resources.rows("enamelled-wire.csv"));
+        return new EnamelTable(Tables.rows(EnamelTable.class, "enamelled-wire.csv"));
     }
 
     /** @return the table that travels with this library */
@@ -51,7 +53,7 @@ public final class EnamelTable {
 
     /** @return the tabulated metric sizes in rising order, R20 and R40 series */
     public List<WireSize> sizes() {
-        return java.util.Arrays.stream(bare).mapToObj(d -> WireSize.metric(Math.round(d * 1e6) / 1e3)).toList();
+        return Arrays.stream(bare).mapToObj(d -> WireSize.metric(Math.round(d * 1e6) / 1e3)).toList();
     }
 
     /**

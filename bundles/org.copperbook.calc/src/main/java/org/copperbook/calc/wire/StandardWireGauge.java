@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.copperbook.calc.OutOfRange;
+import org.copperbook.calc.Tables;
 
 /** The table of British standard wire gauge, BS 3737, whose diameters are defined in inches. */
 final class StandardWireGauge {
@@ -16,8 +17,8 @@ final class StandardWireGauge {
 
     private static Map<Integer, Double> load() {
         Map<Integer, Double> byNumber = new HashMap<>();
-        for (String[] row : Resources.rows("standard-wire-gauge.csv")) {
-            byNumber.put(Integer.valueOf(row[0]), Double.parseDouble(row[1]) * INCH);
+        for (List<String> row : Tables.rows(StandardWireGauge.class, "standard-wire-gauge.csv")) {
+            byNumber.put(Integer.valueOf(row.get(0)), Double.parseDouble(row.get(1)) * INCH);
         }
         return Map.copyOf(byNumber);
     }

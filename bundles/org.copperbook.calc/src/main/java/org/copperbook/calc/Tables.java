@@ -1,4 +1,4 @@
-package org.copperbook.calc.wire;
+package org.copperbook.calc;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -9,19 +9,25 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** Reads the semicolon-separated tables that travel inside this library. */
-final class Resources {
-    private Resources() {
+public final class Tables {
+    private Tables() {
     }
 
-    /** Rows without comment lines and without the heading. */
-    static List<String[]> rows(String name) {
-        try (InputStream in = Resources.class.getResourceAsStream(name)) {
+    /**
+     * Rows of a table, without comment lines (begun by #) and without the heading.
+     *
+     * @param owner class beside which the table lies
+     * @param name file name
+     * @return cells by row, trimmed
+     */
+    public static List<List<String>> rows(Class<?> owner, String name) {
+        try (InputStream in = owner.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalStateException("the table " + name + " is missing from this library");
             }
             BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
-            return reader.lines().filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .skip(1).map(line -> line.split(";", -1)).toList();
+            return reader.lines().filter(line -> !line.isBlank() && !line.startsWith("#")).skip(1)
+                    .map(line -> List.of(line.split(";", -1)).stream().map(String::trim).toList()).toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
