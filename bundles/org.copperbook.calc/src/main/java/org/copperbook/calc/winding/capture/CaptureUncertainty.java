@@ -29,6 +29,6 @@ public record CaptureUncertainty(double meanTurn, double area, double kelvin, do
 
     /** @return defaults for hand-wound random windings read with a bridge */
     public static CaptureUncertainty usual() {
-        return new CaptureUncertainty(0.017, 0.0115, 1.5, 0.002, 0.01, 0.9, 0.1);
+        return new CaptureUncertainty(0.017, 0.0115, 1.5, 0.002, 0.01, 0.9, 0.4);
     }
 }
