@@ -1,0 +1,424 @@
+package org.copperbook.desk.document;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.Part;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.json.BadRecordException;
+import org.copperbook.jobs.json.PartJson;
+
+/**
+ * A job that is open on the screen: the current draft of each part with its own undo and redo, what is not saved, and
+ * where the store went another way. It knows neither the store nor any widget. Not thread-safe: the editor's thread
+ * owns it; {@link #job()} is an immutable snapshot to hand to others.
+ */
+public final class JobDocument {
+
+    private final String id;
+    private final String number;
+    private final PartJson json;
+    private final Map<PartKey, DraftHistory> parts = new TreeMap<>();
+    private final Map<PartKey, Integer> revisions = new TreeMap<>();
+    private final Map<PartKey, ObjectNode> beginnings = new TreeMap<>();
+    private final Map<PartKey, ObjectNode> trees = new TreeMap<>();
+    private final Map<PartKey, Draft> underHand = new TreeMap<>();
+    private final Map<PartKey, Conflict> conflicts = new TreeMap<>();
+    private final List<Consumer<Change>> listeners = new CopyOnWriteArrayList<>();
+
+    /**
+     * Opens a job.
+     *
+     * @param job       the job as the store holds it
+     * @param revisions current revision of each of its parts
+     * @param json      reader and writer of records
+     */
+    public JobDocument(Job job, Map<PartKey, Integer> revisions, PartJson json) {
+        this.id = job.id();
+        this.number = job.number();
+        this.json = json;
+        this.revisions.putAll(revisions);
+        job.parts().forEach((k, p) -> parts.put(k, new DraftHistory(p)));
+    }
+
+    /** Key of the job that never changes. */
+    public String id() {
+        return id;
+    }
+
+    /** The job number people use. */
+    public String number() {
+        return number;
+    }
+
+    /** The job as it stands on the screen, saved or not. */
+    public Job job() {
+        Map<PartKey, Part> now = new TreeMap<>();
+        parts.forEach((k, h) -> {
+            if (h.now().part() != null) {
+                now.put(k, h.now().part());
+            }
+        });
+        return new Job(id, number, now);
+    }
+
+    /** The draft of a part; {@link Draft#EMPTY} when it has not been begun. */
+    public Draft draft(PartKey key) {
+        DraftHistory h = parts.get(key);
+        return h == null ? Draft.EMPTY : h.now();
+    }
+
+    /** The record of a part as it stands on the screen. */
+    public Optional<Part> part(PartKey key) {
+        return Optional.ofNullable(draft(key).part());
+    }
+
+    /** The record of a part as it stands on the screen, by its class. */
+    public <T extends Part> Optional<T> part(PartKey key, Class<T> type) {
+        return part(key).map(type::cast);
+    }
+
+    /** Says what the record of a part starts as when its first field is filled. */
+    public void beginWith(PartKey key, ObjectNode blank) {
+        beginnings.put(key, blank.deepCopy());
+    }
+
+    /** The part as a tree, its beginning when it has not been begun. Read only: changes go through {@link #change}. */
+    public ObjectNode tree(PartKey key) {
+        return trees.computeIfAbsent(key, k -> {
+            Part p = draft(k).part();
+            return p != null ? json.tree(p) : beginning(k);
+        });
+    }
+
+    /** The value at a JSON pointer of a part; a missing node when there is none. */
+    public JsonNode value(PartKey key, String pointer) {
+        return PartTree.at(tree(key), pointer);
+    }
+
+    /** The text of a field that was typed and not understood. */
+    public Optional<String> typed(PartKey key, String pointer) {
+        return Optional.ofNullable(draft(key).asTyped().get(pointer));
+    }
+
+    /**
+     * Puts the value of one field; null takes it out. Changes at one pointer in a row are one undo step.
+     *
+     * @return empty when done; else why the record cannot hold the value, and nothing was changed
+     */
+    public Optional<String> set(PartKey key, String pointer, JsonNode value) {
+        return apply(key, pointer, t -> PartTree.with(t, pointer, value), d -> d.withTyped(pointer, null));
+    }
+
+    /**
+     * Changes a part as one undo step.
+     *
+     * @param where  place to show after undo (a JSON pointer)
+     * @param change gets a copy of the tree and gives the changed tree
+     * @return empty when done; else why the record cannot hold it, and nothing was changed
+     */
+    public Optional<String> change(PartKey key, String where, UnaryOperator<ObjectNode> change) {
+        closeStep(key);
+        Optional<String> problem = apply(key, where, t -> change.apply(t.deepCopy()), d -> d);
+        closeStep(key);
+        return problem;
+    }
+
+    /** Puts a whole record as one undo step, for pages that work on the record itself. */
+    public void put(PartKey key, Part part) {
+        closeStep(key);
+        putDraft(key, new Draft(part, draft(key).asTyped()), "");
+        closeStep(key);
+    }
+
+    /** Keeps a text that a field cannot understand. The field's value is taken out, so that nothing hides behind it. */
+    public void keepTyped(PartKey key, String pointer, String text) {
+        Optional<String> problem = apply(key, pointer, t -> PartTree.with(t, pointer, null),
+                d -> d.withTyped(pointer, text));
+        if (problem.isPresent()) {
+            putDraft(key, draft(key).withTyped(pointer, text), pointer);
+        }
+    }
+
+    /** Why the record could not hold a value at a pointer; empty when it could. Changes nothing. */
+    public Optional<String> misfit(PartKey key, String pointer, JsonNode value) {
+        try {
+            json.read(key, PartTree.with(tree(key), pointer, value));
+            return Optional.empty();
+        } catch (BadRecordException e) {
+            return Optional.of(e.problem());
+        }
+    }
+
+    /** Notes a text that is being typed and not put yet, so that the crash journal has it. Not an undo step. */
+    public void beingTyped(PartKey key, String pointer, String text) {
+        underHand.put(key, draft(key).withTyped(pointer, text));
+        tell(new Change(Change.What.TYPING, key));
+    }
+
+    /** The typing noted by {@link #beingTyped} has been put or given up. */
+    public void typingEnded(PartKey key) {
+        underHand.remove(key);
+    }
+
+    /** Puts a row into a list before an index, as one undo step. */
+    public Optional<String> insertRow(PartKey key, String list, int index, JsonNode row) {
+        closeStep(key);
+        Optional<String> problem = apply(key, list + "/" + index, t -> PartTree.withRow(t, list, index, row),
+                d -> TypedRows.shifted(d, list, index, 1));
+        closeStep(key);
+        return problem;
+    }
+
+    /** Takes a row out of a list, as one undo step. */
+    public Optional<String> removeRow(PartKey key, String list, int index) {
+        closeStep(key);
+        Optional<String> problem = apply(key, list, t -> PartTree.withoutRow(t, list, index),
+                d -> TypedRows.shifted(d, list, index, -1));
+        closeStep(key);
+        return problem;
+    }
+
+    /**
+     * Puts a block of cells as one undo step, all of it: a cell that does not fit keeps its text and says why.
+     *
+     * @param prepare makes the rows that the block needs
+     * @return how many cells do not fit
+     */
+    public int putBlock(PartKey key, String where, UnaryOperator<ObjectNode> prepare, List<CellEdit> cells) {
+        closeStep(key);
+        Draft before = draft(key);
+        ObjectNode tree = tree(key).deepCopy();
+        Part part = before.part();
+        try {
+            ObjectNode prepared = prepare.apply(tree.deepCopy());
+            if (!prepared.equals(tree)) {
+                part = json.read(key, prepared);
+                tree = prepared;
+            }
+        } catch (BadRecordException e) {
+            throw new IllegalArgumentException("rows made for " + where + " do not fit the record: " + e.problem(), e);
+        }
+        Map<String, String> typed = new TreeMap<>(before.asTyped());
+        int misfits = 0;
+        for (CellEdit cell : cells) {
+            ObjectNode next = PartTree.with(tree, cell.pointer(), cell.value());
+            typed.remove(cell.pointer());
+            String open = cell.typed();
+            try {
+                part = json.read(key, next);
+                tree = next;
+            } catch (BadRecordException e) {
+                open = cell.text();
+            }
+            if (open != null) {
+                typed.put(cell.pointer(), open);
+                misfits++;
+            }
+        }
+        putDraft(key, new Draft(part, typed), where);
+        closeStep(key);
+        return misfits;
+    }
+
+    /** Rows of a list of a part. */
+    public ArrayNode rows(PartKey key, String list) {
+        return value(key, list) instanceof ArrayNode a ? a : json.mapper().createArrayNode();
+    }
+
+    /** Ends the open undo step of a part, as when a field is left. */
+    public void closeStep(PartKey key) {
+        DraftHistory h = parts.get(key);
+        if (h != null) {
+            h.closeStep();
+        }
+    }
+
+    /** Takes the last step of a part back; the place it changed, or empty when there is nothing to take back. */
+    public Optional<String> undo(PartKey key) {
+        Optional<String> where = Optional.ofNullable(parts.get(key)).flatMap(DraftHistory::undo);
+        where.ifPresent(w -> draftChanged(key));
+        return where;
+    }
+
+    /** Does the last step taken back again. */
+    public Optional<String> redo(PartKey key) {
+        Optional<String> where = Optional.ofNullable(parts.get(key)).flatMap(DraftHistory::redo);
+        where.ifPresent(w -> draftChanged(key));
+        return where;
+    }
+
+    public boolean canUndo(PartKey key) {
+        return parts.containsKey(key) && parts.get(key).canUndo();
+    }
+
+    public boolean canRedo(PartKey key) {
+        return parts.containsKey(key) && parts.get(key).canRedo();
+    }
+
+    /** Whether a part holds anything the store does not. */
+    public boolean dirty(PartKey key) {
+        return parts.containsKey(key) && parts.get(key).dirty();
+    }
+
+    /** Whether any part holds anything the store does not. */
+    public boolean dirty() {
+        return parts.values().stream().anyMatch(DraftHistory::dirty);
+    }
+
+    /** The parts whose records wait to be saved; parts in conflict wait until the conflict is settled. */
+    public List<PendingSave> pending() {
+        List<PendingSave> list = new ArrayList<>();
+        parts.forEach((k, h) -> {
+            Part now = h.now().part();
+            if (now != null && !now.equals(h.saved()) && !conflicts.containsKey(k)) {
+                list.add(new PendingSave(k, now, revisions.getOrDefault(k, 0)));
+            }
+        });
+        return list;
+    }
+
+    /** The drafts that the store does not hold, for the crash journal. */
+    public Map<PartKey, Draft> unsaved() {
+        Map<PartKey, Draft> map = new TreeMap<>();
+        parts.forEach((k, h) -> {
+            if (h.dirty()) {
+                map.put(k, h.now());
+            }
+        });
+        map.putAll(underHand);
+        return map;
+    }
+
+    /** Puts a draft back that a journal kept, as one undo step. */
+    public void recover(PartKey key, Draft draft) {
+        closeStep(key);
+        putDraft(key, draft, "");
+        closeStep(key);
+    }
+
+    /** Revision a part started from; 0 when the store holds none. */
+    public int baseRevision(PartKey key) {
+        return revisions.getOrDefault(key, 0);
+    }
+
+    /** Notes that the store holds a record now. Typing that went on meanwhile stays and is unsaved. */
+    public void saved(PartKey key, Part part, int revision) {
+        history(key).saved(part);
+        revisions.put(key, revision);
+        tell(new Change(Change.What.SAVED, key));
+    }
+
+    /** Takes over what the store holds for a part, when nothing of it is changed here. */
+    public void takeOver(PartKey key, Part part, int revision) {
+        if (!dirty(key)) {
+            parts.put(key, new DraftHistory(part));
+            trees.remove(key);
+            revisions.put(key, revision);
+            tell(new Change(Change.What.DRAFT, key));
+            tell(new Change(Change.What.SAVED, key));
+        }
+    }
+
+    /** Notes that somebody else saved a part that is changed here. */
+    public Conflict conflict(PartKey key, Part theirs, int theirRevision, String who, Instant savedAt) {
+        Part base = history(key).saved();
+        Conflict c = new Conflict(key, theirs, theirRevision, who, savedAt, FieldDifference.between(
+                base == null ? beginning(key) : json.tree(base), tree(key), json.tree(theirs)));
+        conflicts.put(key, c);
+        tell(new Change(Change.What.CONFLICT, key));
+        return c;
+    }
+
+    /** Conflicts not settled yet. */
+    public List<Conflict> conflicts() {
+        return List.copyOf(conflicts.values());
+    }
+
+    /**
+     * Settles a conflict: the record here becomes mine with the named fields of theirs, based on their revision. It is
+     * one undo step and waits to be saved.
+     *
+     * @param takeTheirs pointers of the fields to take over
+     * @return empty when done; else why the mixed record cannot be, and nothing was changed
+     */
+    public Optional<String> settle(Conflict conflict, Set<String> takeTheirs) {
+        PartKey key = conflict.key();
+        Optional<String> problem = change(key, "", t -> {
+            ObjectNode mixed = t;
+            for (FieldDifference d : conflict.differences()) {
+                if (takeTheirs.contains(d.pointer())) {
+                    mixed = PartTree.with(mixed, d.pointer(), d.theirs());
+                }
+            }
+            return mixed;
+        });
+        if (problem.isEmpty()) {
+            conflicts.remove(key);
+            history(key).saved(conflict.theirs());
+            revisions.put(key, conflict.theirRevision());
+            tell(new Change(Change.What.CONFLICT, key));
+        }
+        return problem;
+    }
+
+    public void addListener(Consumer<Change> listener) {
+        listeners.add(listener);
+    }
+
+    public void removeListener(Consumer<Change> listener) {
+        listeners.remove(listener);
+    }
+
+    /** Tells the listeners; the editor uses it for what it computes itself. */
+    public void tell(Change change) {
+        listeners.forEach(l -> l.accept(change));
+    }
+
+    private Optional<String> apply(PartKey key, String where, UnaryOperator<ObjectNode> change,
+            UnaryOperator<Draft> typed) {
+        Draft before = draft(key);
+        try {
+            ObjectNode next = change.apply(tree(key));
+            boolean untouched = before.part() == null && next.equals(beginning(key));
+            Part part = untouched ? null : json.read(key, next);
+            putDraft(key, typed.apply(new Draft(part, before.asTyped())), where);
+            return Optional.empty();
+        } catch (BadRecordException e) {
+            return Optional.of(e.problem());
+        } catch (IllegalArgumentException e) {
+            return Optional.of(e.getMessage());
+        }
+    }
+
+    private void putDraft(PartKey key, Draft next, String where) {
+        if (history(key).put(next, where)) {
+            draftChanged(key);
+        }
+    }
+
+    private void draftChanged(PartKey key) {
+        trees.remove(key);
+        tell(new Change(Change.What.DRAFT, key));
+    }
+
+    private DraftHistory history(PartKey key) {
+        return parts.computeIfAbsent(key, k -> new DraftHistory(null));
+    }
+
+    private ObjectNode beginning(PartKey key) {
+        ObjectNode b = beginnings.get(key);
+        return b != null ? b.deepCopy() : json.mapper().createObjectNode().put("schema", 1);
+    }
+}

@@ -1,0 +1,53 @@
+package org.copperbook.desk.form;
+
+import java.util.List;
+import java.util.function.Supplier;
+import org.copperbook.desk.theme.Look;
+import org.copperbook.jobs.check.Verdict;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Text;
+
+/** A figure that is computed and cannot be typed over; it can be selected and copied. */
+final class ComputedField implements FormField {
+
+    private final FieldRow row;
+    private final Text text;
+    private final Supplier<String> value;
+    private final String id;
+
+    ComputedField(FieldRow row, String id, Supplier<String> value) {
+        this.row = row;
+        this.id = id;
+        this.value = value;
+        this.text = Look.of(row.frame()).as(Look.Role.TEXT, new Text(row.frame(), SWT.READ_ONLY));
+        row.holds(text, id, SWT.DEFAULT, true);
+    }
+
+    @Override
+    public String pointer() {
+        return id;
+    }
+
+    @Override
+    public void refresh() {
+        String now = value.get();
+        if (!text.isDisposed() && !text.getText().equals(now)) {
+            text.setText(now == null ? "" : now);
+        }
+    }
+
+    @Override
+    public void show(List<Verdict> here) {
+        row.show(here);
+    }
+
+    @Override
+    public void enable(boolean enabled) {
+        // It is never typed into.
+    }
+
+    @Override
+    public void focus() {
+        text.setFocus();
+    }
+}

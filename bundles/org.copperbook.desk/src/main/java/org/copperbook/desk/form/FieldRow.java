@@ -1,0 +1,148 @@
+package org.copperbook.desk.form;
+
+import java.util.List;
+import java.util.function.Consumer;
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.entry.Typed;
+import org.copperbook.desk.text.DeskWords;
+import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.verdict.IntervalBar;
+import org.copperbook.jobs.check.Verdict;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.ACC;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+
+/**
+ * What stands around a field's control: its label, the line under it that marks a text not understood, the interval bar
+ * of what is judged there, and below it the note that explains or asks.
+ */
+final class FieldRow {
+
+    private static final int MARK = 2;
+
+    private final Composite box;
+    private final Label label;
+    private final Composite right;
+    private final Composite frame;
+    private final IntervalBar bar;
+    private final Runnable relayout;
+    private Composite note;
+    private Note said = new Note.None();
+    private String spokenNote = "";
+
+    FieldRow(Composite parent, String labelText, int labelWidth, Runnable relayout) {
+        this.relayout = relayout;
+        Look look = Look.of(parent);
+        box = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(box);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(box);
+        label = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
+        label.setText(labelText);
+        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).hint(labelWidth, SWT.DEFAULT).applyTo(label);
+        right = new Composite(box, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(right);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(right);
+        frame = new Composite(right, SWT.NONE);
+        GridLayoutFactory.fillDefaults().extendedMargins(0, 0, 0, MARK).applyTo(frame);
+        bar = new IntervalBar(right);
+        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).applyTo(bar);
+    }
+
+    /** Where the control goes. */
+    Composite frame() {
+        return frame;
+    }
+
+    /** Finishes the row round its control. */
+    void holds(Control control, String pointer, int widthHint, boolean grab) {
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(control);
+        if (grab) {
+            GridDataFactory.fillDefaults().grab(true, false).hint(widthHint, SWT.DEFAULT).applyTo(frame);
+        } else {
+            GridDataFactory.fillDefaults().hint(widthHint, SWT.DEFAULT).applyTo(frame);
+        }
+        control.setData(Desk.ID, pointer);
+        control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent e) {
+                e.result = label.getText();
+            }
+
+            @Override
+            public void getDescription(AccessibleEvent e) {
+                e.result = (spokenNote + " " + bar.spoken()).strip();
+            }
+        });
+        control.getAccessible().addRelation(ACC.RELATION_LABELLED_BY, label.getAccessible());
+        label.getAccessible().addRelation(ACC.RELATION_LABEL_FOR, control.getAccessible());
+    }
+
+    void show(List<Verdict> here) {
+        boolean had = bar.verdict() != null;
+        bar.show(here);
+        if (had || bar.verdict() != null) {
+            relayout.run();
+        }
+    }
+
+    /** Says a note; a question gives its answers to the consumer. */
+    void say(Note next, Consumer<Typed.Understood> answered) {
+        if (next.equals(said)) {
+            return;
+        }
+        said = next;
+        if (note != null) {
+            note.dispose();
+            note = null;
+        }
+        Look look = Look.of(box);
+        boolean wrong = next instanceof Note.Problem || next instanceof Note.Question;
+        frame.setBackground(wrong ? look.palette().problem() : null);
+        spokenNote = "";
+        if (next instanceof Note.Problem p) {
+            text(p.text(), true);
+        } else if (next instanceof Note.Explained e) {
+            text(e.text(), false);
+        } else if (next instanceof Note.Question q) {
+            text(q.text(), true);
+            for (Typed.Understood answer : q.answers()) {
+                Button b = look.as(Look.Role.TEXT, new Button(note, SWT.PUSH));
+                b.setText(answer.echo());
+                b.setToolTipText(DeskWords.text("field.means", answer.echo()));
+                b.addListener(SWT.Selection, e -> answered.accept(answer));
+            }
+        }
+        relayout.run();
+    }
+
+    /** Puts the cursor on the first answer, if a question stands here. */
+    boolean focusAnswer() {
+        if (note != null) {
+            for (Control c : note.getChildren()) {
+                if (c instanceof Button b) {
+                    return b.setFocus();
+                }
+            }
+        }
+        return false;
+    }
+
+    private void text(String words, boolean wrong) {
+        Look look = Look.of(box);
+        spokenNote = words;
+        note = new Composite(right, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(4).spacing(6, 2).applyTo(note);
+        GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(look.chars(30), SWT.DEFAULT).applyTo(note);
+        Label line = look.as(Look.Role.TEXT, new Label(note, SWT.WRAP));
+        line.setText(words);
+        line.setForeground(wrong ? look.palette().problem() : look.palette().muted());
+        GridDataFactory.fillDefaults().span(4, 1).grab(true, false).applyTo(line);
+    }
+}

@@ -1,0 +1,204 @@
+package org.copperbook.desk.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.copperbook.desk.entry.ChoiceEntry;
+import org.copperbook.desk.grid.GridColumns;
+import org.copperbook.desk.grid.RecordGrid;
+import org.copperbook.desk.page.PageSite;
+import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.Look;
+import org.copperbook.jobs.check.Verdict;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+
+/**
+ * The scrolling form of a page: titled sections of fields, grids, and areas of the page's own. Wide windows show fields
+ * in two columns; the reading order stays line by line.
+ */
+public final class Form {
+
+    private static final int LABEL_CHARS = 24;
+    private static final int COLUMN_CHARS = 62;
+    private static final int MARGIN = 12;
+
+    private final ScrolledComposite scroll;
+    private final Composite body;
+    private final PageSite site;
+    private final Words words;
+    private final List<FormField> fields = new ArrayList<>();
+    private final List<RecordGrid> grids = new ArrayList<>();
+    private final List<Composite> flowing = new ArrayList<>();
+    private boolean editable = true;
+    private boolean layoutAsked;
+
+    public Form(Composite parent, PageSite site, Words words) {
+        this.site = site;
+        this.words = words;
+        scroll = new ScrolledComposite(parent, SWT.V_SCROLL | SWT.H_SCROLL);
+        scroll.setExpandHorizontal(true);
+        scroll.setExpandVertical(true);
+        scroll.setShowFocusedControl(true);
+        scroll.getVerticalBar().setIncrement(Look.of(parent).rowHeight());
+        body = new Composite(scroll, SWT.NONE);
+        GridLayoutFactory.fillDefaults().margins(MARGIN, MARGIN).spacing(0, 6).applyTo(body);
+        scroll.setContent(body);
+        scroll.addListener(SWT.Resize, e -> layoutNow());
+    }
+
+    /** The whole form. */
+    public Control control() {
+        return scroll;
+    }
+
+    /** Begins a titled section of fields. */
+    public Section section(String titleKey) {
+        title(titleKey);
+        Composite fieldsBody = new Composite(body, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(1).spacing(24, 4).extendedMargins(0, 0, 0, 10).applyTo(fieldsBody);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(fieldsBody);
+        flowing.add(fieldsBody);
+        return new Section(this, fieldsBody, site, words);
+    }
+
+    /**
+     * Adds a titled grid over a list of the part.
+     *
+     * @param list    JSON pointer of the list
+     * @param columns gets the columns to add to
+     */
+    public RecordGrid grid(String titleKey, String list, Consumer<GridColumns> columns) {
+        title(titleKey);
+        GridColumns made = new GridColumns(words, site);
+        columns.accept(made);
+        RecordGrid grid = new RecordGrid(body, site, list, made, words.text(titleKey));
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(grid.control());
+        grids.add(grid);
+        return grid;
+    }
+
+    /** An empty area under a title, for drawings and controls of the page's own; it has no layout yet. */
+    public Composite area(String titleKey) {
+        title(titleKey);
+        Composite area = new Composite(body, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(area);
+        return area;
+    }
+
+    /** A paragraph of explanation. */
+    public void words(String key) {
+        Look look = Look.of(body);
+        Label l = look.as(Look.Role.TEXT, new Label(body, SWT.WRAP));
+        l.setText(words.text(key));
+        l.setForeground(look.palette().muted());
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(COLUMN_CHARS), SWT.DEFAULT).applyTo(l);
+    }
+
+    /** The entry for an enum under the page's words. */
+    public <E extends Enum<E>> ChoiceEntry choice(Class<E> type) {
+        return ChoiceEntry.of(type, words::of, e -> site.json().mapper().convertValue(e, String.class));
+    }
+
+    /** Shows what the draft holds now. */
+    public void refresh() {
+        fields.forEach(FormField::refresh);
+        grids.forEach(RecordGrid::refresh);
+    }
+
+    /** Shows the verdicts of this part where they stand. */
+    public void show(List<Verdict> ofPart) {
+        for (FormField f : fields) {
+            f.show(ofPart.stream().filter(v -> v.path() != null && !v.path().isEmpty()
+                    && (v.path().equals(f.pointer()) || v.path().startsWith(f.pointer() + "/"))).toList());
+        }
+        grids.forEach(g -> g.show(ofPart));
+    }
+
+    /** Lets the form be typed into, or shows it only. */
+    public void editable(boolean now) {
+        editable = now;
+        fields.forEach(f -> f.enable(now));
+        grids.forEach(g -> g.editable(now));
+    }
+
+    /** Puts the cursor where a JSON pointer leads: the field itself, or the cell of a grid. */
+    public boolean reveal(String pointer) {
+        for (RecordGrid g : grids) {
+            if (g.reveal(pointer)) {
+                return true;
+            }
+        }
+        for (FormField f : fields) {
+            if (pointer.equals(f.pointer()) || pointer.startsWith(f.pointer() + "/")) {
+                f.focus();
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Puts the cursor into the first field. */
+    public boolean focusFirst() {
+        if (!fields.isEmpty()) {
+            fields.get(0).focus();
+            return true;
+        }
+        return !grids.isEmpty() && grids.get(0).control().setFocus();
+    }
+
+    /** JSON pointers of the fields and grids, in reading order of their kind. */
+    public List<String> pointers() {
+        return Stream.concat(fields.stream().map(FormField::pointer), grids.stream().map(RecordGrid::list)).toList();
+    }
+
+    /** Lays the form out anew, once, after the current event. */
+    public void relayout() {
+        if (!layoutAsked && !scroll.isDisposed()) {
+            layoutAsked = true;
+            scroll.getDisplay().asyncExec(() -> {
+                layoutAsked = false;
+                if (!scroll.isDisposed()) {
+                    layoutNow();
+                }
+            });
+        }
+    }
+
+    void add(FormField field) {
+        fields.add(field);
+        field.enable(editable);
+    }
+
+    int labelWidth() {
+        return Look.of(body).chars(LABEL_CHARS);
+    }
+
+    private void title(String key) {
+        Look look = Look.of(body);
+        Label l = look.as(Look.Role.STRONG, new Label(body, SWT.NONE));
+        l.setText(words.text(key));
+        Label line = new Label(body, SWT.SEPARATOR | SWT.HORIZONTAL);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
+    }
+
+    private void layoutNow() {
+        int width = scroll.getClientArea().width;
+        int columns = width >= 2 * Look.of(body).chars(COLUMN_CHARS) ? 2 : 1;
+        for (Composite c : flowing) {
+            GridLayout layout = (GridLayout) c.getLayout();
+            layout.numColumns = columns;
+            layout.makeColumnsEqualWidth = columns > 1;
+        }
+        scroll.setMinSize(body.computeSize(width, SWT.DEFAULT, true).x > width ? SWT.DEFAULT : 0,
+                body.computeSize(width, SWT.DEFAULT, true).y);
+        body.layout(true, true);
+    }
+}

@@ -1,0 +1,23 @@
+package org.copperbook.desk.form;
+
+import java.util.List;
+import org.copperbook.jobs.check.Verdict;
+
+/** One field on a page. */
+interface FormField {
+
+    /** JSON pointer of the field in its part. */
+    String pointer();
+
+    /** Shows what the draft holds now. */
+    void refresh();
+
+    /** Shows the verdicts that stand at this field. */
+    void show(List<Verdict> here);
+
+    /** Whether it can be typed into now. */
+    void enable(boolean enabled);
+
+    /** Puts the cursor here. */
+    void focus();
+}

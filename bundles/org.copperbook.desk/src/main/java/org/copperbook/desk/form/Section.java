@@ -1,0 +1,153 @@
+package org.copperbook.desk.form;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.copperbook.desk.entry.ChoiceEntry;
+import org.copperbook.desk.entry.DateEntry;
+import org.copperbook.desk.entry.DecimalEntry;
+import org.copperbook.desk.entry.Entry;
+import org.copperbook.desk.entry.FieldUnit;
+import org.copperbook.desk.entry.IntegerEntry;
+import org.copperbook.desk.entry.MomentEntry;
+import org.copperbook.desk.entry.NumberEntry;
+import org.copperbook.desk.entry.ObservedEntry;
+import org.copperbook.desk.entry.TextEntry;
+import org.copperbook.desk.page.PageSite;
+import org.copperbook.desk.text.Words;
+import org.eclipse.swt.widgets.Composite;
+
+/**
+ * A titled group of fields. Every field names the JSON pointer of its place in the part and the key of its label in the
+ * plug-in's texts; the key with {@code .help} behind it, where it exists, is what F1 shows.
+ */
+public final class Section {
+
+    private static final int NUMBER_CHARS = 16;
+    private static final int WHOLE_CHARS = 10;
+    private static final int CHOICE_CHARS = 26;
+    private static final int MOMENT_CHARS = 20;
+
+    private final Form form;
+    private final Composite body;
+    private final PageSite site;
+    private final Words words;
+
+    Section(Form form, Composite body, PageSite site, Words words) {
+        this.form = form;
+        this.body = body;
+        this.site = site;
+        this.words = words;
+    }
+
+    /** One line of text. */
+    public Section text(String pointer, String key) {
+        return field(pointer, key, TypedField.Shape.LINE, new TextEntry(), 0);
+    }
+
+    /** Several lines of text. */
+    public Section longText(String pointer, String key) {
+        return field(pointer, key, TypedField.Shape.LINES, new TextEntry(), 0);
+    }
+
+    /** A number with a unit. */
+    public Section number(String pointer, String key, FieldUnit unit) {
+        return field(pointer, key, TypedField.Shape.LINE, new NumberEntry(unit), NUMBER_CHARS);
+    }
+
+    /** What an instrument showed: a number with a unit, or "OL", "> 2 G", "< 0.01", "unstable", "n/p". */
+    public Section observed(String pointer, String key, FieldUnit unit) {
+        return field(pointer, key, TypedField.Shape.LINE, new ObservedEntry(unit), NUMBER_CHARS);
+    }
+
+    /** A whole number in a range. */
+    public Section integer(String pointer, String key, int least, int greatest) {
+        return field(pointer, key, TypedField.Shape.LINE, new IntegerEntry(least, greatest), WHOLE_CHARS);
+    }
+
+    /** An exact decimal number without unit (money, percent of a quote). */
+    public Section decimal(String pointer, String key) {
+        return field(pointer, key, TypedField.Shape.LINE, new DecimalEntry(), NUMBER_CHARS);
+    }
+
+    /** One of the constants of an enum; labels are the texts under "TypeName.CONSTANT". */
+    public <E extends Enum<E>> Section choice(String pointer, String key, Class<E> type) {
+        return field(pointer, key, TypedField.Shape.LIST, entryOf(type), CHOICE_CHARS);
+    }
+
+    /** Yes, no, or not stated. */
+    public Section flag(String pointer, String key) {
+        return field(pointer, key, TypedField.Shape.LIST, ChoiceEntry.yesNo(), WHOLE_CHARS);
+    }
+
+    /** Two words for true and false, e.g. "isolated" and "in circuit", or not stated. */
+    public Section either(String pointer, String key, String trueKey, String falseKey) {
+        return field(pointer, key, TypedField.Shape.LIST,
+                ChoiceEntry.either(words.text(trueKey), words.text(falseKey)), CHOICE_CHARS);
+    }
+
+    /** A date. */
+    public Section date(String pointer, String key) {
+        return field(pointer, key, TypedField.Shape.LINE, new DateEntry(), MOMENT_CHARS);
+    }
+
+    /** A moment. */
+    public Section moment(String pointer, String key) {
+        return field(pointer, key, TypedField.Shape.LINE, new MomentEntry(), MOMENT_CHARS);
+    }
+
+    /** An instrument of the shop. */
+    public Section instrument(String pointer, String key) {
+        return field(pointer, key, TypedField.Shape.LIST, ChoiceEntry.proposals(site::instruments), CHOICE_CHARS);
+    }
+
+    /** A person of the shop. */
+    public Section person(String pointer, String key) {
+        return field(pointer, key, TypedField.Shape.LIST, ChoiceEntry.keys(site::people), CHOICE_CHARS);
+    }
+
+    /** Text with proposals. */
+    public Section proposals(String pointer, String key, Supplier<Map<String, String>> labelByValue) {
+        return field(pointer, key, TypedField.Shape.LIST, ChoiceEntry.proposals(labelByValue), CHOICE_CHARS);
+    }
+
+    /** A list of words, each ticked or not. */
+    public <E extends Enum<E>> Section checks(String pointer, String key, Class<E> type) {
+        Map<JsonNode, String> options = new LinkedHashMap<>();
+        for (E e : type.getEnumConstants()) {
+            options.put(site.json().mapper().valueToTree(e), words.of(e));
+        }
+        form.add(new ChecksField(row(key), site.document(), site.key(), pointer, options));
+        return this;
+    }
+
+    /** A field with an entry of the page's own. */
+    public Section entry(String pointer, String key, Entry entry) {
+        boolean list = !entry.choices().isEmpty();
+        return field(pointer, key, list ? TypedField.Shape.LIST : TypedField.Shape.LINE, entry,
+                entry.isNumeric() ? NUMBER_CHARS : 0);
+    }
+
+    /** A figure computed from the draft, written anew after every change. The id serves to find it and its verdicts. */
+    public Section computed(String id, String key, Supplier<String> value) {
+        form.add(new ComputedField(row(key), id, value));
+        return this;
+    }
+
+    /** The entry for an enum under this plug-in's words; grids use the same. */
+    public <E extends Enum<E>> ChoiceEntry entryOf(Class<E> type) {
+        return form.choice(type);
+    }
+
+    private Section field(String pointer, String key, TypedField.Shape shape, Entry entry, int chars) {
+        String help = key + ".help";
+        form.add(new TypedField(row(key), shape, site.document(), site.key(), pointer, entry, chars,
+                () -> words.has(help) ? words.text(help) : null));
+        return this;
+    }
+
+    private FieldRow row(String key) {
+        return new FieldRow(body, words.text(key), form.labelWidth(), form::relayout);
+    }
+}

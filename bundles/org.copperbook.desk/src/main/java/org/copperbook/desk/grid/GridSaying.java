@@ -1,0 +1,62 @@
+package org.copperbook.desk.grid;
+
+import java.util.function.Consumer;
+import org.copperbook.desk.entry.Typed;
+import org.copperbook.desk.form.Note;
+import org.copperbook.desk.theme.Look;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+
+/** The line under a grid: what is wrong in the cursor's cell in full, or a question with its answers. */
+final class GridSaying {
+
+    private static final int CHARS = 60;
+
+    private final Composite line;
+    private final Consumer<Typed.Understood> answered;
+    private Note said = new Note.None();
+
+    GridSaying(Composite parent, Consumer<Typed.Understood> answered) {
+        this.answered = answered;
+        line = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(4).spacing(6, 0).applyTo(line);
+        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, Look.of(parent).rowHeight()).applyTo(line);
+    }
+
+    void say(Note note) {
+        if (note.equals(said) || line.isDisposed()) {
+            return;
+        }
+        said = note;
+        for (Control c : line.getChildren()) {
+            c.dispose();
+        }
+        if (note instanceof Note.Problem p) {
+            text(p.text(), true);
+        } else if (note instanceof Note.Explained e) {
+            text(e.text(), false);
+        } else if (note instanceof Note.Question q) {
+            text(q.text(), true);
+            for (Typed.Understood a : q.answers()) {
+                Button b = Look.of(line).as(Look.Role.TEXT, new Button(line, SWT.PUSH));
+                b.setText(a.echo());
+                b.addListener(SWT.Selection, e -> answered.accept(a));
+            }
+        }
+        line.layout(true, true);
+    }
+
+    private void text(String words, boolean wrong) {
+        Look look = Look.of(line);
+        Label l = look.as(Look.Role.TEXT, new Label(line, SWT.WRAP));
+        l.setText(words);
+        l.setForeground(wrong ? look.palette().problem() : look.palette().muted());
+        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).hint(
+                Math.min(l.computeSize(SWT.DEFAULT, SWT.DEFAULT).x, look.chars(CHARS)), SWT.DEFAULT).applyTo(l);
+    }
+}

@@ -1,0 +1,475 @@
+package org.copperbook.desk.grid;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.entry.ChoiceEntry;
+import org.copperbook.desk.entry.Typed;
+import org.copperbook.desk.form.Note;
+import org.copperbook.desk.page.PageSite;
+import org.copperbook.desk.text.DeskWords;
+import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.verdict.VerdictWords;
+import org.copperbook.jobs.check.Verdict;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.ACC;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+
+/**
+ * A grid over a list of a part, made for the keyboard: arrows and Tab move, typing or F2 edits, Enter commits and moves
+ * down, Esc restores, Ctrl+D fills down, Ctrl+C and Ctrl+V exchange blocks with a spreadsheet, Insert and Ctrl+Delete
+ * add and remove rows, Alt+Down offers a choice. The last column says what is judged in the row, or what is wrong.
+ */
+public final class RecordGrid {
+
+    private static final String KEY = "org.copperbook.grid";
+    private static final int SAYING_CHARS = 30;
+    private static final int MOST_ROWS = 14;
+
+    private final PageSite site;
+    private final String list;
+    private final GridModel model;
+    private final Composite box;
+    private final Table table;
+    private final GridSaying saying;
+    private final CellEditorText editor;
+    private final GridKeys keys;
+    private Composite buttons;
+    private GridCursor cursor = GridCursor.at(0, 0);
+    private List<Verdict> verdicts = List.of();
+    private boolean editable = true;
+    private boolean editing;
+    private Runnable relayout = () -> { };
+
+    public RecordGrid(Composite parent, PageSite site, String list, GridColumns columns, String name) {
+        this.site = site;
+        this.list = list;
+        this.model = new GridModel(site.document(), site.key(), list, columns.columns());
+        Look look = Look.of(parent);
+        box = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().spacing(0, 3).extendedMargins(0, 0, 0, 10).applyTo(box);
+        table = look.as(Look.Role.TEXT, new Table(box, SWT.BORDER | SWT.VIRTUAL | SWT.SINGLE | SWT.V_SCROLL
+                | SWT.H_SCROLL | SWT.HIDE_SELECTION));
+        table.setHeaderVisible(true);
+        table.setLinesVisible(true);
+        table.setData(Desk.ID, list);
+        table.setData(KEY, this);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(table);
+        for (GridColumn c : model.columns()) {
+            boolean right = c.entry() != null && c.entry().isNumeric();
+            TableColumn tc = new TableColumn(table, right ? SWT.RIGHT : SWT.LEFT);
+            tc.setText(c.title());
+            tc.setWidth(Math.max(look.chars(c.chars()), look.chars(c.title().length() + 3)));
+        }
+        TableColumn says = new TableColumn(table, SWT.LEFT);
+        says.setText(DeskWords.text("grid.says"));
+        says.setWidth(look.chars(SAYING_CHARS));
+        saying = new GridSaying(box, this::answered);
+        editor = new CellEditorText(table);
+        keys = new GridKeys(this, table);
+        new GridPainter(table, new PainterSource());
+        table.addListener(SWT.SetData, this::fill);
+        table.addListener(SWT.MouseDown, this::mouse);
+        table.addListener(SWT.FocusIn, e -> saying.say(cellNote()));
+        table.addListener(SWT.Selection, e -> {
+            int row = table.getSelectionIndex();
+            if (row >= 0 && row != cursor.row()) {
+                moveTo(row, cursor.column());
+            }
+        });
+        table.getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent e) {
+                if (e.childID == ACC.CHILDID_SELF) {
+                    e.result = name + ": " + spoken();
+                }
+            }
+        });
+        look.onResize(table, this::resize);
+        refresh();
+    }
+
+    /** The grid behind a table, for whoever drives the window in tests. */
+    public static RecordGrid of(Table table) {
+        return (RecordGrid) table.getData(KEY);
+    }
+
+    /** Lets the grid grow: each new row begins as this. */
+    public RecordGrid newRow(Supplier<ObjectNode> row) {
+        model.newRow(row);
+        if (buttons == null) {
+            addButtons();
+        }
+        refresh();
+        return this;
+    }
+
+    /** Shows only some rows of the list; new rows must be among them. */
+    public RecordGrid where(Predicate<JsonNode> rows) {
+        model.where(rows);
+        refresh();
+        return this;
+    }
+
+    /** What is called when the grid's height changes. */
+    public RecordGrid onHeight(Runnable changed) {
+        relayout = changed;
+        return this;
+    }
+
+    /** JSON pointer of the list. */
+    public String list() {
+        return list;
+    }
+
+    /** The grid with its buttons and its line of notes. */
+    public Control control() {
+        return box;
+    }
+
+    /** The table itself. */
+    public Table table() {
+        return table;
+    }
+
+    /** Rows, cells and blocks without the widget. */
+    public GridModel model() {
+        return model;
+    }
+
+    /** Shows what the draft holds now. */
+    public void refresh() {
+        if (table.isDisposed() || editing) {
+            return;
+        }
+        int rows = model.rows();
+        if (table.getItemCount() != rows) {
+            table.setItemCount(rows);
+            height(rows);
+        }
+        table.clearAll();
+        if (cursor.row() >= rows) {
+            cursor = GridCursor.at(Math.max(0, rows - 1), cursor.column());
+        }
+        if (rows > 0 && table.getSelectionIndex() != cursor.row()) {
+            table.setSelection(cursor.row());
+        }
+        table.redraw();
+        if (table.isFocusControl()) {
+            saying.say(cellNote());
+        }
+    }
+
+    /** Shows verdicts of the part in the rows where they stand. */
+    public void show(List<Verdict> ofPart) {
+        verdicts = ofPart;
+        if (!table.isDisposed()) {
+            table.redraw();
+        }
+    }
+
+    /** Lets the grid be typed into, or shows it only. */
+    public void editable(boolean now) {
+        editable = now;
+        if (buttons != null) {
+            for (Control c : buttons.getChildren()) {
+                c.setEnabled(now);
+            }
+        }
+    }
+
+    public boolean isEditable() {
+        return editable;
+    }
+
+    /** Puts the cursor on the cell to which a JSON pointer leads. */
+    public boolean reveal(String pointer) {
+        int row = model.rowOf(pointer);
+        if (row < 0) {
+            return false;
+        }
+        table.setFocus();
+        moveTo(row, model.columnOf(pointer));
+        return true;
+    }
+
+    /** Puts the cursor on a cell. */
+    public void moveTo(int row, int column) {
+        move(GridCursor.at(row, column));
+    }
+
+    /** Row of the cursor. */
+    public int row() {
+        return cursor.row();
+    }
+
+    /** Column of the cursor. */
+    public int column() {
+        return cursor.column();
+    }
+
+    /** What a screen reader says of the cursor's cell: heading, text, and what is judged or wrong there. */
+    public String spoken() {
+        if (model.rows() == 0) {
+            return DeskWords.text("grid.empty");
+        }
+        String said = saying(cursor.row());
+        return DeskWords.text("grid.cell", model.columns().get(cursor.column()).title(),
+                model.text(cursor.row(), cursor.column()), Integer.toString(cursor.row() + 1),
+                said == null ? "" : said);
+    }
+
+    GridCursor cursor() {
+        return cursor;
+    }
+
+    void move(GridCursor next) {
+        if (model.rows() == 0) {
+            return;
+        }
+        cursor = new GridCursor(Math.min(next.row(), model.rows() - 1), next.column(), next.anchorRow(),
+                next.anchorColumn());
+        table.setSelection(cursor.row());
+        TableItem item = table.getItem(cursor.row());
+        table.showItem(item);
+        table.showColumn(table.getColumn(cursor.column()));
+        table.redraw();
+        saying.say(cellNote());
+        table.getAccessible().sendEvent(ACC.EVENT_NAME_CHANGED, null);
+    }
+
+    /** Opens the cursor's cell for typing. */
+    void edit(String begin, boolean select) {
+        GridColumn c = model.columns().get(cursor.column());
+        if (!editable || !c.isEditable() || model.rows() == 0) {
+            return;
+        }
+        int row = cursor.row();
+        int column = cursor.column();
+        String before = model.text(row, column);
+        editing = true;
+        editor.open(row, column, model.pointer(row, column), begin, select, c.entry().isNumeric(),
+                text -> site.document().beingTyped(site.key(), model.pointer(row, column), text),
+                how -> left(how, row, column, before));
+    }
+
+    /** Offers the choices of the cursor's cell as a menu. */
+    boolean offer() {
+        GridColumn c = model.columns().get(cursor.column());
+        if (!editable || !(c.entry() instanceof ChoiceEntry) || model.rows() == 0) {
+            return false;
+        }
+        Menu menu = new Menu(table);
+        for (String choice : c.entry().choices()) {
+            MenuItem item = new MenuItem(menu, SWT.PUSH);
+            item.setText(choice);
+            item.addListener(SWT.Selection, e -> {
+                model.type(cursor.row(), cursor.column(), choice);
+                refresh();
+            });
+        }
+        Rectangle cell = table.getItem(cursor.row()).getBounds(cursor.column());
+        menu.setLocation(table.toDisplay(cell.x, cell.y + cell.height));
+        menu.addListener(SWT.Hide, e -> table.getDisplay().asyncExec(menu::dispose));
+        menu.setVisible(true);
+        return true;
+    }
+
+    void addRow() {
+        if (editable) {
+            model.addRow(cursor.row());
+            refresh();
+            table.setFocus();
+        }
+    }
+
+    void removeRow() {
+        if (editable) {
+            model.removeRow(cursor.row());
+            refresh();
+            table.setFocus();
+        }
+    }
+
+    /** Says something in the line under the grid. */
+    void say(String text) {
+        saying.say(new Note.Explained(text));
+    }
+
+    private void left(CellEditorText.Leaving how, int row, int column, String before) {
+        editing = false;
+        site.document().typingEnded(site.key());
+        if (how != CellEditorText.Leaving.RESTORED) {
+            model.type(row, column, editor.now());
+        }
+        refresh();
+        GridCursor here = GridCursor.at(row, column);
+        int rows = model.rows();
+        int columns = model.columns().size();
+        switch (how) {
+            case DOWN -> move(here.moved(1, 0, false, rows, columns));
+            case UP -> move(here.moved(-1, 0, false, rows, columns));
+            case RIGHT -> move(here.moved(0, 1, false, rows, columns));
+            case LEFT -> move(here.moved(0, -1, false, rows, columns));
+            default -> move(here);
+        }
+    }
+
+    private void answered(Typed.Understood answer) {
+        model.answer(cursor.row(), cursor.column(), answer);
+        refresh();
+        table.setFocus();
+    }
+
+    private Note cellNote() {
+        return model.rows() == 0 ? new Note.None() : model.note(cursor.row(), cursor.column());
+    }
+
+    private String saying(int row) {
+        for (int c = 0; c < model.columns().size(); c++) {
+            Note n = model.note(row, c);
+            if (n instanceof Note.Problem p) {
+                return p.text();
+            }
+            if (n instanceof Note.Question q) {
+                return q.text();
+            }
+        }
+        List<Verdict> here = VerdictWords.byWeight(verdictsOf(row));
+        return here.isEmpty() ? null : VerdictWords.of(here.get(0).outcome());
+    }
+
+    private List<Verdict> verdictsOf(int row) {
+        String pointer = model.rowPointer(row);
+        return verdicts.stream().filter(v -> v.path() != null
+                && (v.path().equals(pointer) || v.path().startsWith(pointer + "/"))).toList();
+    }
+
+    private void fill(Event e) {
+        TableItem item = (TableItem) e.item;
+        int row = table.indexOf(item);
+        for (int c = 0; c < model.columns().size(); c++) {
+            item.setText(c, row < model.rows() ? model.text(row, c) : "");
+        }
+        String said = row < model.rows() ? saying(row) : null;
+        item.setText(model.columns().size(), "");
+        item.setData(said);
+        if (model.grows() && row == model.filled()) {
+            item.setText(0, DeskWords.text("grid.newRow"));
+            item.setForeground(0, Look.of(table).palette().muted());
+        } else {
+            item.setForeground(0, null);
+        }
+    }
+
+    private void mouse(Event e) {
+        TableItem item = table.getItem(new Point(e.x, e.y));
+        if (item == null || e.button != 1) {
+            return;
+        }
+        int row = table.indexOf(item);
+        for (int c = 0; c < model.columns().size(); c++) {
+            if (item.getBounds(c).contains(e.x, e.y)) {
+                boolean again = cursor.row() == row && cursor.column() == c && table.isFocusControl();
+                if ((e.stateMask & SWT.SHIFT) != 0) {
+                    move(new GridCursor(row, c, cursor.anchorRow(), cursor.anchorColumn()));
+                } else {
+                    moveTo(row, c);
+                    if (again && !offer()) {
+                        table.getDisplay().asyncExec(() -> edit(model.text(cursor.row(), cursor.column()), true));
+                    }
+                }
+                return;
+            }
+        }
+    }
+
+    private void addButtons() {
+        buttons = new Composite(box, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).applyTo(buttons);
+        button("grid.add", this::addRow);
+        button("grid.remove", this::removeRow);
+    }
+
+    private void button(String key, Runnable action) {
+        Button b = Look.of(box).as(Look.Role.TEXT, new Button(buttons, SWT.PUSH));
+        b.setText(DeskWords.text(key));
+        b.setData(Desk.ID, list + "#" + key);
+        b.addListener(SWT.Selection, e -> action.run());
+    }
+
+    private void height(int rows) {
+        int shown = Math.max(2, Math.min(MOST_ROWS, rows));
+        GridData data = (GridData) table.getLayoutData();
+        int height = table.getHeaderHeight() + shown * (Look.of(table).rowHeight() + 2) + 4;
+        if (data.heightHint != height) {
+            data.heightHint = height;
+            relayout.run();
+        }
+    }
+
+    private void resize() {
+        Look look = Look.of(table);
+        table.setFont(look.font(Look.Role.TEXT));
+        for (int c = 0; c < model.columns().size(); c++) {
+            GridColumn col = model.columns().get(c);
+            table.getColumn(c).setWidth(Math.max(look.chars(col.chars()), look.chars(col.title().length() + 3)));
+        }
+        table.getColumn(model.columns().size()).setWidth(look.chars(SAYING_CHARS));
+        height(model.rows());
+    }
+
+    private final class PainterSource implements GridPainter.Source {
+        @Override
+        public GridCursor cursor() {
+            return cursor;
+        }
+
+        @Override
+        public Note note(int row, int column) {
+            return model.note(row, column);
+        }
+
+        @Override
+        public String rowNote(int row) {
+            for (int c = 0; c < model.columns().size(); c++) {
+                Note n = model.note(row, c);
+                if (n instanceof Note.Problem p) {
+                    return p.text();
+                }
+                if (n instanceof Note.Question q) {
+                    return q.text();
+                }
+            }
+            return null;
+        }
+
+        @Override
+        public List<Verdict> verdicts(int row) {
+            return row < model.filled() ? verdictsOf(row) : List.of();
+        }
+
+        @Override
+        public int columns() {
+            return model.columns().size();
+        }
+    }
+}

@@ -1,0 +1,142 @@
+package org.copperbook.desk.theme;
+
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.eclipse.jface.resource.FontDescriptor;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.jface.resource.LocalResourceManager;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.FontData;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+
+/**
+ * Fonts and sizes of the desk on one display: the system font at the size chosen in the preferences. One look hangs on
+ * each display; whoever draws asks it and is told when the size changes.
+ */
+public final class Look {
+
+    /** Sizes of text and targets. */
+    public enum Size {
+        /** As the system says. */
+        DESK(1.0),
+        /** For reading at arm's length with gloves on: text and targets half as large again. */
+        BENCH(1.5),
+        /** Larger still. */
+        FAR(2.0);
+
+        private final double factor;
+
+        Size(double factor) {
+            this.factor = factor;
+        }
+    }
+
+    /** Kinds of text. */
+    public enum Role { TEXT, STRONG, HEADING }
+
+    private static final String KEY = "org.copperbook.look";
+    private static final String ROLE = "org.copperbook.look.role";
+    private static final double MM_PER_INCH = 25.4;
+    private static final double TARGET_MM = 9;
+
+    private final Display display;
+    private final LocalResourceManager resources;
+    private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private Size size = Size.DESK;
+
+    private Look(Display display) {
+        this.display = display;
+        this.resources = new LocalResourceManager(JFaceResources.getResources(display));
+        display.disposeExec(resources::dispose);
+    }
+
+    /** The look of a display. */
+    public static Look of(Display display) {
+        if (display.getData(KEY) instanceof Look look) {
+            return look;
+        }
+        Look made = new Look(display);
+        display.setData(KEY, made);
+        return made;
+    }
+
+    /** The look of a control's display. */
+    public static Look of(Control control) {
+        return of(control.getDisplay());
+    }
+
+    public Size size() {
+        return size;
+    }
+
+    /** Changes the size and tells everybody who draws. */
+    public void resize(Size next) {
+        if (next != size) {
+            size = next;
+            listeners.forEach(Runnable::run);
+        }
+    }
+
+    /** Tells the listener when the size changes, for as long as the control lives. */
+    public void onResize(Control control, Runnable listener) {
+        listeners.add(listener);
+        control.addDisposeListener(e -> listeners.remove(listener));
+    }
+
+    /** The colours of now. */
+    public Palette palette() {
+        return Palette.of(display);
+    }
+
+    public Font font(Role role) {
+        FontData system = display.getSystemFont().getFontData()[0];
+        double height = system.getHeight() * size.factor * (role == Role.HEADING ? 1.25 : 1.0);
+        FontDescriptor d = FontDescriptor.createFrom(system).setHeight((int) Math.round(height));
+        return resources.create(role == Role.TEXT ? d : d.setStyle(SWT.BOLD));
+    }
+
+    /** Height of a row of a grid or list, pixels: one line with air, and at bench size at least 9 mm. */
+    public int rowHeight() {
+        GC gc = new GC(display);
+        try {
+            gc.setFont(font(Role.TEXT));
+            int line = gc.getFontMetrics().getHeight();
+            int air = line + Math.max(6, line / 3);
+            return size == Size.DESK ? air : Math.max(air, (int) Math.ceil(TARGET_MM * display.getDPI().y / MM_PER_INCH));
+        } finally {
+            gc.dispose();
+        }
+    }
+
+    /** Width of a number of average characters, pixels. */
+    public int chars(int count) {
+        GC gc = new GC(display);
+        try {
+            gc.setFont(font(Role.TEXT));
+            return (int) Math.ceil(gc.getFontMetrics().getAverageCharacterWidth() * count);
+        } finally {
+            gc.dispose();
+        }
+    }
+
+    /** Gives a control the font of its role, now and when the size changes through {@link #dress}. */
+    public <C extends Control> C as(Role role, C control) {
+        control.setData(ROLE, role);
+        control.setFont(font(role));
+        return control;
+    }
+
+    /** Gives every control below the fonts of now. */
+    public void dress(Control control) {
+        control.setFont(font(control.getData(ROLE) instanceof Role r ? r : Role.TEXT));
+        if (control instanceof Composite c) {
+            for (Control child : c.getChildren()) {
+                dress(child);
+            }
+        }
+    }
+}
