@@ -1,6 +1,7 @@
 package org.copperbook.jobs.check;
 
 import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -96,6 +97,9 @@ public final class Plausibility {
     private void value(String place, String field, Object value) {
         if (value instanceof Observed o) {
             observed(place, o);
+        } else if (value instanceof BigDecimal d && (Math.abs((long) d.scale()) > 20 || d.precision() > 20)) {
+            // Adding 1e-999999999 to a price would need a thousand million digits.
+            add(place, "has more digits than an amount of money has", CORRECT);
         } else if (value instanceof Number n) {
             number(place, field, n.doubleValue());
         } else if (value instanceof List<?> list) {

@@ -62,6 +62,10 @@ public final class JobFile {
         if (!root.path("copperbookJob").isInt()) {
             throw new BadRecordException("job file", "copperbookJob", "is missing: this is not a job file");
         }
+        if (root.path("copperbookJob").asInt() != VERSION) {
+            throw new BadRecordException("job file", "copperbookJob", "is " + root.path("copperbookJob").asInt()
+                    + ", but this version reads job files of layout " + VERSION);
+        }
         JsonNode parts = root.path("parts");
         if (!parts.isObject()) {
             throw new BadRecordException("job file", "parts", "must be an object with the job's parts");

@@ -53,6 +53,9 @@ class PlausibilityTest {
         "rectifier | {'schema':1,'positions':[{'position':'D1','torqueNm':-1}]} | positions[0].torqueNm",
         "core | {'schema':1,'runs':[{'fluxDensityT':40}]} | runs[0].fluxDensityT",
         "run-up | {'schema':1,'withstands':[{'volts':-1800}]} | withstands[0].volts",
+        "booking | {'schema':1,'spendLimit':1e-999999999} | spendLimit",
+        "quote/1 | {'schema':1,'revision':1,'alternatives':[{'lines':[{'quantity':1e999999999}]}]}"
+            + " | alternatives[0].lines[0].quantity",
         "impregnation | {'schema':1,'drying':[{'minutes':-1}]} | drying[0].minutes"})
     void aFigureThatCannotBeIsNamedWithItsPlace(String key, String text, String place) throws Exception {
         List<Plausibility.Problem> found = impossible(key, text);

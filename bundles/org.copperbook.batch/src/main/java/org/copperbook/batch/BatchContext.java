@@ -1,0 +1,34 @@
+package org.copperbook.batch;
+
+import java.io.PrintStream;
+import java.nio.file.Path;
+import org.copperbook.jobs.json.PartJson;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.StoreOptions;
+import org.copperbook.store.UserFolders;
+import org.copperbook.store.sqlite.SqliteJobStore;
+
+/**
+ * What the commands work with.
+ *
+ * @param stores       opens a store
+ * @param out          results
+ * @param err          what went wrong, and notes
+ * @param defaultStore the store when none is named
+ * @param demoData     folder of the demo workshop when none is named
+ * @param json         records to JSON and back
+ */
+record BatchContext(StoreOpener stores, PrintStream out, PrintStream err, Path defaultStore, Path demoData,
+        PartJson json) {
+
+    /** Opens the store in a file, and makes it when the file is not there. */
+    @FunctionalInterface
+    interface StoreOpener {
+        JobStore open(Path file);
+    }
+
+    static BatchContext standard(PrintStream out, PrintStream err, Path demoData) {
+        return new BatchContext(file -> SqliteJobStore.open(file, StoreOptions.standard()), out, err,
+                UserFolders.current().store(), demoData, new PartJson());
+    }
+}

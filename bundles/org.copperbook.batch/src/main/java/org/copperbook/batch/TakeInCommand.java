@@ -1,0 +1,80 @@
+package org.copperbook.batch;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.copperbook.batch.JobFileReader.ReadJob;
+import org.copperbook.jobs.Job;
+import org.copperbook.store.Intake;
+import org.copperbook.store.JobHandle;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.NumberTaken;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Takes job files into the store: every file named, or none of them. */
+@Command(name = "take-in", mixinStandardHelpOptions = true)
+final class TakeInCommand implements Callable<Integer> {
+
+    private final BatchContext context;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Parameters(paramLabel = "FILE", arity = "1..*", descriptionKey = "take-in.file")
+    private List<Path> files;
+
+    @Option(names = "--new-number", descriptionKey = "take-in.new-number")
+    private boolean newNumber;
+
+    @Option(names = "--who", paramLabel = "KEY", defaultValue = "batch", descriptionKey = "take-in.who")
+    private String who;
+
+    TakeInCommand(BatchContext context) {
+        this.context = context;
+    }
+
+    @Override
+    public Integer call() {
+        // Everything is read before the store is touched, so that a bad file leaves nothing behind, not even a store.
+        JobFileReader reader = new JobFileReader(context.json());
+        List<ReadJob> read = files.stream().map(reader::read).toList();
+        Path file = common.store(context);
+        if (Files.isDirectory(file)) {
+            throw new BadUse(BatchText.of("store.folder", file));
+        }
+        List<JobHandle> taken;
+        try (JobStore store = context.stores().open(file)) {
+            taken = store.takeIn(Intake.of(read.stream().map(ReadJob::job).toArray(Job[]::new)), who,
+                    BatchText.of("take-in.why"), newNumber ? NumberTaken.GIVE_NEW_NUMBER : NumberTaken.REFUSE);
+        }
+        read.forEach(r -> r.notes().forEach(n -> context.err().println(OneLine.of(n))));
+        if (common.json()) {
+            CommonOptions.print(context, Map.of("takenIn", rows(read, taken)));
+        } else {
+            for (int i = 0; i < taken.size(); i++) {
+                context.out().println(OneLine.of(BatchText.of("take-in.done", taken.get(i).number(), read.get(i).file())));
+            }
+        }
+        return ExitCode.DONE;
+    }
+
+    private static List<Map<String, Object>> rows(List<ReadJob> read, List<JobHandle> taken) {
+        List<Map<String, Object>> rows = new ArrayList<>();
+        for (int i = 0; i < taken.size(); i++) {
+            Map<String, Object> row = new LinkedHashMap<>();
+            row.put("file", read.get(i).file().toString());
+            row.put("number", taken.get(i).number());
+            row.put("id", taken.get(i).id());
+            row.put("notes", read.get(i).notes());
+            rows.add(row);
+        }
+        return rows;
+    }
+}
