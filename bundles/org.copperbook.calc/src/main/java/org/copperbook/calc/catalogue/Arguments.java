@@ -27,6 +27,17 @@ public final class Arguments {
         return has(name) ? number(name) : fallback;
     }
 
+    /** The first of several inputs that was given; refused when none was. */
+    public String firstGiven(String... names) {
+        for (String name : names) {
+            if (has(name)) {
+                return name;
+            }
+        }
+        throw new InputProblem(InputProblem.Kind.MISSING, names[0], "one of these is needed: "
+                + String.join(", ", names));
+    }
+
     public double[] numbers(String name) {
         return ((double[]) value(name)).clone();
     }

@@ -2,7 +2,20 @@ package org.copperbook.calc.catalogue;
 
 import java.util.List;
 
+import org.copperbook.calc.core.CoreCalculations;
+import org.copperbook.calc.excitation.RectifierCalculations;
+import org.copperbook.calc.excitation.SeparateExcitationCalculations;
+import org.copperbook.calc.insulation.InsulationCalculations;
+import org.copperbook.calc.insulation.WithstandCalculations;
+import org.copperbook.calc.money.MoneyCalculations;
+import org.copperbook.calc.resistance.ConductorCalculations;
+import org.copperbook.calc.resistance.HeatRunCalculations;
 import org.copperbook.calc.resistance.ResistanceCalculations;
+import org.copperbook.calc.runup.CurveCalculations;
+import org.copperbook.calc.runup.MechanicalCalculations;
+import org.copperbook.calc.runup.RegulationCalculations;
+import org.copperbook.calc.runup.SpeedCalculations;
+import org.copperbook.calc.uncertainty.UncertaintyCalculations;
 
 /** The contributors of the standard catalogue, in the order in which areas are shown. */
 final class StandardSources {
@@ -12,6 +25,20 @@ final class StandardSources {
 
     static List<CalculationSource> all() {
         return List.of(
-                new ResistanceCalculations());
+                new ResistanceCalculations(),
+                new ConductorCalculations(),
+                new HeatRunCalculations(),
+                new UncertaintyCalculations(),
+                new InsulationCalculations(),
+                new WithstandCalculations(),
+                new CoreCalculations(),
+                new RectifierCalculations(),
+                new SeparateExcitationCalculations(),
+                new SpeedCalculations(),
+                new CurveCalculations(),
+                new RegulationCalculations(),
+                new MechanicalCalculations(),
+                new MoneyCalculations(),
+                new UnitCalculations());
     }
 }
