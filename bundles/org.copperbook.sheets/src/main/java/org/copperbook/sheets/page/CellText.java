@@ -1,0 +1,35 @@
+package org.copperbook.sheets.page;
+
+import java.util.regex.Pattern;
+
+/**
+ * Text on its way into a cell. Whatever it begins with, it stays text: it is stored as a string, never parsed, and
+ * where it begins like a formula the cell also carries the mark that keeps it text when somebody edits it.
+ */
+final class CellText {
+
+    /** Longest text that a cell takes. */
+    static final int LONGEST = 32_000;
+
+    private static final Pattern ESCAPE_LOOKALIKE = Pattern.compile("_(?=x[0-9A-Fa-f]{4}_)");
+
+    private CellText() {
+    }
+
+    /** Whether a spreadsheet could take the text for a formula when it is typed again. */
+    static boolean looksLikeFormula(String text) {
+        return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0;
+    }
+
+    /** The text without characters that the file format cannot hold; a backslash-free stand-in takes their place. */
+    static String storable(String text) {
+        StringBuilder kept = new StringBuilder(text.length());
+        text.replace("\r\n", "\n").replace('\r', '\n').codePoints()
+                .map(c -> allowed(c) ? c : 0xFFFD).forEach(kept::appendCodePoint);
+        return ESCAPE_LOOKALIKE.matcher(kept).replaceAll("_x005F_");
+    }
+
+    private static boolean allowed(int c) {
+        return c == '\t' || c == '\n' || c >= 0x20 && c <= 0xD7FF || c >= 0xE000 && c <= 0xFFFD || c >= 0x10000;
+    }
+}
