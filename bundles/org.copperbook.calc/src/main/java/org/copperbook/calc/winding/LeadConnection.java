@@ -25,6 +25,11 @@ import org.copperbook.calc.Tables;
  */
 public record LeadConnection(String id, int leads, int phases, List<List<Integer>> joins, List<List<Integer>> lines,
         List<Integer> neutral) {
+    private static final List<LeadConnection> ALL = Tables.rows(LeadConnection.class, "connections.csv").stream()
+            .map(row -> new LeadConnection(row.get(0), Integer.parseInt(row.get(1)), Integer.parseInt(row.get(2)),
+                    groups(row.get(3)), groups(row.get(4)), row.get(5).isEmpty() ? List.of() : groups(row.get(5)).get(0)))
+            .toList();
+
     public LeadConnection {
         joins = joins.stream().map(List::copyOf).toList();
         lines = lines.stream().map(List::copyOf).toList();
@@ -43,10 +48,7 @@ public record LeadConnection(String id, int leads, int phases, List<List<Integer
 
     /** @return every connection known, from the table that travels with this library */
     public static List<LeadConnection> all() {
-        return Tables.rows(LeadConnection.class, "connections.csv").stream()
-                .map(row -> new LeadConnection(row.get(0), Integer.parseInt(row.get(1)), Integer.parseInt(row.get(2)),
-                        groups(row.get(3)), groups(row.get(4)), row.get(5).isEmpty() ? List.of() : groups(row.get(5)).get(0)))
-                .toList();
+        return ALL;
     }
 
     /**
