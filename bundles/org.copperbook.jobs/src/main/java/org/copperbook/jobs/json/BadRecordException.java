@@ -27,29 +27,20 @@ public class BadRecordException extends Exception {
         String place = "";
         String problem = e.getMessage();
         if (e instanceof JsonProcessingException j) {
-            problem = j.getOriginalMessage();
+            problem = JsonProblem.of(j);
             JsonLocation at = j.getLocation();
             if (j instanceof JsonMappingException m && !m.getPath().isEmpty()) {
                 place = m.getPath().stream()
                         .map(r -> r.getFieldName() != null ? r.getFieldName() : "[" + r.getIndex() + "]")
                         .collect(Collectors.joining("."))
                         .replace(".[", "[");
-            } else if (at != null) {
+            } else if (at != null && at.getLineNr() > 0) {
                 place = "line " + at.getLineNr() + " column " + at.getColumnNr();
             }
         }
-        BadRecordException bad = new BadRecordException(part, place, plain(problem));
+        BadRecordException bad = new BadRecordException(part, place, problem == null ? "cannot be read" : problem);
         bad.initCause(e);
         return bad;
-    }
-
-    /** First line only, without the names of our classes. */
-    private static String plain(String text) {
-        if (text == null) {
-            return "cannot be read";
-        }
-        String first = text.lines().findFirst().orElse(text);
-        return first.replaceAll("`?(?:org\\.copperbook|java)\\.[\\w.$]*?(\\w+)`?(?=[\\s,:)\\]]|$)", "$1");
     }
 
     /** The part that could not be read. */
