@@ -12,18 +12,21 @@ import org.copperbook.jobs.shop.Person;
  *
  * @param shopParts parts of the shop (settings, instruments, stock, limits); each becomes the current revision
  * @param people    people; one already known under the key is replaced
+ * @param photos    bytes of photos the parts name by hash
  * @param jobs      whole jobs; one without a number gets the next free one
  */
-public record Intake(Map<PartKey, Part> shopParts, List<Person> people, List<Job> jobs) {
+public record Intake(Map<PartKey, Part> shopParts, List<Person> people, List<byte[]> photos,
+        List<Job> jobs) {
 
     public Intake {
         shopParts = Map.copyOf(shopParts);
         people = List.copyOf(people);
+        photos = List.copyOf(photos);
         jobs = List.copyOf(jobs);
     }
 
     /** Jobs only. */
     public static Intake of(Job... jobs) {
-        return new Intake(Map.of(), List.of(), List.of(jobs));
+        return new Intake(Map.of(), List.of(), List.of(), List.of(jobs));
     }
 }

@@ -22,6 +22,7 @@ import org.copperbook.jobs.shop.Workshop;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.Revision;
 import org.copperbook.store.Saved;
+import org.copperbook.store.StageOf;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreText;
 
@@ -100,7 +101,7 @@ final class Reading {
      * The register entry of a job. A part that cannot be read is left out here: the register must not stand in the
      * way of saving.
      */
-    RegisterEntry registerEntry(Connection c, String jobId, String number, org.copperbook.store.StageOf stageOf)
+    RegisterEntry registerEntry(Connection c, String jobId, String number, StageOf stageOf)
             throws SQLException {
         Map<PartKey, Part> parts = new TreeMap<>();
         Instant changed = Instant.EPOCH;

@@ -53,12 +53,7 @@ final class RegisterTable {
     }
 
     RegisterSlice page(Connection c, RegisterQuery query) throws SQLException {
-        List<String> words = new ArrayList<>();
-        for (String word : SearchText.fold(query.text()).split("\\s+")) {
-            if (!word.isEmpty()) {
-                words.add(SearchText.anywhere(word));
-            }
-        }
+        List<String> words = SearchText.words(query.text()).stream().map(SearchText::anywhere).toList();
         String where = words.isEmpty() ? ""
                 : " WHERE " + String.join(" AND ", words.stream().map(w -> "search LIKE ? ESCAPE '\\'").toList());
         int total;

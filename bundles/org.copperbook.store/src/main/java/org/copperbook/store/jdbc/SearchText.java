@@ -1,6 +1,8 @@
 package org.copperbook.store.jdbc;
 
 import java.text.Normalizer;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -10,7 +12,10 @@ final class SearchText {
 
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");
     private static final Pattern DIGITS = Pattern.compile("\\d+");
+    private static final Pattern SPACE = Pattern.compile("[\\p{Z}\\s]+");
     private static final int WIDTH = 12;
+    private static final int LONGEST = 2_000;
+    private static final int MOST_WORDS = 50;
 
     private SearchText() {
     }
@@ -28,6 +33,15 @@ final class SearchText {
     static String natural(String text) {
         return DIGITS.matcher(fold(text)).replaceAll(m -> Matcher.quoteReplacement(
                 "0".repeat(Math.max(0, WIDTH - m.group().length())) + m.group()));
+    }
+
+    /**
+     * The different folded words of a filter. Of more than {@value #MOST_WORDS} the rest is left out and so is what
+     * lies beyond {@value #LONGEST} characters: a whole page pasted into the field would exceed what the engines take.
+     */
+    static List<String> words(String text) {
+        String cut = text.length() > LONGEST ? text.substring(0, LONGEST) : text;
+        return Arrays.stream(SPACE.split(fold(cut))).filter(w -> !w.isEmpty()).distinct().limit(MOST_WORDS).toList();
     }
 
     /** A pattern for LIKE with backslash as escape that finds the word anywhere. */

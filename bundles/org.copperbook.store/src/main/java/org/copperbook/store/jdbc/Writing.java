@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.UUID;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
@@ -73,7 +74,10 @@ final class Writing {
         for (Person p : intake.people()) {
             tables.people().put(c, p);
         }
-        for (Map.Entry<PartKey, Part> e : new java.util.TreeMap<>(intake.shopParts()).entrySet()) {
+        for (byte[] photo : intake.photos()) {
+            tables.photos().put(c, photo, now());
+        }
+        for (Map.Entry<PartKey, Part> e : new TreeMap<>(intake.shopParts()).entrySet()) {
             int latest = tables.revisions().latest(c, JobStore.SHOP, e.getKey().toString()).map(Revision::revision)
                     .orElse(0);
             append(c, JobStore.SHOP, "", e.getKey(), e.getValue(), latest + 1, who, why);

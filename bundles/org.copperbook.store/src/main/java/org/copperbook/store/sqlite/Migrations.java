@@ -12,6 +12,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -67,7 +68,8 @@ record Migrations(List<String> steps) {
     }
 
     private static Map<Integer, Step> done(Connection c) throws SQLException {
-        Map<Integer, Step> found = new TreeMap<>(java.util.Comparator.reverseOrder());
+        // Newest first: a newer version is the first thing to say, whatever it did to older steps.
+        Map<Integer, Step> found = new TreeMap<>(Comparator.reverseOrder());
         try (PreparedStatement q = c.prepareStatement("SELECT number, name, checksum FROM schema_step");
                 ResultSet r = q.executeQuery()) {
             while (r.next()) {

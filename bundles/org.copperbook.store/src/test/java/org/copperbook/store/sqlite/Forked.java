@@ -1,0 +1,95 @@
+package org.copperbook.store.sqlite;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+
+/** A running {@link WritingProgram} and what it has acknowledged so far. */
+final class Forked implements AutoCloseable {
+
+    private final Process process;
+    private final List<String> acknowledged = Collections.synchronizedList(new ArrayList<>());
+    private final CountDownLatch first = new CountDownLatch(1);
+    private final Thread reader;
+
+    /** One acknowledged save. */
+    record Acknowledged(String jobId, String number, String part, int revision, String hash) {
+
+        static Acknowledged parse(String line) {
+            String[] f = line.split(" ");
+            return new Acknowledged(f[0], f[1], f[2], Integer.parseInt(f[3]), f[4]);
+        }
+    }
+
+    Forked(Path store, Path temp, long seed, int threads, int jobs, int saves) throws IOException {
+        process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx96m",
+                "-XX:TieredStopAtLevel=1", "-Djava.io.tmpdir=" + temp,
+                "-Dcopperbook.home=" + System.getProperty("copperbook.home"), "-cp",
+                System.getProperty("java.class.path"), WritingProgram.class.getName(), store.toString(),
+                Long.toString(seed), Integer.toString(threads), Integer.toString(jobs), Integer.toString(saves))
+                .redirectError(ProcessBuilder.Redirect.INHERIT).start();
+        reader = new Thread(this::read);
+        reader.setDaemon(true);
+        reader.start();
+    }
+
+    /** Waits until the program has acknowledged its first save. */
+    void awaitFirst() throws InterruptedException {
+        if (!first.await(60, TimeUnit.SECONDS) || acknowledged.isEmpty()) {
+            throw new AssertionError("the writing program acknowledged nothing");
+        }
+    }
+
+    /** Kills it as kill -9 does and returns what it had acknowledged. */
+    List<Acknowledged> kill() throws InterruptedException {
+        process.destroyForcibly().waitFor();
+        reader.join();
+        return all();
+    }
+
+    /** Waits for its end; it must end by itself and well. */
+    List<Acknowledged> finish() throws InterruptedException {
+        if (!process.waitFor(120, TimeUnit.SECONDS) || process.exitValue() != 0) {
+            throw new AssertionError("the writing program did not end well");
+        }
+        reader.join();
+        return all();
+    }
+
+    @Override
+    public void close() {
+        process.destroyForcibly();
+    }
+
+    private List<Acknowledged> all() {
+        return acknowledged.stream().map(Acknowledged::parse).toList();
+    }
+
+    /** Whole lines only: what was cut off in the middle was not acknowledged. */
+    private void read() {
+        StringBuilder line = new StringBuilder();
+        try (BufferedReader in = new BufferedReader(
+                new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
+            for (int c = in.read(); c >= 0; c = in.read()) {
+                if (c == '\n') {
+                    acknowledged.add(line.toString());
+                    line.setLength(0);
+                    first.countDown();
+                } else {
+                    line.append((char) c);
+                }
+            }
+        } catch (IOException e) {
+            line.setLength(0);
+        } finally {
+            first.countDown();
+        }
+    }
+}

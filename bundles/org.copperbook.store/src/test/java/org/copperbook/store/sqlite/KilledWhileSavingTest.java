@@ -1,0 +1,99 @@
+package org.copperbook.store.sqlite;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.store.AuditReport;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.Revision;
+import org.copperbook.store.sqlite.Forked.Acknowledged;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Kills programs that write under load, again and again on the same store, and looks for every save they acknowledged.
+ * The count comes from the system property copperbook.kills.
+ */
+class KilledWhileSavingTest {
+
+    private static final int KILLS = Integer.getInteger("copperbook.kills", 5);
+    private static final long SEED = 20260302;
+    private static final int LONGEST_RUN_MILLIS = 500;
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void noAcknowledgedSaveIsLost() throws Exception {
+        Path file = folder.resolve("workshop.sqlite");
+        Path temp = Files.createDirectory(folder.resolve("temp"));
+        Random random = new Random(SEED);
+        List<Acknowledged> all = new ArrayList<>();
+        int kills = 0;
+        while (kills < KILLS) {
+            // Every other round two programs write at once and both are killed.
+            int programs = Math.min(KILLS - kills, 1 + kills % 2);
+            List<Acknowledged> round = round(file, temp, random, programs);
+            kills += programs;
+            all.addAll(round);
+            try (JobStore store = SqliteJobStore.open(file)) {
+                assertEquals(List.of(), lost(store, round), "lost after kill " + kills);
+                AuditReport audit = store.audit();
+                assertTrue(audit.passed(), () -> audit.bad() + " " + audit.problems());
+            }
+        }
+        try (JobStore store = SqliteJobStore.open(file)) {
+            List<Acknowledged> lost = lost(store, all);
+            System.out.println("kill test: " + kills + " kills, " + all.size() + " saves acknowledged, " + lost.size()
+                    + " lost, " + store.audit().revisions() + " revisions in the store");
+            assertEquals(List.of(), lost);
+        }
+        try (Stream<Path> left = Files.list(temp)) {
+            assertEquals(List.of(), left.filter(p -> p.toString().contains("sqlite")).toList(),
+                    "unpacked libraries left in the temp folder");
+        }
+    }
+
+    private static List<Acknowledged> round(Path file, Path temp, Random random, int programs) throws Exception {
+        List<Forked> running = new ArrayList<>();
+        List<Acknowledged> acknowledged = new ArrayList<>();
+        try {
+            for (int i = 0; i < programs; i++) {
+                running.add(new Forked(file, temp, random.nextLong(), 3, 0, 8));
+            }
+            for (Forked f : running) {
+                f.awaitFirst();
+            }
+            Thread.sleep(random.nextInt(LONGEST_RUN_MILLIS));
+            for (Forked f : running) {
+                acknowledged.addAll(f.kill());
+            }
+        } finally {
+            running.forEach(Forked::close);
+        }
+        return acknowledged;
+    }
+
+    private static List<Acknowledged> lost(JobStore store, List<Acknowledged> acknowledged) {
+        Set<String> jobs = new HashSet<>();
+        Set<Acknowledged> kept = new HashSet<>();
+        for (Acknowledged a : acknowledged) {
+            if (jobs.add(a.jobId() + a.part()) && store.idOf(a.number()).filter(a.jobId()::equals).isPresent()) {
+                store.history(a.jobId(), PartKey.parse(a.part())).forEach(s -> {
+                    Revision r = s.revision();
+                    kept.add(new Acknowledged(r.jobId(), a.number(), r.part(), r.revision(), r.hash()));
+                });
+            }
+        }
+        return acknowledged.stream().filter(a -> !kept.contains(a)).toList();
+    }
+}
