@@ -89,7 +89,7 @@ final class Writing {
             for (Map.Entry<PartKey, Part> e : job.parts().entrySet()) {
                 append(c, handle.id(), handle.number(), e.getKey(), e.getValue(), 1, who, why);
             }
-            register(c, handle);
+            register(c, handle, job);
             handles.add(handle);
         }
         return handles;
@@ -115,6 +115,12 @@ final class Writing {
 
     private void register(Connection c, JobHandle job) throws SQLException {
         tables.register().put(c, reading.registerEntry(c, job.id(), job.number(), stageOf));
+    }
+
+    /** The same for a job taken in just now, whose parts need not be read back. */
+    private void register(Connection c, JobHandle handle, Job job) throws SQLException {
+        tables.register().put(c,
+                RegisterEntry.of(new Job(handle.id(), handle.number(), job.parts()), now(), stageOf));
     }
 
     private String nextNumber(Connection c) throws SQLException {

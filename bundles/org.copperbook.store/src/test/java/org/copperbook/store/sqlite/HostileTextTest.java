@@ -1,0 +1,97 @@
+package org.copperbook.store.sqlite;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.lang.reflect.RecordComponent;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Set;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.Part;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.shop.Person;
+import org.copperbook.store.JobHandle;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.NumberTaken;
+import org.copperbook.store.RegisterQuery;
+import org.copperbook.store.Sample;
+import org.copperbook.store.Saved;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Text that would do harm if any of it were taken for SQL. */
+class HostileTextTest {
+
+    private final PartJson json = new PartJson();
+
+    @TempDir
+    Path folder;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"'; DROP TABLE revision; --", "\"); DELETE FROM job; --", "' OR '1'='1", "%' OR 1=1 --",
+        "x' UNION SELECT json FROM revision --", "${jndi:x} {0} {n} ? :a @b $c", "a\u0000b", "\ud83d\udd27 \u2126 \u202e",
+        "=cmd|' /C calc'!A0", "<![CDATA[<x>&#0;]]>", "\\", "\n\r\t", "'"})
+    void everyTextFieldComesBackAsItWas(String evil) throws Exception {
+        try (JobStore store = SqliteJobStore.open(folder.resolve("workshop.sqlite"))) {
+            JobHandle job = store.create(Sample.booking(evil, evil), evil + "who");
+            for (PartKind kind : PartKind.values()) {
+                if (kind == PartKind.BOOKING) {
+                    continue;
+                }
+                PartKey key = new PartKey(kind, kind.many() ? "main-stator" : "");
+                Part part = json.read(key, filled(kind, evil));
+                String owner = kind.ofShop() ? JobStore.SHOP : job.id();
+                store.save(owner, key, part, 0, evil + "who", evil);
+                Saved kept = store.current(owner, key).orElseThrow();
+                assertEquals(part, kept.part());
+                assertEquals(evil, kept.revision().why());
+                assertEquals(evil + "who", kept.revision().who());
+            }
+            store.savePerson(new Person(evil + "key", evil, Set.of(), evil, evil, true));
+            assertEquals(evil, store.persons().get(evil + "key").name());
+            assertEquals(evil, store.load(job.id()).booking().orElseThrow().customer());
+            assertTrue(store.register(new RegisterQuery(evil, 0, 10, null)).total() <= 1);
+            assertTrue(store.idOf(evil).isEmpty());
+            assertTrue(store.photo(evil).isEmpty());
+            assertTrue(store.audit().passed(), () -> store.audit().toString());
+            assertEquals(1, store.register(RegisterQuery.first(10)).total());
+        }
+    }
+
+    /** A part with the text in each of its text fields. */
+    private String filled(PartKind kind, String evil) {
+        ObjectNode tree = json.mapper().createObjectNode();
+        for (RecordComponent c : kind.type().getRecordComponents()) {
+            if (c.getType() == String.class) {
+                tree.put(c.getName(), evil);
+            } else if (c.getType() == boolean.class) {
+                tree.put(c.getName(), true);
+            } else if (c.getType() == int.class) {
+                tree.put(c.getName(), 1);
+            }
+        }
+        if (kind == PartKind.WORKSHOP) {
+            tree.put("numberSeries", "{year}-{n:4}");
+        }
+        tree.put("a later field", evil);
+        return tree.toString();
+    }
+
+    @Test
+    void aFileMayBringAnyNumberAndKey() {
+        String evil = "2026'); DROP TABLE job; --";
+        try (JobStore store = SqliteJobStore.open(folder.resolve("workshop.sqlite"))) {
+            store.takeIn(new Job(evil, evil, Map.of(Sample.BOOKING, Sample.booking("a", "b"))), "ada", "",
+                    NumberTaken.REFUSE);
+            assertEquals(evil, store.idOf(evil).orElseThrow());
+            assertEquals(evil, store.register(new RegisterQuery(evil, 0, 1, null)).rows().get(0).number());
+            assertTrue(store.audit().passed());
+        }
+    }
+}

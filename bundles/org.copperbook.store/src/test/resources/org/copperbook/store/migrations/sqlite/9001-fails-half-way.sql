@@ -1,0 +1,5 @@
+CREATE TABLE half_made (x TEXT) STRICT;
+
+DELETE FROM register;
+
+INSERT INTO nowhere VALUES (1);
