@@ -27,7 +27,7 @@ class KilledWhileSavingTest {
 
     private static final int KILLS = Integer.getInteger("copperbook.kills", 5);
     private static final long SEED = 20260302;
-    private static final int LONGEST_RUN_MILLIS = 500;
+    private static final int LONGEST_RUN_MILLIS = 1_000;
 
     @TempDir
     Path folder;
