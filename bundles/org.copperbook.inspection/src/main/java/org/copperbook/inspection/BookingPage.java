@@ -1,0 +1,71 @@
+package org.copperbook.inspection;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import org.copperbook.desk.entry.FieldUnit;
+import org.copperbook.desk.form.Form;
+import org.copperbook.desk.page.PartPage;
+import org.copperbook.desk.text.Words;
+import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.booking.Hazard;
+import org.copperbook.jobs.booking.MachineKind;
+
+/** Booking in: who brought which machine, with what, wanting what. */
+public final class BookingPage extends PartPage {
+
+    private static final List<String> LOOSE_PARTS =
+            List.of("regulator", "terminalBox", "coupling", "fan", "keys", "guards", "feet");
+
+    @Override
+    protected Words words() {
+        return Words.of(BookingPage.class);
+    }
+
+    @Override
+    protected void build(Form here) {
+        here.section("booking.who")
+                .text("/customer", "booking.customer")
+                .text("/orderNo", "booking.orderNo")
+                .text("/arrivedBy", "booking.arrivedBy")
+                .moment("/bookedAt", "booking.at")
+                .person("/bookedBy", "booking.by")
+                .text("/tag", "booking.tag");
+        here.section("booking.machineTitle")
+                .choice("/machineKind", "booking.machineKind", MachineKind.class)
+                .text("/machine", "booking.machine")
+                .longText("/reportedFault", "booking.fault")
+                .text("/transportDamage", "booking.damage")
+                .text("/earlierJob", "booking.earlierJob");
+        here.section("booking.promise")
+                .date("/promised", "booking.promised")
+                .choice("/priority", "booking.priority", Booking.Priority.class)
+                .decimal("/spendLimit", "booking.spendLimit");
+        here.section("booking.hazardTitle")
+                .checks("/hazards", "booking.hazards", Hazard.class)
+                .text("/hazardNote", "booking.hazardNote")
+                .number("/liftingMassKg", "booking.lifting", FieldUnit.KILOGRAM);
+        here.words("booking.liftingCaution");
+        here.grid("booking.parts", "/parts", columns -> columns
+                .text("/name", "booking.part")
+                .either("/received", "booking.received", "booking.came", "booking.missing")
+                .text("/note", "booking.note"))
+                .newRow(() -> site().json().mapper().createObjectNode());
+    }
+
+    @Override
+    protected ObjectNode beginning() {
+        ObjectNode tree = super.beginning();
+        if (!tree.has("bookedAt")) {
+            tree.put("bookedAt", Instant.now().truncatedTo(ChronoUnit.MINUTES).toString());
+            site().who().ifPresent(who -> tree.put("bookedBy", who));
+        }
+        if (!tree.has("parts")) {
+            ArrayNode parts = tree.putArray("parts");
+            LOOSE_PARTS.forEach(name -> parts.addObject().put("name", words().text("booking.part." + name)));
+        }
+        return tree;
+    }
+}

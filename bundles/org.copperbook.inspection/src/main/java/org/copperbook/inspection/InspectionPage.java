@@ -1,0 +1,149 @@
+package org.copperbook.inspection;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import org.copperbook.desk.entry.FieldUnit;
+import org.copperbook.desk.form.Form;
+import org.copperbook.desk.grid.GridColumns;
+import org.copperbook.desk.page.PartPage;
+import org.copperbook.desk.reading.Conditions;
+import org.copperbook.desk.reading.NewReading;
+import org.copperbook.desk.text.Words;
+import org.copperbook.jobs.inspection.ChecklistItem;
+import org.copperbook.jobs.inspection.ExcitationRun;
+import org.copperbook.jobs.inspection.Finding;
+import org.copperbook.jobs.inspection.Inspection;
+import org.copperbook.jobs.reading.Place;
+import org.copperbook.jobs.reading.Reading;
+import org.copperbook.jobs.reading.ReadingQuantity;
+import org.copperbook.jobs.winding.WindingRole;
+
+/** The machine as found: what was seen, what was read, the separate-excitation run, findings and proposed scope. */
+public final class InspectionPage extends PartPage {
+
+    private static final List<String> MECHANICAL =
+            List.of("shaft", "fits", "runout", "bearings", "fan", "coupling", "airGap");
+    private static final List<String> VISUAL =
+            List.of("burns", "contamination", "moisture", "wedges", "lacing", "leads", "terminals", "rectifier");
+
+    @Override
+    protected Words words() {
+        return Words.of(InspectionPage.class);
+    }
+
+    @Override
+    protected void build(Form here) {
+        NewReading readings = new NewReading(site());
+        here.grid("inspection.checklist", "/checklist", columns -> columns
+                .mark("/area", "inspection.area")
+                .mark("/point", "inspection.point")
+                .choice("/condition", "inspection.condition", ChecklistItem.Condition.class)
+                .text("/note", "inspection.note"))
+                .newRow(() -> site().json().mapper().createObjectNode());
+        here.words("inspection.isolateCaution");
+        here.grid("inspection.resistance", "/readings", this::resistance)
+                .where(r -> ReadingQuantity.RESISTANCE.name().equals(r.path("quantity").asText()))
+                .newRow(() -> readings.of(ReadingQuantity.RESISTANCE, Place.Kind.TERMINAL_PAIR,
+                        Reading.State.AS_FOUND, before(ReadingQuantity.RESISTANCE)));
+        here.words("inspection.dischargeCaution");
+        here.grid("inspection.insulation", "/readings", this::insulation)
+                .where(r -> ReadingQuantity.INSULATION_RESISTANCE.name().equals(r.path("quantity").asText()))
+                .newRow(() -> readings.of(ReadingQuantity.INSULATION_RESISTANCE, Place.Kind.TO_EARTH,
+                        Reading.State.AS_FOUND, before(ReadingQuantity.INSULATION_RESISTANCE)));
+        here.words("inspection.runCaution");
+        here.grid("inspection.runs", "/excitationRuns", this::runs)
+                .newRow(this::newRun);
+        here.grid("inspection.findings", "/findings", columns -> columns
+                .mark("/where", "inspection.where")
+                .choice("/severity", "inspection.severity", Finding.Severity.class)
+                .text("/text", "inspection.finding")
+                .text("/proposedWork", "inspection.work"))
+                .newRow(() -> site().json().mapper().createObjectNode());
+        here.section("inspection.scopeTitle")
+                .longText("/recommendedScope", "inspection.scope");
+    }
+
+    private void resistance(GridColumns columns) {
+        columns.choice("/place/winding", "reading.winding", WindingRole.class)
+                .choice("/place/kind", "reading.place", Place.Kind.class)
+                .mark("/place/mark", "reading.mark")
+                .observed("/observed", "reading.ohms", FieldUnit.OHM)
+                .number("/windingCelsius", "reading.temperature", FieldUnit.CELSIUS)
+                .instrument("/instrument", "reading.instrument")
+                .choice("/method", "reading.method", Reading.Method.class)
+                .either("/isolated", "reading.isolated", "reading.isIsolated", "reading.inCircuit")
+                .mark("/temperatureHow", "reading.temperatureHow")
+                .moment("/at", "reading.at")
+                .person("/by", "reading.by")
+                .mark("/id", "reading.id")
+                .mark("/supersedes", "reading.supersedes")
+                .text("/reason", "reading.reason");
+    }
+
+    private void insulation(GridColumns columns) {
+        columns.choice("/place/winding", "reading.winding", WindingRole.class)
+                .choice("/place/kind", "reading.place", Place.Kind.class)
+                .mark("/place/mark", "reading.mark")
+                .observed("/observed", "reading.insulation", FieldUnit.OHM.typedIn("MΩ"))
+                .number("/testVolts", "reading.testVolts", FieldUnit.VOLT)
+                .number("/afterSeconds", "reading.after", FieldUnit.SECOND)
+                .number("/windingCelsius", "reading.temperature", FieldUnit.CELSIUS)
+                .number("/humidityPercent", "reading.humidity", FieldUnit.PERCENT)
+                .instrument("/instrument", "reading.instrument")
+                .moment("/at", "reading.at")
+                .person("/by", "reading.by");
+    }
+
+    private void runs(GridColumns columns) {
+        columns.person("/cautionsBy", "run.cautionsBy")
+                .flag("/regulatorIsolated", "run.regulatorIsolated")
+                .number("/speedRpm", "run.speed", FieldUnit.RPM)
+                .number("/exciterA", "run.exciterA", FieldUnit.AMPERE)
+                .number("/batteryV", "run.batteryV", FieldUnit.VOLT)
+                .observed("/lineVolts/a", "run.uv", FieldUnit.VOLT)
+                .observed("/lineVolts/b", "run.vw", FieldUnit.VOLT)
+                .observed("/lineVolts/c", "run.wu", FieldUnit.VOLT)
+                .number("/expectedV", "run.expected", FieldUnit.VOLT)
+                .choice("/expectedFrom", "run.expectedFrom", ExcitationRun.ExpectedFrom.class)
+                .observed("/neutralVolts/a", "run.un", FieldUnit.VOLT)
+                .observed("/neutralVolts/b", "run.vn", FieldUnit.VOLT)
+                .observed("/neutralVolts/c", "run.wn", FieldUnit.VOLT)
+                .instrument("/instrument", "reading.instrument")
+                .moment("/at", "reading.at")
+                .person("/by", "reading.by")
+                .text("/note", "inspection.note");
+    }
+
+    /** Instrument, method and temperature go on from the reading before. */
+    private Conditions before(ReadingQuantity quantity) {
+        return document().part(key(), Inspection.class).stream()
+                .flatMap(i -> i.readings().stream())
+                .filter(r -> r.quantity() == quantity)
+                .reduce((first, second) -> second)
+                .map(Conditions::of)
+                .orElse(Conditions.NONE);
+    }
+
+    private ObjectNode newRun() {
+        ObjectNode row = site().json().mapper().createObjectNode();
+        site().who().ifPresent(w -> row.put("by", w));
+        return row;
+    }
+
+    @Override
+    protected ObjectNode beginning() {
+        ObjectNode tree = super.beginning();
+        if (!tree.has("checklist")) {
+            ArrayNode list = tree.putArray("checklist");
+            MECHANICAL.forEach(point -> add(list, "mechanical", point));
+            VISUAL.forEach(point -> add(list, "visual", point));
+        }
+        return tree;
+    }
+
+    private void add(ArrayNode list, String area, String point) {
+        list.addObject().put("area", words().text("inspection.area." + area))
+                .put("point", words().text("inspection.point." + point));
+    }
+}

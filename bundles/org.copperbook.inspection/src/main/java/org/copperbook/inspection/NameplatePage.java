@@ -1,0 +1,78 @@
+package org.copperbook.inspection;
+
+import org.copperbook.desk.entry.FieldUnit;
+import org.copperbook.desk.form.Form;
+import org.copperbook.desk.page.PartPage;
+import org.copperbook.desk.text.Words;
+import org.copperbook.jobs.nameplate.Nameplate;
+
+/** The rating plate, as read, with its figures checked against each other. */
+public final class NameplatePage extends PartPage {
+
+    private final PlateCrossCheck crossCheck = new PlateCrossCheck();
+
+    @Override
+    protected Words words() {
+        return Words.of(NameplatePage.class);
+    }
+
+    @Override
+    protected void build(Form here) {
+        here.section("plate.machine")
+                .text("/maker", "plate.maker")
+                .text("/type", "plate.type")
+                .text("/serial", "plate.serial")
+                .integer("/year", "plate.year", 1880, 2200)
+                .text("/duty", "plate.duty")
+                .text("/thermalClass", "plate.thermalClass");
+        here.section("plate.rating")
+                .number("/apparentPowerVA", "plate.apparentPower", FieldUnit.VOLT_AMPERE.typedIn("kVA"))
+                .number("/powerW", "plate.power", FieldUnit.WATT.typedIn("kW"))
+                .number("/voltageV", "plate.voltage", FieldUnit.VOLT)
+                .text("/connection", "plate.connection")
+                .number("/currentA", "plate.current", FieldUnit.AMPERE)
+                .number("/powerFactor", "plate.powerFactor", FieldUnit.NUMBER)
+                .number("/frequencyHz", "plate.frequency", FieldUnit.HERTZ)
+                .number("/speedRpm", "plate.speed", FieldUnit.RPM)
+                .integer("/phases", "plate.phases", 1, 3)
+                .integer("/poles", "plate.poles", 2, 200)
+                .computed("plate.crossCheck", "plate.crossCheck", this::crossChecked);
+        here.section("plate.excitation")
+                .number("/excitationV", "plate.excitationV", FieldUnit.VOLT)
+                .number("/excitationA", "plate.excitationA", FieldUnit.AMPERE)
+                .number("/mainFieldV", "plate.mainFieldV", FieldUnit.VOLT)
+                .number("/mainFieldA", "plate.mainFieldA", FieldUnit.AMPERE)
+                .text("/regulator", "plate.regulator");
+        here.section("plate.build")
+                .text("/ip", "plate.ip")
+                .text("/ic", "plate.ic")
+                .text("/im", "plate.im")
+                .number("/ambientCelsius", "plate.ambient", FieldUnit.CELSIUS)
+                .number("/altitudeM", "plate.altitude", FieldUnit.METRE)
+                .number("/massKg", "plate.mass", FieldUnit.KILOGRAM)
+                .number("/shaftHeightMm", "plate.shaftHeight", FieldUnit.MILLIMETRE)
+                .text("/bearingDE", "plate.bearingDE")
+                .text("/bearingNDE", "plate.bearingNDE")
+                .integer("/leads", "plate.leads", 2, 24)
+                .choice("/marks", "plate.marks", Nameplate.TerminalMarks.class);
+        here.grid("plate.others", "/otherRatings", columns -> columns
+                .number("/voltageV", "plate.voltage", FieldUnit.VOLT)
+                .mark("/connection", "plate.connection")
+                .number("/frequencyHz", "plate.frequency", FieldUnit.HERTZ)
+                .number("/speedRpm", "plate.speed", FieldUnit.RPM)
+                .number("/apparentPowerVA", "plate.apparentPower", FieldUnit.VOLT_AMPERE.typedIn("kVA"))
+                .number("/powerW", "plate.power", FieldUnit.WATT.typedIn("kW"))
+                .number("/currentA", "plate.current", FieldUnit.AMPERE)
+                .number("/powerFactor", "plate.powerFactor", FieldUnit.NUMBER))
+                .newRow(() -> site().json().mapper().createObjectNode());
+    }
+
+    /** What the figures of the plate say about each other; a contradiction is shown and never refused. */
+    private String crossChecked() {
+        return document().part(key(), Nameplate.class)
+                .map(crossCheck::findings)
+                .map(found -> found.isEmpty() ? words().text("plate.agrees")
+                        : String.join("\n", found.stream().map(f -> words().text(f.textKey(), f.arguments())).toList()))
+                .orElse("");
+    }
+}
