@@ -6,6 +6,7 @@ import static org.copperbook.calc.quantity.Dimension.RESISTANCE;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.copperbook.calc.Require;
 import org.copperbook.calc.catalogue.Calculation;
 import org.copperbook.calc.catalogue.CalculationSource;
 import org.copperbook.calc.verdict.Bounds;
@@ -19,7 +20,7 @@ public final class UncertaintyCalculations implements CalculationSource {
 
     @Override
     public List<Calculation> calculations() {
-        return List.of(reading(), halfWidth(), budget(), mean(), comparison(), decision());
+        return List.of(reading(), halfWidth(), budget(), mean(), comparison(), decision(), difference());
     }
 
     private static Calculation reading() {
@@ -146,5 +147,18 @@ public final class UncertaintyCalculations implements CalculationSource {
                         out.put("conformity", d.probabilityOfConformity());
                     }
                 });
+    }
+
+    private static Calculation difference() {
+        return Calculation.named(AREA, "relative-difference")
+                .title("Difference of a value from a reference")
+                .source("arithmetic")
+                .formula("value/reference - 1")
+                .number("value", RATIO, "", "value, any unit")
+                .number("reference", RATIO, "", "reference, the same unit")
+                .gives("difference", RATIO, "%", "relative difference")
+                .by((in, out) -> out.put("difference", in.number("value")
+                        / Require.positive("size of the reference", Math.abs(in.number("reference")), "")
+                        * Math.signum(in.number("reference")) - 1));
     }
 }
