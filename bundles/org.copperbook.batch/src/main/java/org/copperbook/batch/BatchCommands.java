@@ -42,12 +42,17 @@ public final class BatchCommands {
      * @return 0 done, 1 a check failed, 2 bad use or input
      */
     public int run(String... arguments) {
-        return line.execute(Arrays.copyOf(arguments, arguments.length));
+        try {
+            return line.execute(Arrays.copyOf(arguments, arguments.length));
+        } catch (OutOfMemoryError e) {
+            say(BatchText.of("too-large"));
+            return ExitCode.BAD_USE;
+        }
     }
 
     private int refused(ParameterException e) {
         String command = e.getCommandLine().getParent() == null ? "" : " " + e.getCommandLine().getCommandName();
-        say(BatchText.of("use.bad", NAME + command, e.getMessage(), NAME + " help" + command));
+        say(BatchText.of("use.bad", NAME + command, e.getMessage().replaceFirst("\\.$", ""), NAME + " help" + command));
         return ExitCode.BAD_USE;
     }
 

@@ -27,8 +27,9 @@ import org.copperbook.store.JobStore;
 final class JobFileReader {
 
     /** Larger files are refused before they are read: a job with every reading is well below one megabyte. */
-    static final long LARGEST = 16L * 1024 * 1024;
+    static final long LARGEST = 8L * 1024 * 1024;
 
+    private static final int MOST_PLACES = 8;
     private static final Set<String> ROOT_FIELDS = Set.of("copperbookJob", "id", "number", "parts");
 
     private final PartJson json;
@@ -159,13 +160,18 @@ final class JobFileReader {
         }
         List<String> unknown = UnknownFields.of(job);
         if (!unknown.isEmpty()) {
-            notes.add(BatchText.of("note.unknown-kept", file, unknown.size(), String.join(", ", unknown)));
+            notes.add(BatchText.of("note.unknown-kept", file, unknown.size(), some(unknown)));
         }
         List<String> lost = unknownAtTheTop(bytes);
         if (!lost.isEmpty()) {
-            notes.add(BatchText.of("note.unknown-dropped", file, String.join(", ", lost)));
+            notes.add(BatchText.of("note.unknown-dropped", file, some(lost)));
         }
         return notes;
+    }
+
+    private static String some(List<String> places) {
+        return String.join(", ", places.subList(0, Math.min(places.size(), MOST_PLACES)))
+                + (places.size() > MOST_PLACES ? " ..." : "");
     }
 
     private List<String> unknownAtTheTop(byte[] bytes) {

@@ -143,7 +143,7 @@ class BadInputTest {
             f.setLength(200_000_000);
         }
         long before = System.nanoTime();
-        String line = refused(file, "200 MB", "16 MiB");
+        String line = refused(file, "200 MB", "8 MiB");
         assertTrue(System.nanoTime() - before < 2_000_000_000L, line);
     }
 

@@ -208,6 +208,14 @@ class CommandsTest {
         assertTrue(new ObjectMapper().readTree(lines.get(1)).has("error"));
     }
 
+    @Test
+    void aCalculationGivesTheFigureOfThePublishedExample() {
+        // US Army TM 9-6115-644-24, page 4-41: 29.23 ohm at 25 C is 26.98 ohm at 5 C.
+        JsonNode r = batch.run("calc", "resistance-at-temperature", "r=29.23 ohm", "t=25", "to=5", "--json").json();
+        double ohms = r.path("values").properties().iterator().next().getValue().asDouble();
+        assertEquals(26.98, ohms, 0.005);
+    }
+
     /** Places of the first tree that the second lacks or holds otherwise; numbers are compared as numbers. */
     private static List<String> missing(String place, JsonNode first, JsonNode second) {
         List<String> lost = new ArrayList<>();
