@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
@@ -13,6 +14,7 @@ import java.util.Random;
 import java.util.Set;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.jobs.shop.Workshop;
@@ -87,6 +89,16 @@ class ShopTest {
         new RawFile(store.file()).run("DELETE FROM person");
         assertTrue(store.persons().isEmpty());
         assertTrue(store.audit().passed());
+    }
+
+    @Test
+    void whatANewerVersionKnowsOfAPersonSurvives() throws Exception {
+        String original = "{\"key\":\"p1\",\"name\":\"Ada Brook\",\"active\":true,\"badge\":{\"colour\":\"red\"}}";
+        ObjectMapper plain = new ObjectMapper();
+        new RawFile(store.file()).run("INSERT INTO person VALUES ('p1', '" + original + "')");
+        store.savePerson(store.persons().get("p1"));
+        assertEquals(plain.readTree(original),
+                plain.readTree(new PartJson().mapper().writeValueAsString(store.persons().get("p1"))));
     }
 
     @Test
