@@ -2,6 +2,7 @@ package org.copperbook.calc.resistance;
 
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 
 import org.copperbook.calc.resistance.PhaseResult.Finding;
@@ -131,6 +132,26 @@ public final class PhaseValues {
     private static double tolerance(Traced x, Traced[] r) {
         double size = Math.abs(r[0].value()) + Math.abs(r[1].value()) + Math.abs(r[2].value());
         return Math.max(K * x.u(), 1e-12 * size);
+    }
+
+    /**
+     * The phases of a winding known to be sound, in the order U, V, W, keeping what the readings share so that a
+     * difference between the phases has the right uncertainty.
+     *
+     * @param star true for a star without neutral, false for a delta
+     */
+    public static List<Traced> soundPhases(boolean star, Traced uv, Traced vw, Traced wu) {
+        Traced[] r = {uv, vw, wu};
+        Traced[] phase = new Traced[3];
+        for (int i = 0; i < 3; i++) {
+            Traced slack = slack(r, i);
+            if (star) {
+                phase[(i + 2) % 3] = slack.times(0.5);
+            } else {
+                phase[i] = r[(i + 1) % 3].times(r[(i + 2) % 3]).times(2).over(slack).minus(slack.times(0.5));
+            }
+        }
+        return List.of(phase);
     }
 
     private static PhaseResult classifyStar(Traced[] r) {
