@@ -16,8 +16,8 @@ import org.copperbook.jobs.signoff.HoldPoint;
  * @param value     the value judged, in {@code unit}; null when not measured
  * @param expandedU expanded uncertainty (k = 2), same unit; null when unknown
  * @param bounds    the limit; null when none is set
- * @param unit      unit of value and bounds ("ohm", "1", "V", "K", "mm/s"; "1" is a fraction); empty when there is
- *                  no value
+ * @param unit      unit of value and bounds ("ohm", "1", "V", "K", "mm/s"; "1" is a fraction shown in per cent); empty
+ *                  for a plain number such as an index
  * @param limitText the limit in words
  * @param source    source of the limit, with its edition
  * @param reason    why this outcome, one sentence

@@ -38,4 +38,10 @@ public record Limit(String id, String title, Double lower, Double upper, String 
         }
         more = more == null ? Map.of() : more;
     }
+
+    /** This limit with the entry it replaces kept beside it. */
+    public Limit inPlaceOf(Limit replaced) {
+        return new Limit(id, title, lower, upper, unit, formula, appliesTo, source, edition, standing, decides,
+                atCelsius, replaced, why, more);
+    }
 }

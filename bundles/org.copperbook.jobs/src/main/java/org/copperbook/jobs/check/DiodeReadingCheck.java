@@ -1,0 +1,153 @@
+package org.copperbook.jobs.check;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.copperbook.calc.OutOfRange;
+import org.copperbook.calc.excitation.DiodeCheck;
+import org.copperbook.calc.excitation.DiodeFinding;
+import org.copperbook.calc.excitation.DiodeLimits;
+import org.copperbook.calc.excitation.DiodeReading;
+import org.copperbook.calc.verdict.Outcome;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.reading.Observed;
+import org.copperbook.jobs.reading.Reading;
+import org.copperbook.jobs.reading.ReadingQuantity;
+import org.copperbook.jobs.rectifier.DiodePosition;
+import org.copperbook.jobs.rectifier.RectifierSet;
+import org.copperbook.jobs.shop.Shop;
+import org.copperbook.jobs.signoff.HoldPoint;
+
+/**
+ * Each diode by its forward and reverse reading, as found and as left. Shorted and good are said of isolated readings
+ * only; a reading whose leads are not recorded as lifted counts as in circuit.
+ */
+final class DiodeReadingCheck implements Check {
+
+    @Override
+    public List<Verdict> judge(Job job, Shop shop) {
+        List<Verdict> out = new ArrayList<>();
+        job.rectifier().ifPresent(set -> {
+            DiodeLimits limits = limits(new LimitBook(job, shop));
+            for (int i = 0; i < set.positions().size(); i++) {
+                DiodePosition p = set.positions().get(i);
+                if (p.asFoundForward() != null || p.asFoundReverse() != null) {
+                    out.add(verdict(p, i, true, limits, shop, null));
+                }
+                if (p.asLeftForward() != null || p.asLeftReverse() != null || mustBeReadAsLeft(set, p)) {
+                    out.add(verdict(p, i, false, limits, shop, HoldPoint.RECTIFIER_COMPLETE));
+                }
+            }
+        });
+        return out;
+    }
+
+    /** A fitted set is read again; an old one that stays only where it was not already found good in isolation. */
+    private static boolean mustBeReadAsLeft(RectifierSet set, DiodePosition p) {
+        return set.fitted() != null || finding(p, true, DiodeLimits.DEFAULT).state() != DiodeFinding.State.GOOD;
+    }
+
+    /** The limits by which readings are classed, from the profile; calc's own where the profile has none. */
+    static DiodeLimits limits(LimitBook book) {
+        DiodeLimits d = DiodeLimits.DEFAULT;
+        double conducts = book.find("diode.conducts").upper().orElse(d.conductsBelowOhms());
+        return new DiodeLimits(conducts, book.find("diode.blocks").lower().orElse(d.blocksAboveOhms()),
+                book.find("diode.forward-volts").lower().orElse(d.forwardLowVolts()),
+                book.find("diode.forward-volts").upper().orElse(d.forwardHighVolts()),
+                book.find("diode.short-volts").upper().orElse(d.shortBelowVolts()));
+    }
+
+    static DiodeFinding finding(DiodePosition p, boolean asFound, DiodeLimits limits) {
+        Reading f = asFound ? p.asFoundForward() : p.asLeftForward();
+        Reading r = asFound ? p.asFoundReverse() : p.asLeftReverse();
+        boolean isolated = Stream.of(f, r).filter(Objects::nonNull).allMatch(x -> Boolean.TRUE.equals(x.isolated()));
+        boolean volts = Stream.of(f, r).filter(Objects::nonNull)
+                .anyMatch(x -> x.quantity() == ReadingQuantity.DIODE_VOLTS || x.quantity() == ReadingQuantity.VOLTAGE);
+        return DiodeCheck.classify(new DiodeReading(
+                isolated ? DiodeReading.Placement.ISOLATED : DiodeReading.Placement.IN_CIRCUIT,
+                volts ? DiodeReading.Mode.VOLTS : DiodeReading.Mode.OHMS, side(f), side(r)), limits);
+    }
+
+    private static DiodeReading.Side side(Reading r) {
+        if (r == null || r.observed() == null) {
+            return DiodeReading.notTaken();
+        }
+        return switch (r.observed().kind()) {
+            case VALUE -> DiodeReading.value(r.observed().value());
+            case ABOVE_RANGE -> DiodeReading.aboveRange();
+            case BELOW_RESOLUTION -> new DiodeReading.Side.BelowResolution();
+            case UNSTABLE, NOT_POSSIBLE -> DiodeReading.notTaken();
+        };
+    }
+
+    private static Verdict verdict(DiodePosition p, int index, boolean asFound, DiodeLimits limits, Shop shop,
+            HoldPoint point) {
+        String name = p.position() == null ? Integer.toString(index + 1) : p.position();
+        String state = asFound ? "as-found" : "as-left";
+        VerdictDraft d = VerdictDraft.of("diode." + name.toLowerCase(Locale.ROOT).replace(' ', '-') + "." + state,
+                PartKey.of(PartKind.RECTIFIER), Phrases.say("title.diode", name, Phrases.say("state." + state)))
+                .path("/positions/" + index + (asFound ? "/asFoundForward" : "/asLeftForward"))
+                .limitText(Phrases.say("diode.limit", Figures.show(limits.conductsBelowOhms(), "ohm"),
+                        Figures.show(limits.blocksAboveOhms(), "ohm")))
+                .source(Phrases.say("diode.source")).takenAt(takenAt(p, asFound)).point(point);
+        DiodeFinding f;
+        try {
+            f = finding(p, asFound, limits);
+        } catch (OutOfRange e) {
+            return d.outcome(Outcome.DOUBTFUL).reason(e.getMessage()).settle(Phrases.say("settle.repeat")).done();
+        }
+        Outcome outcome = f.outcome();
+        MeterUse overdue = meter(p, asFound, shop);
+        if (outcome == Outcome.MEETS && overdue != null && overdue.overdue() != null) {
+            outcome = Outcome.DOUBTFUL;
+        }
+        if (f.state() == DiodeFinding.State.SHORTED || f.state() == DiodeFinding.State.OPEN) {
+            d.notConcedable();
+        }
+        String readings = Phrases.say("diode.readings", shown(asFound ? p.asFoundForward() : p.asLeftForward()),
+                shown(asFound ? p.asFoundReverse() : p.asLeftReverse()));
+        d.outcome(outcome).reason(readings + " " + Phrases.word("diode", f.reason()));
+        if (overdue != null && overdue.overdue() != null) {
+            d.addReason(overdue.objection());
+        }
+        if (f.state() == DiodeFinding.State.DOUBTFUL && f.suspected() != DiodeFinding.State.DOUBTFUL) {
+            d.addReason(Phrases.say("diode.suspected", Phrases.word("diode-state", f.suspected())));
+        }
+        if (outcome == Outcome.MEETS) {
+            return d.done();
+        }
+        boolean onlyOverdue = f.state() == DiodeFinding.State.GOOD;
+        return d.settle(onlyOverdue ? overdue.remedy() : Phrases.word("settle.diode", f.reason())).done();
+    }
+
+    private static MeterUse meter(DiodePosition p, boolean asFound, Shop shop) {
+        Reading r = asFound ? p.asFoundForward() : p.asLeftForward();
+        return r == null || r.instrument() == null ? null : MeterUse.of(0, "ohm", r.instrument(), r.at(), shop);
+    }
+
+    private static Instant takenAt(DiodePosition p, boolean asFound) {
+        return (asFound ? Stream.of(p.asFoundForward(), p.asFoundReverse())
+                : Stream.of(p.asLeftForward(), p.asLeftReverse()))
+                .filter(Objects::nonNull).map(Reading::at).filter(Objects::nonNull)
+                .max(Comparator.naturalOrder()).orElse(null);
+    }
+
+    /** A reading as it is told: "12 Ω", "above range", "0.52 V". */
+    static String shown(Reading r) {
+        if (r == null || r.observed() == null) {
+            return Phrases.say("observed.none");
+        }
+        Observed o = r.observed();
+        if (!o.isValue()) {
+            return Phrases.word("observed", o.kind());
+        }
+        boolean volts = r.quantity() == ReadingQuantity.DIODE_VOLTS || r.quantity() == ReadingQuantity.VOLTAGE;
+        return Figures.show(o.value(), volts ? "V" : "ohm");
+    }
+}

@@ -1,0 +1,43 @@
+package org.copperbook.jobs.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.copperbook.calc.OutOfRange;
+import org.copperbook.calc.verdict.Outcome;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.shop.Shop;
+
+/** All checks together: the verdicts of a job, the same for every page, workbook and command. */
+public final class JobChecks {
+
+    private static final List<Check> ALL = List.of(new CaptureCheck(), new ResistanceCheck(), new CoilGroupCheck(),
+            new LeftAgainstFoundCheck(), new InsulationCheck(), new ExcitationRunCheck(), new DiodeReadingCheck(),
+            new RectifierSetCheck(), new SuppressorCheck(), new CoreCheck(), new PolaritySequenceCheck(),
+            new SurgeCheck(), new WithstandCheck(), new RunUpCheck(), new MechanicalCheck(), new RequiredTestsCheck(),
+            new InstrumentCheck());
+
+    private JobChecks() {
+    }
+
+    /**
+     * The verdicts of a job in the order of its life. A value so far out of range that a check refuses it becomes a
+     * verdict that says so; the other checks go on.
+     */
+    public static List<Verdict> verdicts(Job job, Shop shop) {
+        List<Verdict> out = new ArrayList<>();
+        for (Check check : ALL) {
+            try {
+                out.addAll(check.judge(job, shop));
+            } catch (OutOfRange e) {
+                String name = check.getClass().getSimpleName().replace("Check", "");
+                out.add(VerdictDraft.of("refused." + name.toLowerCase(java.util.Locale.ROOT),
+                        PartKey.of(PartKind.INSPECTION), Phrases.say("title.refused")).outcome(Outcome.NOT_MEASURED)
+                        .reason(e.getMessage()).settle(Phrases.say("settle.repeat"))
+                        .point(org.copperbook.jobs.signoff.HoldPoint.RELEASE).done());
+            }
+        }
+        return List.copyOf(out);
+    }
+}
