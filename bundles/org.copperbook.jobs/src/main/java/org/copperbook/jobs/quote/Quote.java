@@ -70,7 +70,7 @@ public record Quote(int schema, int revision, LocalDate date, LocalDate validUnt
 
     /** The customer's answer: agreed or declined, which alternative, by whom, how, when, up to what limit. */
     @JsonInclude(JsonInclude.Include.NON_EMPTY)
-    public record Approval(boolean agreed, String alternative, String by, String how, Instant at, BigDecimal limit,
+    public record Approval(Boolean agreed, String alternative, String by, String how, Instant at, BigDecimal limit,
             String note, @KeepUnknown Map<String, JsonNode> more) {
         public Approval {
             more = more == null ? Map.of() : more;

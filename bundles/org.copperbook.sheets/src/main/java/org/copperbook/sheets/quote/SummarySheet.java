@@ -180,7 +180,7 @@ public final class SummarySheet {
         page.keepTogether(9);
         page.heading(words.get("answer.heading"));
         Quote.Approval approval = context.quote().approval();
-        if (approval == null) {
+        if (approval == null || approval.agreed() == null) {
             for (String blank : List.of("answer.alternative", "answer.name", "answer.date", "answer.signature")) {
                 page.gap();
                 page.row(Look.WRITE_HERE, Entry.text(words.get(blank)).looks(Look.LABEL),
