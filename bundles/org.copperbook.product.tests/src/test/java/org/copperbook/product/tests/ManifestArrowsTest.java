@@ -8,11 +8,15 @@ import java.io.InputStream;
 import java.net.URL;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.jar.Attributes;
 import java.util.jar.Manifest;
 import java.util.stream.Stream;
 import org.eclipse.osgi.util.ManifestElement;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -23,7 +27,21 @@ import org.osgi.framework.Constants;
  * What the bundles declare to the framework follows the same arrows as their classes: a bundle taken away must take
  * nothing below it along.
  */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ManifestArrowsTest {
+
+    private final Map<String, Attributes> manifests = new HashMap<>();
+
+    @BeforeAll
+    void readAllManifests() throws IOException, BundleException {
+        for (URL url : Collections.list(ManifestArrowsTest.class.getClassLoader().getResources(
+                "META-INF/MANIFEST.MF"))) {
+            try (InputStream in = url.openStream()) {
+                Attributes attributes = new Manifest(in).getMainAttributes();
+                values(attributes, Constants.BUNDLE_SYMBOLICNAME).forEach(name -> manifests.put(name, attributes));
+            }
+        }
+    }
 
     @ParameterizedTest
     @EnumSource
@@ -73,16 +91,11 @@ class ManifestArrowsTest {
                 : Arrays.stream(elements).flatMap(element -> Arrays.stream(element.getValueComponents()));
     }
 
-    private static Attributes manifestOf(ProductBundle bundle) throws IOException, BundleException {
-        for (URL url : Collections.list(ManifestArrowsTest.class.getClassLoader().getResources(
-                "META-INF/MANIFEST.MF"))) {
-            try (InputStream in = url.openStream()) {
-                Attributes attributes = new Manifest(in).getMainAttributes();
-                if (values(attributes, Constants.BUNDLE_SYMBOLICNAME).anyMatch(bundle.symbolicName()::equals)) {
-                    return attributes;
-                }
-            }
+    private Attributes manifestOf(ProductBundle bundle) throws IOException {
+        Attributes found = manifests.get(bundle.symbolicName());
+        if (found == null) {
+            throw new IOException("No manifest of " + bundle.symbolicName() + " on the class path");
         }
-        throw new IOException("No manifest of " + bundle.symbolicName() + " on the class path");
+        return found;
     }
 }
