@@ -6,7 +6,7 @@ public final class Desk {
     public static final String BUNDLE = "org.copperbook.desk";
     public static final String EDITOR = BUNDLE + ".editor.job";
     public static final String REGISTER = BUNDLE + ".view.register";
-    public static final String BEGINNING = BUNDLE + ".view.beginning";
+    public static final String BEGINNING = BUNDLE + ".editor.beginning";
     public static final String FRONT_OFFICE = BUNDLE + ".perspective.office";
     public static final String BENCH = BUNDLE + ".perspective.bench";
     public static final String TEST_BAY = BUNDLE + ".perspective.testbay";

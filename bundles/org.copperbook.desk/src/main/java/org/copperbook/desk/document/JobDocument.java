@@ -26,9 +26,9 @@ import org.copperbook.jobs.json.PartJson;
  */
 public final class JobDocument {
 
-    private final String id;
-    private final String number;
     private final PartJson json;
+    private String id;
+    private String number;
     private final Map<PartKey, DraftHistory> parts = new TreeMap<>();
     private final Map<PartKey, Integer> revisions = new TreeMap<>();
     private final Map<PartKey, ObjectNode> beginnings = new TreeMap<>();
@@ -60,6 +60,12 @@ public final class JobDocument {
     /** The job number people use. */
     public String number() {
         return number;
+    }
+
+    /** The job has been booked in: its key and number are the store's from now on. */
+    public void bookedIn(String storeId, String storeNumber) {
+        id = storeId;
+        number = storeNumber;
     }
 
     /** The job as it stands on the screen, saved or not. */

@@ -19,6 +19,7 @@ final class CellEditorText {
     private final TableEditor editor;
     private Text text;
     private boolean leaving;
+    private Consumer<Leaving> told;
 
     CellEditorText(Table table) {
         this.table = table;
@@ -29,6 +30,13 @@ final class CellEditorText {
 
     boolean isOpen() {
         return text != null && !text.isDisposed();
+    }
+
+    /** Leaves the line, if it is open. */
+    void close(Leaving how) {
+        if (isOpen()) {
+            leave(how, told);
+        }
     }
 
     /** What is typed so far. */
@@ -47,6 +55,7 @@ final class CellEditorText {
             Consumer<Leaving> left) {
         Look look = Look.of(table);
         leaving = false;
+        told = left;
         text = look.as(Look.Role.TEXT, new Text(table, SWT.SINGLE | SWT.BORDER | (right ? SWT.RIGHT : SWT.LEFT)));
         text.setData(Desk.ID, pointer);
         text.setText(begin);

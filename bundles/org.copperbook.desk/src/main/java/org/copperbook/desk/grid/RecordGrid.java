@@ -107,9 +107,9 @@ public final class RecordGrid {
         refresh();
     }
 
-    /** The grid behind a table, for whoever drives the window in tests. */
+    /** The grid behind a table; null when the table is no grid's. */
     public static RecordGrid of(Table table) {
-        return (RecordGrid) table.getData(KEY);
+        return table.getData(KEY) instanceof RecordGrid g ? g : null;
     }
 
     /** Lets the grid grow: each new row begins as this. */
@@ -254,6 +254,16 @@ public final class RecordGrid {
         table.redraw();
         saying.say(cellNote());
         table.getAccessible().sendEvent(ACC.EVENT_NAME_CHANGED, null);
+    }
+
+    /** Puts what is typed into an open cell, if one is open. */
+    public void commitTyping() {
+        editor.close(CellEditorText.Leaving.STAY);
+    }
+
+    /** Gives up what is typed into an open cell, if one is open. */
+    public void giveUpTyping() {
+        editor.close(CellEditorText.Leaving.RESTORED);
     }
 
     /** Opens the cursor's cell for typing. */

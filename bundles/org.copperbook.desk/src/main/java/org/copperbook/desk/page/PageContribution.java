@@ -13,7 +13,7 @@ import org.eclipse.core.runtime.IConfigurationElement;
  * @param id       id of the contribution
  * @param name     name shown
  * @param kind     kind of part it shows
- * @param order    place in the outline, smallest first
+ * @param order    place among the pages of the same kind of part, smallest first; kinds stand in the order of a job's life
  * @param group    "office", "bench" or "testbay": the perspective whose people work on it most
  * @param complete JSON pointers that hold something when the part counts as complete; empty when any content does
  * @param element  the element that makes the page

@@ -31,6 +31,12 @@
  * </extension>
  * }</pre>
  *
+ * <p>A plug-in whose pages stand for several parts of one kind (windings, quotes) names a class of
+ * {@link org.copperbook.desk.page.ManyParts} in the attribute {@code many}. {@code here.cautions(Hazardous.WITHSTAND)}
+ * closes what is declared after it until the cautions of the step are acknowledged by name. The outline asks the page of
+ * the sign-offs for a hold point with {@code reveal("#RELEASE")} (see
+ * {@link org.copperbook.desk.editor.HoldPointPointer}).
+ *
  * <p>Verdicts whose path is a field's pointer, or lies under a row's, stand beside it by themselves. A page that works
  * on a record as a whole uses {@code document().put(key(), record)}; every change is one undo step.
  */

@@ -1,0 +1,43 @@
+package org.copperbook.desk.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.copperbook.desk.editor.JobEditor;
+import org.copperbook.desk.text.DeskWords;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.quote.Quote;
+import org.copperbook.jobs.shop.Shop;
+import org.copperbook.sheets.QuoteWorkbook;
+import org.copperbook.sheets.WorkbookNotWrittenException;
+import org.eclipse.core.runtime.IProgressMonitor;
+
+/** Writes the quote that is shown, or the newest of the job, as a workbook. */
+public final class QuoteWorkbookHandler extends WorkbookHandler {
+
+    @Override
+    Writing prepare(JobEditor editor, Job job, Shop shop) {
+        List<PartKey> quotes = job.keys(PartKind.QUOTE);
+        Optional<PartKey> key = editor.shown().filter(quotes::contains)
+                .or(() -> quotes.isEmpty() ? Optional.empty() : Optional.of(quotes.get(quotes.size() - 1)));
+        if (key.isEmpty()) {
+            editor.say(DeskWords.text("workbook.noQuote"));
+            return null;
+        }
+        Quote quote = (Quote) job.parts().get(key.get());
+        return new Writing() {
+            @Override
+            public String fileName() {
+                return plain(DeskWords.text("workbook.quoteFile", job.number(), key.get().name(),
+                        Integer.toString(quote.revision())));
+            }
+
+            @Override
+            public void write(Path target, IProgressMonitor monitor) throws WorkbookNotWrittenException {
+                new QuoteWorkbook().write(job, quote, shop, target);
+            }
+        };
+    }
+}

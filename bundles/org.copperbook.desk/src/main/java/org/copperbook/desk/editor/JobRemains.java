@@ -1,0 +1,87 @@
+package org.copperbook.desk.editor;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.copperbook.desk.document.Draft;
+import org.copperbook.desk.document.DraftText;
+import org.copperbook.desk.document.JobDocument;
+import org.copperbook.desk.text.DeskWords;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.Saved;
+import org.copperbook.store.journal.CrashJournal;
+import org.copperbook.store.journal.JournalEntry;
+import org.copperbook.store.journal.LeftBehind;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.swt.widgets.Display;
+
+/** Puts back what a crash left of a job, or throws it away when the person says so. */
+final class JobRemains {
+
+    private final CrashJournal journal;
+    private final JobDocument document;
+    private final DraftText text;
+    private final JobStore store;
+
+    JobRemains(CrashJournal journal, JobDocument document, DraftText text, JobStore store) {
+        this.journal = journal;
+        this.document = document;
+        this.text = text;
+        this.store = store;
+    }
+
+    /** What a crash left of one job; for a background thread. A journal that cannot be read is logged. */
+    static List<LeftBehind> of(CrashJournal journal, String storeFile, String jobId) {
+        try {
+            return journal.left(storeFile).entries().stream().filter(l -> l.entry().jobId().equals(jobId)).toList();
+        } catch (IOException e) {
+            ILog.of(JobRemains.class).error("the crash journal could not be read", e);
+            return List.of();
+        }
+    }
+
+    /** Puts every draft back that can be read; where the store went on meanwhile the two are shown side by side. */
+    void putBack(List<LeftBehind> left, Display display, Consumer<PartKey> show) {
+        new DeskJob(DeskWords.text("left.task"), monitor -> {
+            for (LeftBehind l : left) {
+                take(l, display, show);
+            }
+        }).schedule();
+    }
+
+    void throwAway(List<LeftBehind> left) {
+        new DeskJob(DeskWords.text("left.task"), monitor -> {
+            for (LeftBehind l : left) {
+                try {
+                    journal.discard(l);
+                } catch (IOException e) {
+                    ILog.of(JobRemains.class).warn("a journal entry could not be taken out: " + l.file(), e);
+                }
+            }
+        }).schedule();
+    }
+
+    private void take(LeftBehind l, Display display, Consumer<PartKey> show) {
+        JournalEntry e = l.entry();
+        PartKey key = PartKey.parse(e.part());
+        Optional<Draft> draft = text.read(key, e.state());
+        try {
+            if (draft.isEmpty() || !journal.takeOver(l)) {
+                return;
+            }
+        } catch (IOException x) {
+            ILog.of(JobRemains.class).error("what was left of " + key + " could not be taken over", x);
+            return;
+        }
+        Optional<Saved> now = document.baseRevision(key) > e.basedOnRevision() ? store.current(e.jobId(), key)
+                : Optional.empty();
+        display.asyncExec(() -> {
+            document.recover(key, draft.get());
+            now.ifPresent(s -> document.conflict(key, s.part(), s.number(), s.revision().who(),
+                    s.revision().savedAt()));
+            show.accept(key);
+        });
+    }
+}

@@ -1,0 +1,81 @@
+package org.copperbook.desk.editor;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.copperbook.desk.document.PendingSave;
+import org.copperbook.desk.text.DeskWords;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.booking.Booking;
+import org.copperbook.store.ConflictException;
+import org.copperbook.store.JobHandle;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.Saved;
+import org.copperbook.store.StoreException;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.SubMonitor;
+
+/** Saves the parts that wait, one revision each; for a background thread. Books the machine in first where it is new. */
+final class JobSaving {
+
+    /**
+     * What came of it. What was saved before a failure is saved.
+     *
+     * @param booked    the job's key and number when it was booked in now
+     * @param saved     parts saved
+     * @param conflicts parts that somebody else saved meanwhile
+     * @param failure   what stopped it; empty when everything was tried
+     */
+    record Outcome(Optional<JobHandle> booked, List<Saved> saved, List<ConflictException> conflicts,
+            Optional<StoreException> failure) {
+    }
+
+    private final JobStore store;
+    private final String who;
+
+    JobSaving(JobStore store, String who) {
+        this.store = store;
+        this.who = who;
+    }
+
+    Outcome save(String jobId, boolean isNew, List<PendingSave> pending, IProgressMonitor monitor) {
+        SubMonitor progress = SubMonitor.convert(monitor, DeskWords.text("save.task"), pending.size());
+        List<Saved> saved = new ArrayList<>();
+        List<ConflictException> conflicts = new ArrayList<>();
+        Optional<JobHandle> booked = Optional.empty();
+        String id = jobId;
+        try {
+            for (PendingSave p : pending) {
+                progress.subTask(p.key().toString());
+                if (isNew && booked.isEmpty()) {
+                    JobHandle handle = store.create(booking(pending), who);
+                    booked = Optional.of(handle);
+                    id = handle.id();
+                    saved.add(store.current(id, PartKey.of(PartKind.BOOKING)).orElseThrow());
+                }
+                if (!(isNew && p.key().kind() == PartKind.BOOKING)) {
+                    one(id, p, saved, conflicts);
+                }
+                progress.worked(1);
+            }
+        } catch (StoreException e) {
+            return new Outcome(booked, saved, conflicts, Optional.of(e));
+        }
+        return new Outcome(booked, saved, conflicts, Optional.empty());
+    }
+
+    private void one(String id, PendingSave p, List<Saved> saved, List<ConflictException> conflicts) {
+        try {
+            saved.add(store.save(id, p.key(), p.part(), p.basedOnRevision(), who, ""));
+        } catch (ConflictException e) {
+            conflicts.add(e);
+        }
+    }
+
+    private static Booking booking(List<PendingSave> pending) {
+        return pending.stream().filter(p -> p.part() instanceof Booking).map(p -> (Booking) p.part()).findFirst()
+                .orElseThrow(() -> new StoreException(StoreException.Kind.NOT_FOUND,
+                        DeskWords.text("save.noBooking")));
+    }
+}

@@ -1,0 +1,114 @@
+package org.copperbook.desk.editor;
+
+import java.util.List;
+import java.util.function.Consumer;
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.text.DeskWords;
+import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Palette;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+
+/** The outline at the left of a job: parts with their state in words, hold points between them, and what can be added. */
+final class OutlineTable {
+
+    private static final String GAP = "    ";
+
+    private final Table table;
+    private List<OutlineRow> rows = List.of();
+
+    /**
+     * @param chosen told when another row is chosen
+     * @param opened told when Enter is pressed on a row
+     */
+    OutlineTable(Composite parent, Consumer<OutlineRow> chosen, Consumer<OutlineRow> opened) {
+        Look look = Look.of(parent);
+        table = look.as(Look.Role.TEXT, new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL));
+        table.setData(Desk.ID, "outline");
+        new TableColumn(table, SWT.LEFT);
+        new TableColumn(table, SWT.LEFT);
+        table.addListener(SWT.MeasureItem, e -> e.height = Math.max(e.height, look.rowHeight()));
+        table.addListener(SWT.Resize, e -> widths());
+        table.addListener(SWT.Selection, e -> {
+            int i = table.getSelectionIndex();
+            if (i >= 0 && i < rows.size()) {
+                chosen.accept(rows.get(i));
+            }
+        });
+        table.addListener(SWT.DefaultSelection, e -> {
+            int i = table.getSelectionIndex();
+            if (i >= 0 && i < rows.size()) {
+                opened.accept(rows.get(i));
+            }
+        });
+        table.getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent e) {
+                e.result = DeskWords.text("outline.name");
+            }
+        });
+        look.onResize(table, () -> {
+            table.setFont(look.font(Look.Role.TEXT));
+            widths();
+        });
+    }
+
+    Table table() {
+        return table;
+    }
+
+    List<OutlineRow> rows() {
+        return rows;
+    }
+
+    /** Shows rows; only what changed is written. */
+    void show(List<OutlineRow> next) {
+        if (next.equals(rows) || table.isDisposed()) {
+            return;
+        }
+        rows = List.copyOf(next);
+        Palette palette = Look.of(table).palette();
+        table.setRedraw(false);
+        table.setItemCount(rows.size());
+        for (int i = 0; i < rows.size(); i++) {
+            write(table.getItem(i), rows.get(i), palette);
+        }
+        table.setRedraw(true);
+    }
+
+    void select(int index) {
+        if (table.getSelectionIndex() != index) {
+            table.setSelection(index);
+        }
+    }
+
+    private void write(TableItem item, OutlineRow row, Palette palette) {
+        Look look = Look.of(table);
+        if (row instanceof OutlineRow.Page p) {
+            item.setText(new String[] {(p.dirty() ? "*" : "") + p.label(), DeskWords.get().of(p.state())});
+            item.setForeground(1, palette.muted());
+            item.setFont(look.font(Look.Role.TEXT));
+        } else if (row instanceof OutlineRow.Point p) {
+            item.setText(new String[] {DeskWords.text("outline.point", p.label()),
+                    DeskWords.get().of(p.state().state())});
+            item.setForeground(1, palette.muted());
+            item.setFont(0, look.font(Look.Role.STRONG));
+        } else {
+            item.setText(new String[] {GAP + row.label(), ""});
+            item.setForeground(0, palette.accent());
+            item.setFont(look.font(Look.Role.TEXT));
+        }
+    }
+
+    private void widths() {
+        int width = table.getClientArea().width;
+        int state = Look.of(table).chars(13);
+        table.getColumn(0).setWidth(Math.max(state, width - state - 2));
+        table.getColumn(1).setWidth(state);
+    }
+}

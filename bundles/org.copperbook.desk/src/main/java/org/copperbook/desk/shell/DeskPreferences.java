@@ -1,0 +1,43 @@
+package org.copperbook.desk.shell;
+
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.command.WorkbookFolder;
+import org.copperbook.desk.text.DeskWords;
+import org.copperbook.desk.theme.Look;
+import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.jface.preference.DirectoryFieldEditor;
+import org.eclipse.jface.preference.FieldEditorPreferencePage;
+import org.eclipse.jface.preference.RadioGroupFieldEditor;
+import org.eclipse.ui.IWorkbench;
+import org.eclipse.ui.IWorkbenchPreferencePage;
+import org.eclipse.ui.preferences.ScopedPreferenceStore;
+
+/** Preferences of this screen: size of text and targets, folder for workbooks. */
+public final class DeskPreferences extends FieldEditorPreferencePage implements IWorkbenchPreferencePage {
+
+    public DeskPreferences() {
+        super(GRID);
+    }
+
+    @Override
+    public void init(IWorkbench workbench) {
+        ScopedPreferenceStore store = new ScopedPreferenceStore(InstanceScope.INSTANCE, Desk.BUNDLE);
+        store.setDefault(SizePreference.KEY, Look.Size.DESK.name());
+        setPreferenceStore(store);
+        setDescription(DeskWords.text("preferences.words"));
+    }
+
+    @Override
+    protected void createFieldEditors() {
+        String[][] sizes = new String[Look.Size.values().length][];
+        for (Look.Size s : Look.Size.values()) {
+            sizes[s.ordinal()] = new String[] {DeskWords.get().of(s), s.name()};
+        }
+        addField(new RadioGroupFieldEditor(SizePreference.KEY, DeskWords.text("preferences.size"), 1, sizes,
+                getFieldEditorParent(), true));
+        DirectoryFieldEditor folder = new DirectoryFieldEditor(WorkbookFolder.KEY,
+                DeskWords.text("preferences.workbooks"), getFieldEditorParent());
+        folder.setEmptyStringAllowed(true);
+        addField(folder);
+    }
+}

@@ -1,0 +1,148 @@
+package org.copperbook.desk.shell;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.shop.Shop;
+import org.copperbook.store.Change;
+import org.copperbook.store.JobStore;
+import org.eclipse.core.runtime.preferences.IEclipsePreferences;
+import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.ui.PlatformUI;
+import org.osgi.service.prefs.BackingStoreException;
+import org.copperbook.desk.Desk;
+import org.eclipse.core.runtime.ILog;
+
+/**
+ * One window's work on one store: the store, the shop as last read, and who works here. The workbench holds it; parts
+ * get it with {@link #ofWorkbench()}.
+ */
+public final class DeskSession implements AutoCloseable {
+
+    private static final String WHO = "who";
+
+    private final JobStore store;
+    private final boolean demo;
+    private final DeskArguments arguments;
+    private final PartJson json = new PartJson();
+    private final ExecutorService background = Executors.newSingleThreadExecutor(r -> {
+        Thread t = new Thread(r, "copperbook-checks");
+        t.setDaemon(true);
+        return t;
+    });
+    private final List<Runnable> shopListeners = new CopyOnWriteArrayList<>();
+    private final JobStore.Listening listening;
+    private volatile Shop shop;
+    private volatile boolean begun;
+
+    /**
+     * Begins work on a store.
+     *
+     * @param demo whether it is the invented demo workshop, which every part of the window then says
+     */
+    public DeskSession(JobStore store, boolean demo, DeskArguments arguments) {
+        this.store = store;
+        this.demo = demo;
+        this.arguments = arguments;
+        readShop();
+        this.listening = store.onChange(this::changed);
+    }
+
+    /** The session of the running workbench. */
+    public static DeskSession ofWorkbench() {
+        return PlatformUI.getWorkbench().getService(DeskSession.class);
+    }
+
+    public JobStore store() {
+        return store;
+    }
+
+    public PartJson json() {
+        return json;
+    }
+
+    public DeskArguments arguments() {
+        return arguments;
+    }
+
+    /** The shop as last read; read anew in the background when somebody changes it. */
+    public Shop shop() {
+        return shop;
+    }
+
+    /** Whether this is the invented demo workshop. */
+    public boolean isDemo() {
+        return demo || Boolean.TRUE.equals(shop.workshop().demo());
+    }
+
+    /** Whether the workshop has been set up: its settings were saved once. */
+    public boolean isBegun() {
+        return begun;
+    }
+
+    /** Where short computations run; one thread, so that they never crowd the machine. */
+    public ExecutorService background() {
+        return background;
+    }
+
+    /** Person key of who works here, if somebody has said so and is known. */
+    public Optional<String> who() {
+        String key = preferences().get(whoKey(), "");
+        return shop.people().containsKey(key) ? Optional.of(key) : Optional.empty();
+    }
+
+    /** Says who works here; remembered for this store. */
+    public void who(String key) {
+        preferences().put(whoKey(), key);
+        try {
+            preferences().flush();
+        } catch (BackingStoreException e) {
+            ILog.of(DeskSession.class).warn("who works here could not be remembered", e);
+        }
+        shopListeners.forEach(Runnable::run);
+    }
+
+    /** Tells the listener, from any thread, when the shop or who works here changed. */
+    public void onShop(Runnable listener) {
+        shopListeners.add(listener);
+    }
+
+    public void removeOnShop(Runnable listener) {
+        shopListeners.remove(listener);
+    }
+
+    /** Reads the shop now; for background threads. */
+    public void readShop() {
+        shop = store.shop();
+        begun = store.current(JobStore.SHOP, PartKey.of(PartKind.WORKSHOP)).isPresent();
+    }
+
+    @Override
+    public void close() {
+        listening.close();
+        background.shutdownNow();
+        store.close();
+    }
+
+    private void changed(Change change) {
+        if (JobStore.SHOP.equals(change.jobId()) && !background.isShutdown()) {
+            background.execute(() -> {
+                readShop();
+                shopListeners.forEach(Runnable::run);
+            });
+        }
+    }
+
+    private String whoKey() {
+        return WHO + "." + Integer.toHexString(store.file().toString().hashCode());
+    }
+
+    private static IEclipsePreferences preferences() {
+        return InstanceScope.INSTANCE.getNode(Desk.BUNDLE);
+    }
+}

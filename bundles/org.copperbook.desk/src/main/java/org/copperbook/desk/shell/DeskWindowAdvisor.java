@@ -1,0 +1,99 @@
+package org.copperbook.desk.shell;
+
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.editor.BeginningInput;
+import org.copperbook.desk.editor.JobInput;
+import org.copperbook.desk.text.DeskWords;
+import org.copperbook.store.JobStore;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.application.ActionBarAdvisor;
+import org.eclipse.ui.application.IActionBarConfigurer;
+import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
+import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+
+/** The window: its title, its first page, and what opens in it at the start. */
+final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
+
+    private static final double OF_SCREEN = 0.92;
+    private static final int WIDEST = 1800;
+    private static final int TALLEST = 1200;
+
+    private final DeskSession session;
+    private final Runnable retitle;
+    private final StatusItems status;
+
+    DeskWindowAdvisor(IWorkbenchWindowConfigurer configurer, DeskSession session) {
+        super(configurer);
+        this.session = session;
+        this.status = new StatusItems(session);
+        Display display = Display.getCurrent();
+        this.retitle = () -> display.asyncExec(() -> getWindowConfigurer().setTitle(title()));
+    }
+
+    @Override
+    public ActionBarAdvisor createActionBarAdvisor(IActionBarConfigurer configurer) {
+        return new ActionBarAdvisor(configurer);
+    }
+
+    @Override
+    public void preWindowOpen() {
+        IWorkbenchWindowConfigurer c = getWindowConfigurer();
+        Rectangle screen = Display.getCurrent().getPrimaryMonitor().getClientArea();
+        c.setInitialSize(new Point(Math.min(WIDEST, (int) (screen.width * OF_SCREEN)),
+                Math.min(TALLEST, (int) (screen.height * OF_SCREEN))));
+        c.setShowCoolBar(true);
+        c.setShowStatusLine(true);
+        c.setShowPerspectiveBar(true);
+        c.setShowProgressIndicator(true);
+        c.setTitle(title());
+        session.onShop(retitle);
+    }
+
+    @Override
+    public void postWindowCreate() {
+        status.addTo(getWindowConfigurer().getActionBarConfigurer().getStatusLineManager());
+    }
+
+    @Override
+    public void postWindowOpen() {
+        IWorkbenchPage page = getWindowConfigurer().getWindow().getActivePage();
+        try {
+            if (!session.isBegun()) {
+                page.openEditor(new BeginningInput(), Desk.BEGINNING);
+            } else if (session.arguments().job().isPresent()) {
+                open(page, session.arguments().job().get());
+            }
+        } catch (PartInitException e) {
+            ILog.of(DeskWindowAdvisor.class).error("the first page could not be opened", e);
+        }
+    }
+
+    @Override
+    public void postWindowClose() {
+        session.removeOnShop(retitle);
+        status.forget();
+    }
+
+    private void open(IWorkbenchPage page, String number) {
+        JobStore store = session.store();
+        session.background().execute(() -> store.idOf(number).ifPresent(id -> Display.getDefault().asyncExec(() -> {
+            try {
+                page.openEditor(new JobInput(id, number), Desk.EDITOR);
+            } catch (PartInitException e) {
+                ILog.of(DeskWindowAdvisor.class).error("job " + number + " could not be opened", e);
+            }
+        })));
+    }
+
+    private String title() {
+        String name = session.shop().workshop().name();
+        String shop = name == null || name.isBlank() ? DeskWords.text("title.product")
+                : DeskWords.text("title.shop", name);
+        return session.isDemo() ? DeskWords.text("title.demo", shop) : shop;
+    }
+}

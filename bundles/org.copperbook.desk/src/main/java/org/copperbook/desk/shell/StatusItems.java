@@ -1,0 +1,43 @@
+package org.copperbook.desk.shell;
+
+import org.copperbook.desk.text.DeskWords;
+import org.eclipse.jface.action.IStatusLineManager;
+import org.eclipse.jface.action.StatusLineContributionItem;
+import org.eclipse.swt.widgets.Display;
+
+/** What the status line always says: where the store lies, whether it is the demo, who works here. */
+final class StatusItems {
+
+    private static final int WHO_CHARS = 30;
+    private static final int STORE_CHARS = 58;
+
+    private final DeskSession session;
+    private final StatusLineContributionItem store = new StatusLineContributionItem("org.copperbook.store", STORE_CHARS);
+    private final StatusLineContributionItem who = new StatusLineContributionItem("org.copperbook.who", WHO_CHARS);
+    private final Runnable follow;
+
+    StatusItems(DeskSession session) {
+        this.session = session;
+        Display display = Display.getCurrent();
+        this.follow = () -> display.asyncExec(this::write);
+    }
+
+    void addTo(IStatusLineManager line) {
+        line.add(who);
+        line.add(store);
+        write();
+        session.onShop(follow);
+    }
+
+    void forget() {
+        session.removeOnShop(follow);
+    }
+
+    private void write() {
+        String file = session.store().file().toString();
+        store.setText(session.isDemo() ? DeskWords.text("status.demoStore", file)
+                : DeskWords.text("status.store", file));
+        who.setText(session.who().map(k -> DeskWords.text("status.who", session.shop().nameOf(k)))
+                .orElseGet(() -> DeskWords.text("status.nobody")));
+    }
+}

@@ -1,0 +1,210 @@
+package org.copperbook.desk.verdict;
+
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.copperbook.calc.verdict.Outcome;
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.text.DeskWords;
+import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Palette;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.check.Verdict;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Text;
+
+/**
+ * What the readings say: the verdicts with the heaviest first, and for the chosen one its limit, source, reason and
+ * next step. Enter goes to the reading.
+ */
+public final class VerdictsPanel {
+
+    private static final int BAR_CHARS = 27;
+
+    private final Composite box;
+    private final Label summary;
+    private final Button whole;
+    private final Table table;
+    private final Text detail;
+    private List<Verdict> all = List.of();
+    private List<Verdict> shown = List.of();
+    private PartKey part;
+
+    /** @param go told which verdict's reading to go to */
+    public VerdictsPanel(Composite parent, Consumer<Verdict> go) {
+        Look look = Look.of(parent);
+        box = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().margins(6, 6).spacing(0, 4).applyTo(box);
+        Label title = look.as(Look.Role.STRONG, new Label(box, SWT.NONE));
+        title.setText(DeskWords.text("verdicts.title"));
+        summary = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(summary);
+        whole = look.as(Look.Role.TEXT, new Button(box, SWT.CHECK));
+        whole.setText(DeskWords.text("verdicts.whole"));
+        whole.setData(Desk.ID, "verdicts/whole");
+        whole.addListener(SWT.Selection, e -> write());
+        SashForm split = new SashForm(box, SWT.VERTICAL);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(split);
+        table = look.as(Look.Role.TEXT, new Table(split, SWT.VIRTUAL | SWT.SINGLE | SWT.FULL_SELECTION
+                | SWT.V_SCROLL | SWT.BORDER));
+        table.setData(Desk.ID, "verdicts");
+        new TableColumn(table, SWT.LEFT);
+        new TableColumn(table, SWT.LEFT);
+        detail = look.as(Look.Role.TEXT, new Text(split, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL));
+        detail.setData(Desk.ID, "verdicts/detail");
+        split.setWeights(3, 2);
+        table.addListener(SWT.MeasureItem, e -> e.height = Math.max(e.height, look.rowHeight()));
+        table.addListener(SWT.SetData, this::fill);
+        table.addListener(SWT.PaintItem, this::paint);
+        table.addListener(SWT.Resize, e -> widths());
+        table.addListener(SWT.Selection, e -> explain());
+        table.addListener(SWT.DefaultSelection, e -> {
+            int i = table.getSelectionIndex();
+            if (i >= 0 && i < shown.size()) {
+                go.accept(shown.get(i));
+            }
+        });
+        table.getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent e) {
+                e.result = DeskWords.text("verdicts.title");
+            }
+        });
+        look.onResize(box, () -> {
+            look.dress(box);
+            widths();
+            box.layout(true, true);
+        });
+    }
+
+    public Control control() {
+        return box;
+    }
+
+    /** The verdicts shown, heaviest first. */
+    public List<Verdict> shown() {
+        return shown;
+    }
+
+    /** Shows the verdicts of a job. */
+    public void show(List<Verdict> ofJob) {
+        all = ofJob;
+        write();
+    }
+
+    /** Shows those of one part, unless the whole job is asked for. */
+    public void part(PartKey key) {
+        part = key;
+        write();
+    }
+
+    private void write() {
+        if (box.isDisposed()) {
+            return;
+        }
+        List<Verdict> next = VerdictWords.byWeight(all.stream()
+                .filter(v -> whole.getSelection() || v.part().equals(part)).toList());
+        String chosen = chosenId();
+        summary.setText(summary());
+        if (!next.equals(shown) || table.getItemCount() != next.size()) {
+            shown = next;
+            table.setItemCount(shown.size());
+            table.clearAll();
+            int at = 0;
+            for (int i = 0; i < shown.size(); i++) {
+                if (shown.get(i).id().equals(chosen)) {
+                    at = i;
+                }
+            }
+            if (!shown.isEmpty()) {
+                table.setSelection(at);
+            }
+        }
+        explain();
+        box.layout(true, true);
+    }
+
+    private String chosenId() {
+        int i = table.getSelectionIndex();
+        return i >= 0 && i < shown.size() ? shown.get(i).id() : "";
+    }
+
+    /** How many of each weight the whole job has, so that nothing heavy hides behind another page. */
+    private String summary() {
+        String counts = Stream.of(Outcome.FAILS, Outcome.DOUBTFUL, Outcome.NO_LIMIT_SET, Outcome.NOT_MEASURED,
+                Outcome.MEETS).map(o -> {
+                    long n = all.stream().filter(v -> v.current() && v.outcome() == o).count();
+                    return n == 0 ? "" : DeskWords.text("verdicts.count", n, VerdictWords.of(o));
+                }).filter(s -> !s.isEmpty()).collect(Collectors.joining(", "));
+        return counts.isEmpty() ? DeskWords.text("verdicts.none") : DeskWords.text("verdicts.summary", counts);
+    }
+
+    private void fill(Event e) {
+        TableItem item = (TableItem) e.item;
+        int row = table.indexOf(item);
+        if (row < shown.size()) {
+            Verdict v = shown.get(row);
+            item.setText(1, v.current() ? v.title() : DeskWords.text("verdicts.earlier", v.title()));
+        }
+    }
+
+    private void paint(Event e) {
+        TableItem item = (TableItem) e.item;
+        int row = table.indexOf(item);
+        if (e.index == 0 && row < shown.size()) {
+            Look look = Look.of(table);
+            Palette palette = look.palette();
+            Rectangle cell = item.getBounds(0);
+            IntervalBar.paint(e.gc, cell, shown.get(row), look, palette);
+        }
+    }
+
+    private void explain() {
+        int i = table.getSelectionIndex();
+        String text = i >= 0 && i < shown.size() ? words(shown.get(i)) : "";
+        if (!text.equals(detail.getText())) {
+            detail.setText(text);
+        }
+    }
+
+    /** Everything a verdict says, line by line. */
+    public static String words(Verdict v) {
+        StringBuilder b = new StringBuilder();
+        String value = VerdictWords.value(v);
+        b.append(v.title()).append(": ").append(VerdictWords.of(v.outcome()));
+        line(b, "verdicts.value", value);
+        line(b, "verdicts.limit", v.limitText());
+        line(b, "verdicts.source", v.source());
+        line(b, "verdicts.reason", v.reason());
+        line(b, "verdicts.next", v.settle());
+        return b.toString();
+    }
+
+    private static void line(StringBuilder b, String key, String text) {
+        if (text != null && !text.isBlank()) {
+            b.append('\n').append(DeskWords.text(key, text));
+        }
+    }
+
+    private void widths() {
+        int width = table.getClientArea().width;
+        int bar = Math.min(Look.of(table).chars(BAR_CHARS), width / 2);
+        table.getColumn(0).setWidth(bar);
+        table.getColumn(1).setWidth(Math.max(10, width - bar - 2));
+    }
+}
