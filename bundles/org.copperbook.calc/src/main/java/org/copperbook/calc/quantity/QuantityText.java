@@ -18,7 +18,7 @@ public final class QuantityText {
 
     private static final Pattern SHAPE = Pattern.compile(
             "([+\\-\u2212]?)\\s*([0-9.,'\u2019][0-9.,'\u2019 \u00a0\u202f\u2009]*?)((?:[eE][+\\-\u2212]?\\d+)?)\\s*"
-                    + "([^0-9.,'\u2019 \u00a0\u202f\u2009].*)?");
+                    + "((?<=\\s)1/.*|[^0-9.,'\u2019 \u00a0\u202f\u2009].*)?");
 
     private static final String[] PREFIX = {"p", "n", "\u00b5", "m", "", "k", "M", "G"};
     private static final int NO_PREFIX = 4;

@@ -151,8 +151,11 @@ public final class OpenCircuitCurve {
             secant[i] = (y[i + 1] - y[i]) / (x[i + 1] - x[i]);
         }
         double[] m = new double[n];
-        m[0] = secant[0];
-        m[n - 1] = secant[n - 2];
+        if (n == 2) {
+            return new double[] {secant[0], secant[0]};
+        }
+        m[0] = endSlope(x[1] - x[0], x[2] - x[1], secant[0], secant[1]);
+        m[n - 1] = endSlope(x[n - 1] - x[n - 2], x[n - 2] - x[n - 3], secant[n - 2], secant[n - 3]);
         for (int i = 1; i < n - 1; i++) {
             double h0 = x[i] - x[i - 1];
             double h1 = x[i + 1] - x[i];
@@ -161,5 +164,11 @@ public final class OpenCircuitCurve {
             m[i] = secant[i - 1] * secant[i] <= 0 ? 0 : (w0 + w1) / (w0 / secant[i - 1] + w1 / secant[i]);
         }
         return m;
+    }
+
+    /** Three-point slope at an end, kept within what stays monotone. */
+    private static double endSlope(double near, double next, double nearSecant, double nextSecant) {
+        double slope = ((2 * near + next) * nearSecant - near * nextSecant) / (near + next);
+        return Math.max(0, Math.min(slope, 3 * nearSecant));
     }
 }
