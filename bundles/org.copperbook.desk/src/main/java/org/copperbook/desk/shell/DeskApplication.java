@@ -13,7 +13,7 @@ import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.PlatformUI;
 
 /**
- * The window. Ends with 0; with 23 when no window can open on this machine, after saying what is missing; with 2 when
+ * The window. Ends with 0; with 69 when no window can open on this machine, after saying what is missing; with 2 when
  * the arguments are wrong; with 1 when the store cannot be opened.
  */
 public final class DeskApplication implements IApplication {

@@ -8,8 +8,11 @@ import org.eclipse.swt.SWTError;
 /** Tells in words why no window can open on this machine. */
 final class MissingDisplay {
 
-    /** Exit code when no window can open, so that a script can go on without one. */
-    static final int EXIT_CODE = 23;
+    /**
+     * Exit code when no window can open, so that a script can go on without one: "service unavailable" among the
+     * conventional codes of sysexits.h. The platform keeps 23 and 24 for being started again.
+     */
+    static final int EXIT_CODE = 69;
 
     private MissingDisplay() {
     }
