@@ -16,6 +16,14 @@ import org.copperbook.calc.runup.MechanicalCalculations;
 import org.copperbook.calc.runup.RegulationCalculations;
 import org.copperbook.calc.runup.SpeedCalculations;
 import org.copperbook.calc.uncertainty.UncertaintyCalculations;
+import org.copperbook.calc.faults.FaultCalculations;
+import org.copperbook.calc.winding.ConnectionCalculations;
+import org.copperbook.calc.winding.FactorCalculations;
+import org.copperbook.calc.winding.StrandCalculations;
+import org.copperbook.calc.winding.capture.CaptureCalculations;
+import org.copperbook.calc.winding.design.DesignCalculations;
+import org.copperbook.calc.winding.design.EmfCalculations;
+import org.copperbook.calc.wire.WireCalculations;
 
 /** The contributors of the standard catalogue, in the order in which areas are shown. */
 final class StandardSources {
@@ -38,6 +46,14 @@ final class StandardSources {
                 new CurveCalculations(),
                 new RegulationCalculations(),
                 new MechanicalCalculations(),
+                new WireCalculations(),
+                new StrandCalculations(),
+                new FactorCalculations(),
+                new ConnectionCalculations(),
+                new EmfCalculations(),
+                new DesignCalculations(),
+                new CaptureCalculations(),
+                new FaultCalculations(),
                 new MoneyCalculations(),
                 new UnitCalculations());
     }

@@ -8,8 +8,10 @@ package org.copperbook.calc.wire;
  * (handbook value for electrical-grade aluminium, memory).
  */
 public enum ConductorMaterial {
-    /** Annealed copper. */
+    /** Annealed copper, inferred zero 235 C of IEC 60034-1. */
     COPPER(1.7241e-8, 8890.0, 235.0),
+    /** Annealed copper with the inferred zero 234.5 C of IEEE 112, 115 and 118. */
+    COPPER_IEEE(1.7241e-8, 8890.0, 234.5),
     /** Electrical-grade aluminium. */
     ALUMINIUM(2.8264e-8, 2700.0, 225.0);
 

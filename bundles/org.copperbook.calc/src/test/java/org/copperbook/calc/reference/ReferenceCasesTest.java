@@ -29,7 +29,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ReferenceCasesTest {
 
     private static final List<String> AREAS = List.of("resistance", "insulation", "withstand", "surge", "rectifier",
-            "core", "run-up", "copper", "examples-generator", "examples-insulation", "examples-resistance",
+            "core", "run-up", "copper", "wire", "winding", "copper-winding", "examples-winding",
+            "examples-generator", "examples-insulation", "examples-resistance",
             "examples-rectifier", "examples-core", "examples-unbalance", "examples-limits", "examples-uncertainty");
 
     private static final Set<String> CERTAINTIES = Set.of("seen", "seen second hand", "memory", "derived", "synthetic",
