@@ -30,7 +30,7 @@ record AbsorptionVerdict(LimitBook.Applied limit, LimitBook limits, boolean form
         }
         boolean decides = limit.decides();
         return d.outcome(ruling.outcome()).point(decides ? point : null)
-                .reason(Phrases.say("index." + ResistanceCheck.word(ruling.outcome()), shown,
+                .reason(Phrases.say("index." + ruling.word(), shown,
                         Figures.bounds(limit.bounds(), "")))
                 .addReason(brittle(ratio.value())).addReason(ruling.objection())
                 .settle(ruling.outcome() == Outcome.FAILS ? Phrases.say("settle.dry")

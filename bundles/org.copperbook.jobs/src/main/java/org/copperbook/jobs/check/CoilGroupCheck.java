@@ -1,7 +1,6 @@
 package org.copperbook.jobs.check;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,7 +49,7 @@ final class CoilGroupCheck implements Check {
         boolean byTurns = groups.stream().allMatch(g -> turns.getOrDefault(g.key(), 0) > 0);
         boolean field = set.role().isField();
         LimitBook.Applied limit = limits.find("resistance.unbalance." + (field ? "poles" : "groups"));
-        Traced middle = middle(groups.stream().map(g -> g.atReference().times(1.0 / weight(g, turns, byTurns))).toList());
+        Traced middle = Peers.middle(groups.stream().map(g -> g.atReference().times(1.0 / weight(g, turns, byTurns))).toList());
         for (PhaseOhms g : groups) {
             VerdictDraft d = draft(set, g.key(), g.label(), g).takenAt(g.at()).path(g.path());
             if (groups.size() < 2 || !(middle.value() > 0)) {
@@ -69,7 +68,7 @@ final class CoilGroupCheck implements Check {
             double u = 2 * deviation.u() * wanted.value();
             out.add(d.value(g.atReference().value(), ruling.expandedU() == null ? null : u, "ohm").limit(limit, ohms)
                     .outcome(ruling.outcome()).point(Points.of(set.state()))
-                    .reason(Phrases.say("group." + ResistanceCheck.word(ruling.outcome()),
+                    .reason(Phrases.say("group." + ruling.word(),
                             Figures.show(g.atReference().value(), "ohm"), Figures.show(machine.reference(), "degC"),
                             Figures.show(deviation.value(), ruling.expandedU(), "1"),
                             Figures.bounds(band, "1")))
@@ -81,17 +80,6 @@ final class CoilGroupCheck implements Check {
                 out.add(unusable(set, number, r));
             }
         });
-    }
-
-    /** The middle value: one or two bad groups do not move it as they would move the mean. */
-    private static Traced middle(List<Traced> values) {
-        if (values.isEmpty()) {
-            return Traced.exact(0);
-        }
-        List<Traced> sorted = new ArrayList<>(values);
-        sorted.sort(Comparator.comparingDouble(Traced::value));
-        int half = sorted.size() / 2;
-        return sorted.size() % 2 == 1 ? sorted.get(half) : sorted.get(half - 1).plus(sorted.get(half)).times(0.5);
     }
 
     private static VerdictDraft draft(ResistanceSet set, String key, String label, PhaseOhms g) {

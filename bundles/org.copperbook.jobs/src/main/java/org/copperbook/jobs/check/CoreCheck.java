@@ -76,7 +76,7 @@ final class CoreCheck implements Check {
                 && Math.abs(a.fluxDensityT() - b.fluxDensityT()) <= 0.02 * a.fluxDensityT();
         Outcome outcome = sameDensity || ruling.outcome() == Outcome.NO_LIMIT_SET ? ruling.outcome() : Outcome.DOUBTFUL;
         return d.value(rise, ruling.expandedU(), "1").outcome(outcome)
-                .reason(Phrases.say("core.loss." + ResistanceCheck.word(ruling.outcome()),
+                .reason(Phrases.say("core.loss." + ruling.word(),
                         Figures.show(rise, ruling.expandedU(), "1"), Figures.show(was, "W/kg"),
                         Figures.show(is, "W/kg"), Figures.bounds(limit.bounds(), "1")))
                 .addReason(sameDensity ? "" : Phrases.say("core.other-density")).addReason(ruling.objection())
@@ -101,7 +101,7 @@ final class CoreCheck implements Check {
         double u = machine.kelvinU(null) * Math.sqrt(2);
         Ruling ruling = Ruling.on(new Uncertain(over, u), limit.bounds(), List.of());
         return d.value(over, ruling.expandedU(), "K").outcome(ruling.outcome())
-                .reason(Phrases.say("core.hot." + ResistanceCheck.word(ruling.outcome()),
+                .reason(Phrases.say("core.hot." + ruling.word(),
                         Figures.show(over, ruling.expandedU(), "K"), Figures.bounds(limit.bounds(), "K")))
                 .settle(ruling.outcome() == Outcome.FAILS ? Phrases.say("settle.hot-spot")
                         : ruling.settle(Phrases.say("settle.camera"))).done();
@@ -119,7 +119,7 @@ final class CoreCheck implements Check {
         Optional<CoreTest.CorePlate> plate = Optional.ofNullable(core.corePlate());
         boolean unknown = plate.isEmpty() || plate.get() == CoreTest.CorePlate.UNKNOWN;
         return d.value(t, null, "degC").outcome(ruling.outcome())
-                .reason(Phrases.say("core.burn." + ResistanceCheck.word(ruling.outcome()), Figures.show(t, "degC"),
+                .reason(Phrases.say("core.burn." + ruling.word(), Figures.show(t, "degC"),
                         Figures.bounds(limit.bounds(), "degC")))
                 .addReason(unknown ? Phrases.say("core.plate-unknown") : "").done();
     }

@@ -182,7 +182,7 @@ final class ExcitationRunCheck implements Check {
             Ruling ruling = Ruling.on(unbalance, limit.bounds(), meters);
             String neutral = neutral();
             return draft("balance", "title.run-balance").value(unbalance.value(), ruling.expandedU(), "1").limit(limit)
-                    .outcome(ruling.outcome()).reason(Phrases.say("run.balance." + word(ruling.outcome()),
+                    .outcome(ruling.outcome()).reason(Phrases.say("run.balance." + ruling.word(),
                             Figures.show(unbalance.value(), ruling.expandedU(), "1"),
                             Figures.bounds(limit.bounds(), "1")))
                     .addReason(neutral).addReason(ruling.objection())
@@ -253,10 +253,6 @@ final class ExcitationRunCheck implements Check {
                 return Outcome.DOUBTFUL;
             }
             return row == Row.ALL_SOUND ? Outcome.MEETS : Outcome.FAILS;
-        }
-
-        private static String word(Outcome o) {
-            return ResistanceCheck.word(o);
         }
     }
 }

@@ -15,6 +15,7 @@ import org.copperbook.calc.verdict.Bounds;
 final class Figures {
 
     private static final int DIGITS = 4;
+    private static final double SMALLEST_PERCENT = 0.01;
 
     private Figures() {
     }
@@ -59,6 +60,9 @@ final class Figures {
 
     /** Per cent to so many significant digits, and to the hundredth at most. */
     private static String percent(double value, int digits) {
+        if (value != 0 && Math.abs(value) < SMALLEST_PERCENT) {
+            return Phrases.say("figure.below", number(SMALLEST_PERCENT, 1));
+        }
         BigDecimal d = new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
         return number(d.scale() > 2 ? d.setScale(2, RoundingMode.HALF_EVEN).doubleValue() : d.doubleValue(), digits);
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.copperbook.calc.OutOfRange;
 import org.copperbook.calc.resistance.AsLeftComparison;
 import org.copperbook.calc.uncertainty.SharedTerms;
+import org.copperbook.calc.uncertainty.Traced;
 import org.copperbook.calc.uncertainty.Uncertain;
 import org.copperbook.calc.verdict.Outcome;
 import org.copperbook.jobs.Job;
@@ -41,7 +42,10 @@ final class LeftAgainstFoundCheck implements Check {
 
         void judge() {
             Map<String, PhaseOhms> was = byKey(found);
-            byKey(left).forEach((key, is) -> out.add(compare(was.get(key), is)));
+            Map<String, PhaseOhms> is = byKey(left);
+            boolean anySound = is.keySet().stream().anyMatch(k -> was.containsKey(k) && soundAsFound(was, k));
+            is.forEach((key, p) -> out.add(compare(was.get(key), p,
+                    was.containsKey(key) && !soundAsFound(was, key), anySound)));
         }
 
         /** Phases where there are any, lines otherwise, and the groups. */
@@ -53,7 +57,29 @@ final class LeftAgainstFoundCheck implements Check {
             return map;
         }
 
-        private Verdict compare(PhaseOhms was, PhaseOhms is) {
+        /**
+         * Whether a resistance as found can serve as a yardstick: it did not stand out from the middle of its like by more
+         * than the unbalance allows, nor lie outside the maker's limit.
+         */
+        private boolean soundAsFound(Map<String, PhaseOhms> was, String key) {
+            PhaseOhms p = was.get(key);
+            LimitBook.Applied makers = limits.find("resistance." + left.role().word()
+                    + (p.like() == Like.LINE ? ".line" : ""));
+            if (makers.isSet() && p.like() != Like.GROUP) {
+                return Ruling.on(p.atReference().uncertain(), MakersLimit.atReference(makers, machine),
+                        List.of()).outcome() != Outcome.FAILS;
+            }
+            List<Traced> alike = was.values().stream().filter(x -> x.like() == p.like())
+                    .map(PhaseOhms::atReference).toList();
+            Traced middle = Peers.middle(alike);
+            Optional<Double> allowed = limits.find("resistance.unbalance." + (p.like() == Like.GROUP
+                    ? left.role().isField() ? "poles" : "groups" : "random")).upper();
+            boolean standsOut = alike.size() > 2 && middle.value() > 0 && allowed.isPresent()
+                    && Math.abs(p.atReference().value() / middle.value() - 1) > allowed.get();
+            return !standsOut;
+        }
+
+        private Verdict compare(PhaseOhms was, PhaseOhms is, boolean faultyBefore, boolean anySound) {
             WindingRole role = left.role();
             LimitBook.Applied limit = limits.find("resistance.as-left-deviation");
             VerdictDraft d = VerdictDraft.of(role.word() + ".deviation." + Points.word(left.state()) + "." + is.key(),
@@ -69,14 +95,15 @@ final class LeftAgainstFoundCheck implements Check {
                         .point(rewound && !makers ? Points.of(left.state()) : null).done();
             }
             try {
-                return compared(d, was, is, limit);
+                return compared(d, was, is, limit, rewound && faultyBefore, anySound);
             } catch (OutOfRange e) {
                 return d.limit(limit).outcome(Outcome.DOUBTFUL).reason(e.getMessage())
                         .settle(Phrases.say("settle.repeat")).done();
             }
         }
 
-        private Verdict compared(VerdictDraft d, PhaseOhms was, PhaseOhms is, LimitBook.Applied limit) {
+        private Verdict compared(VerdictDraft d, PhaseOhms was, PhaseOhms is, LimitBook.Applied limit, boolean noYardstick,
+                boolean anySound) {
             List<MeterUse> meters = new ArrayList<>(was.meters());
             meters.addAll(is.meters());
             double reference = machine.reference();
@@ -85,7 +112,7 @@ final class LeftAgainstFoundCheck implements Check {
                     new AsLeftComparison.Reading(is.byMeterOnly(), new Uncertain(reference, is.kelvinU())), reference,
                     machine.conductor(), new SharedTerms(MeterUse.commonGain(meters), 0, 0, 0));
             Optional<Boolean> alike = machine.woundLikeFound(left.role());
-            Ruling ruling = Ruling.on(c.deviation(), alike.orElse(true) ? limit.bounds() : null, meters);
+            Ruling ruling = Ruling.on(c.deviation(), alike.orElse(true) && !noYardstick ? limit.bounds() : null, meters);
             String change = Figures.show(c.deviation().value(), ruling.expandedU(), "1");
             String from = Figures.show(c.foundAtReference().value(), "ohm");
             String to = Figures.show(c.leftAtReference().value(), "ohm");
@@ -98,8 +125,14 @@ final class LeftAgainstFoundCheck implements Check {
                         .reason(Phrases.say("deviation.wound-otherwise", change, from, to))
                         .settle(Phrases.say("settle.judgement")).done();
             }
+            if (noYardstick) {
+                // the sound ones among its like are still held to what was found; only when there is none a word is needed
+                return d.outcome(Outcome.NO_LIMIT_SET).limitText(Phrases.say("limit.none"))
+                        .reason(Phrases.say("deviation.faulty-before", change, from, to))
+                        .point(informs || anySound ? null : Points.of(left.state())).done();
+            }
             return d.limit(limit).outcome(ruling.outcome())
-                    .reason(Phrases.say("deviation." + ResistanceCheck.word(ruling.outcome()), change, from, to,
+                    .reason(Phrases.say("deviation." + ruling.word(), change, from, to,
                             Figures.show(reference, "degC"), Figures.bounds(limit.bounds(), "1")))
                     .addReason(ruling.objection()).settle(ruling.settle(Phrases.say("settle.same-meter"))).done();
         }

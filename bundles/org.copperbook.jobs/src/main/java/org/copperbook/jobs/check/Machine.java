@@ -73,13 +73,11 @@ final class Machine {
         return roles;
     }
 
-    /** Windings whose old winding has been counted or drawn, or that are wound anew: those that a capture belongs to. */
+    /** Windings whose old turns have been counted, or that are wound anew: those that a capture belongs to. */
     Set<WindingRole> captured() {
         Set<WindingRole> roles = rewound();
         for (WindingRole role : WindingRole.values()) {
-            boolean begun = job.windingAsFound(role).map(w -> !w.counts().isEmpty() || w.turnsPerCoil() != null
-                    || w.groups().stream().anyMatch(g -> g.coils().stream().anyMatch(c -> c.turns() != null)))
-                    .orElse(false);
+            boolean begun = job.windingAsFound(role).map(w -> !w.counts().isEmpty()).orElse(false);
             if (begun) {
                 roles.add(role);
             }

@@ -157,7 +157,7 @@ final class MechanicalCheck implements Check {
         double rate = drive == null ? other : other == null ? drive : Math.max(drive, other);
         Ruling ruling = Ruling.on(Uncertain.exact(rate), limit.bounds(), List.of());
         return d.value(rate, null, "K/h").outcome(ruling.outcome())
-                .reason(Phrases.say("bearing." + ResistanceCheck.word(ruling.outcome()), Figures.show(rate, "K/h"),
+                .reason(Phrases.say("bearing." + ruling.word(), Figures.show(rate, "K/h"),
                         Figures.bounds(limit.bounds(), "K/h")))
                 .settle(ruling.outcome() == Outcome.FAILS ? Phrases.say("settle.run-longer") : "").done();
     }

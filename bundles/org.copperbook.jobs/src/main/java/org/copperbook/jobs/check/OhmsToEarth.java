@@ -66,7 +66,7 @@ record OhmsToEarth(LoggedReading logged, MeterUse meter, boolean atLeast, Uncert
         String shown = atLeast ? Phrases.say("insulation.more-than", Figures.show(as.value().value(), "ohm"))
                 : Figures.show(as.value().value(), ruling.expandedU(), "ohm");
         return new Finding(ruling.outcome(), ruling.expandedU(),
-                Phrases.say("insulation." + ResistanceCheck.word(ruling.outcome()), shown, limit)
+                Phrases.say("insulation." + ruling.word(), shown, limit)
                         + blank(ruling.objection()),
                 ruling.outcome() == Outcome.FAILS ? Phrases.say("settle.dry")
                         : ruling.settle(Phrases.say("settle.insulation")));

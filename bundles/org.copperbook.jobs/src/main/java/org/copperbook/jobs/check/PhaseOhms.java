@@ -11,6 +11,7 @@ import org.copperbook.jobs.PartKey;
  *
  * @param key          stable key ("u", "u1-u2", "whole", "group-3")
  * @param label        as people call it ("phase U", "U1-U2", "group 3")
+ * @param like         what it was read across
  * @param atReference  ohm at the reference temperature, with what it shares with its set
  * @param byMeterOnly  the same without the uncertainty of the temperature
  * @param kelvinU      standard uncertainty of the temperature as it counts at the reference, kelvin
@@ -20,6 +21,6 @@ import org.copperbook.jobs.PartKey;
  * @param at           when the newest reading behind it was taken; null when not stated
  * @param remark       what is to be said beside it; empty when nothing
  */
-record PhaseOhms(String key, String label, Traced atReference, Uncertain byMeterOnly, double kelvinU,
+record PhaseOhms(String key, String label, Like like, Traced atReference, Uncertain byMeterOnly, double kelvinU,
         List<MeterUse> meters, PartKey part, String path, Instant at, String remark) {
 }

@@ -180,7 +180,7 @@ final class RectifierSetCheck implements Check {
         MeterUse wrench = MeterUse.of(p.torqueNm(), "N m", fitted.wrench(), fitted.at(), shop);
         Ruling ruling = Ruling.on(wrench.value(), sheet, List.of(wrench));
         return d.value(p.torqueNm(), ruling.expandedU(), "N m").outcome(ruling.outcome())
-                .reason(Phrases.say("torque." + ResistanceCheck.word(ruling.outcome()),
+                .reason(Phrases.say("torque." + ruling.word(),
                         Figures.show(p.torqueNm(), ruling.expandedU(), "N m"), Figures.bounds(sheet, "N m")))
                 .addReason(ruling.objection()).settle(ruling.outcome() == Outcome.FAILS
                         ? Phrases.say("settle.torque") : ruling.settle(Phrases.say("settle.wrench"))).done();

@@ -3,11 +3,12 @@ package org.copperbook.jobs.check;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import org.copperbook.calc.OutOfRange;
 import org.copperbook.calc.resistance.PhaseResult;
-import org.copperbook.calc.resistance.TemperatureCorrection;
 import org.copperbook.calc.resistance.Unbalance;
 import org.copperbook.calc.uncertainty.Traced;
 import org.copperbook.calc.uncertainty.Uncertain;
@@ -56,7 +57,13 @@ final class ResistanceCheck implements Check {
             ohms.lines().forEach(p -> lines.put(p.key(), p));
             set.pairs().forEach((pair, r) -> {
                 String key = WindingOhms.lineKey(pair);
-                out.add(lines.containsKey(key) ? value(lines.get(key), ".line") : withoutValue(key, r));
+                boolean makers = limits.find("resistance." + set.role().word() + ".line").isSet();
+                if (!lines.containsKey(key)) {
+                    out.add(withoutValue(key, r));
+                } else if (makers || ohms.phases().isEmpty()) {
+                    // where the phases are known they are judged instead of the lines, which mix two of them
+                    out.add(value(lines.get(key), ".line"));
+                }
             });
             triple();
             if (set.sections().isEmpty()) {
@@ -77,33 +84,60 @@ final class ResistanceCheck implements Check {
 
         private Verdict value(PhaseOhms p, String kind) {
             LimitBook.Applied limit = limits.find("resistance." + set.role().word() + kind);
-            Uncertain x = p.atReference().uncertain();
-            Bounds here = atReference(limit);
-            Ruling ruling = Ruling.on(x, here, p.meters());
-            String shown = Figures.show(x.value(), ruling.expandedU(), "ohm");
-            VerdictDraft d = VerdictDraft.of(id("resistance", p.key()), p.part(), title("title.resistance", p.label()))
-                    .value(x.value(), ruling.expandedU(), "ohm").limit(limit, here).outcome(ruling.outcome())
-                    .path(p.path()).takenAt(p.at());
-            String at = Figures.show(machine.reference(), "degC");
-            if (here == null) {
-                d.reason(Phrases.say("resistance.no-limit", shown, at)).limitText(Phrases.say("limit.none"));
-            } else {
-                d.reason(Phrases.say("resistance." + word(ruling.outcome()), shown, at, Figures.bounds(here, "ohm")))
-                        .limitText(limitText(limit, here)).point(Points.of(set.state()));
+            if (!limit.isSet()) {
+                List<PhaseOhms> alike = (p.like() == Like.LINE ? ohms.lines() : ohms.phases()).stream()
+                        .filter(x -> x.like() == p.like()).toList();
+                boolean comparable = !set.role().isField() && complete(alike, p.like())
+                        && Peers.mean(alike).value() > 0;
+                return comparable && unbalanceLimit().upper().isPresent() ? amongPeers(p, alike) : alone(p, limit);
             }
-            return d.addReason(p.remark()).addReason(ruling.objection())
-                    .settle(ruling.settle(doubt(p))).done();
+            Uncertain x = p.atReference().uncertain();
+            Bounds here = MakersLimit.atReference(limit, machine);
+            Ruling ruling = Ruling.on(x, here, p.meters());
+            return resistance(p).value(x.value(), ruling.expandedU(), "ohm").limit(limit, here)
+                    .limitText(limitText(limit, here)).outcome(ruling.outcome()).point(Points.of(set.state()))
+                    .reason(Phrases.say("resistance." + ruling.word(),
+                            Figures.show(x.value(), ruling.expandedU(), "ohm"), reference(),
+                            Figures.bounds(here, "ohm")))
+                    .addReason(p.remark()).addReason(ruling.objection()).settle(ruling.settle(doubt(p))).done();
         }
 
-        /** The maker's limit at the workshop's reference temperature. */
-        private Bounds atReference(LimitBook.Applied limit) {
-            if (!limit.isSet() || limit.limit().atCelsius() == null) {
-                return limit.bounds();
-            }
-            double f = TemperatureCorrection.factor(machine.conductor(), limit.limit().atCelsius(),
-                    machine.reference());
-            Bounds b = limit.bounds();
-            return new Bounds(b.lower() == null ? null : b.lower() * f, b.upper() == null ? null : b.upper() * f);
+        private VerdictDraft resistance(PhaseOhms p) {
+            return VerdictDraft.of(id("resistance", p.key()), p.part(), title("title.resistance", p.label()))
+                    .path(p.path()).takenAt(p.at());
+        }
+
+        private String reference() {
+            return Figures.show(machine.reference(), "degC");
+        }
+
+        /** Nothing to hold it against: the value is shown, and the comparison as left will use it. */
+        private Verdict alone(PhaseOhms p, LimitBook.Applied limit) {
+            Uncertain x = p.atReference().uncertain();
+            Ruling ruling = Ruling.on(x, null, p.meters());
+            return resistance(p).value(x.value(), ruling.expandedU(), "ohm").limit(limit, null)
+                    .limitText(Phrases.say("limit.none")).outcome(Outcome.NO_LIMIT_SET)
+                    .reason(Phrases.say("resistance.no-limit", Figures.show(x.value(), ruling.expandedU(), "ohm"),
+                            reference()))
+                    .addReason(p.remark()).addReason(ruling.objection()).settle(ruling.remedy()).done();
+        }
+
+        /** Without a maker's limit each phase is held against the middle of its like, so that the odd one stands out; the unbalance decides. */
+        private Verdict amongPeers(PhaseOhms p, List<PhaseOhms> alike) {
+            LimitBook.Applied limit = unbalanceLimit();
+            double share = limit.upper().orElseThrow();
+            Traced middle = Peers.middle(alike.stream().map(PhaseOhms::atReference).toList());
+            Traced off = p.atReference().over(middle).plus(-1);
+            List<MeterUse> meters = alike.stream().flatMap(x -> x.meters().stream()).toList();
+            Ruling ruling = Ruling.on(off.uncertain(), Bounds.between(-share, share), meters);
+            Double u = ruling.expandedU() == null ? null : ruling.expandedU() * middle.value();
+            Bounds here = Bounds.between(middle.value() * (1 - share), middle.value() * (1 + share));
+            return resistance(p).value(p.atReference().value(), u, "ohm").limit(limit, here).outcome(ruling.outcome())
+                    .reason(Phrases.say("resistance.peers." + ruling.word(),
+                            Figures.show(p.atReference().value(), "ohm"), reference(),
+                            Figures.show(off.value(), ruling.expandedU(), "1"),
+                            Figures.bounds(Bounds.between(-share, share), "1")))
+                    .addReason(p.remark()).addReason(ruling.objection()).settle(ruling.settle(doubt(p))).done();
         }
 
         private String limitText(LimitBook.Applied limit, Bounds here) {
@@ -175,61 +209,69 @@ final class ResistanceCheck implements Check {
                     .settle(PhaseWords.settle(result)).done());
         }
 
+        /** Like against like: phases, sections and lines each among themselves. */
         private void unbalance() {
-            List<PhaseOhms> compared = ohms.phases().size() >= 2 ? ohms.phases() : ohms.lines();
-            boolean lines = compared == ohms.lines();
+            List<Like> classes = new ArrayList<>();
+            for (Like like : List.of(Like.PHASE, Like.SECTION, Like.THROUGH)) {
+                if (ohms.phases().stream().anyMatch(p -> p.like() == like)) {
+                    classes.add(like);
+                }
+            }
+            if (classes.isEmpty()) {
+                out.add(unbalance(ohms.lines(), Like.LINE, ""));
+            }
+            for (int i = 0; i < classes.size(); i++) {
+                Like like = classes.get(i);
+                out.add(unbalance(ohms.phases().stream().filter(p -> p.like() == like).toList(), like,
+                        i == 0 ? "" : like.name().toLowerCase(Locale.ROOT)));
+            }
+        }
+
+        private LimitBook.Applied unbalanceLimit() {
             boolean form = machine.formWound(set.role()).orElse(false);
-            LimitBook.Applied limit = limits.find("resistance.unbalance." + (form ? "form" : "random"));
-            VerdictDraft d = VerdictDraft.of(id("unbalance", ""), part(), title("title.unbalance", ""))
+            return limits.find("resistance.unbalance." + (form ? "form" : "random"));
+        }
+
+        private Verdict unbalance(List<PhaseOhms> compared, Like like, String key) {
+            LimitBook.Applied limit = unbalanceLimit();
+            VerdictDraft d = VerdictDraft.of(id("unbalance", key), part(), title("title.unbalance", ""))
                     .point(Points.of(set.state())).takenAt(set.latest());
-            if (!complete(compared, lines)) {
-                out.add(d.limit(limit).outcome(limit.isSet() ? Outcome.NOT_MEASURED : Outcome.NO_LIMIT_SET)
-                        .reason(Phrases.say("unbalance.incomplete")).done());
-                return;
+            if (!complete(compared, like)) {
+                return d.limit(limit).outcome(limit.isSet() ? Outcome.NOT_MEASURED : Outcome.NO_LIMIT_SET)
+                        .reason(Phrases.say("unbalance.incomplete")).done();
             }
             List<MeterUse> meters = compared.stream().flatMap(p -> p.meters().stream()).toList();
             try {
                 Traced u = Unbalance.ofTraced(compared.stream().map(PhaseOhms::atReference).toList());
                 Ruling ruling = Ruling.on(u.uncertain(), limit.bounds(), meters);
-                PhaseOhms worst = worst(compared);
-                out.add(d.value(u.value(), ruling.expandedU(), "1").limit(limit).outcome(ruling.outcome())
-                        .reason(Phrases.say("unbalance." + word(ruling.outcome()),
+                PhaseOhms worst = Peers.worst(compared);
+                return d.value(u.value(), ruling.expandedU(), "1").limit(limit).outcome(ruling.outcome())
+                        .reason(Phrases.say("unbalance." + ruling.word(),
                                 Figures.show(u.value(), ruling.expandedU(), "1"), worst.label(),
                                 Figures.bounds(limit.bounds(), "1")))
-                        .addReason(lines ? Phrases.say("unbalance.of-lines") : "").addReason(ruling.objection())
-                        .settle(ruling.settle(doubt(worst))).done());
+                        .addReason(like == Like.LINE ? Phrases.say("unbalance.of-lines") : "")
+                        .addReason(ruling.objection()).settle(ruling.settle(doubt(worst))).done();
             } catch (OutOfRange e) {
-                out.add(d.limit(limit).outcome(Outcome.DOUBTFUL).reason(e.getMessage())
-                        .settle(Phrases.say("settle.repeat")).done());
+                return d.limit(limit).outcome(Outcome.DOUBTFUL).reason(e.getMessage())
+                        .settle(Phrases.say("settle.repeat")).done();
             }
         }
 
-        private boolean complete(List<PhaseOhms> compared, boolean lines) {
-            if (lines) {
+        /** Whether all three phases are among those compared, and every reading of their kind gave a value. */
+        private boolean complete(List<PhaseOhms> compared, Like like) {
+            if (like == Like.LINE || set.sections().isEmpty()) {
                 return compared.size() == 3;
             }
-            if (set.sections().size() != compared.size() && !set.sections().isEmpty()) {
-                return false;
-            }
-            return set.sections().isEmpty() ? compared.size() == 3
-                    : new TreeSet<>(set.phaseOf().values()).size() == 3 || set.phaseOf().isEmpty();
+            Set<Integer> phases = new TreeSet<>();
+            long read = set.sections().keySet().stream().filter(k -> set.like(k) == like).count();
+            compared.forEach(p -> phases.add(set.phaseOf().getOrDefault(p.key(), -1)));
+            return compared.size() == read && phases.containsAll(List.of(0, 1, 2));
         }
 
         private PartKey part() {
             OhmReading any = set.sections().isEmpty() ? set.pairs().values().iterator().next()
                     : set.sections().values().iterator().next();
             return any == null ? PartKey.of(PartKind.INSPECTION) : any.logged().part();
-        }
-
-        private static PhaseOhms worst(List<PhaseOhms> compared) {
-            double mean = compared.stream().mapToDouble(p -> p.atReference().value()).average().orElse(0);
-            PhaseOhms worst = compared.get(0);
-            for (PhaseOhms p : compared) {
-                if (Math.abs(p.atReference().value() - mean) > Math.abs(worst.atReference().value() - mean)) {
-                    worst = p;
-                }
-            }
-            return worst;
         }
     }
 

@@ -102,6 +102,16 @@ record ResistanceSet(WindingRole role, Reading.State state, Map<String, OhmReadi
         return at == null ? Instant.MIN : at;
     }
 
+    /** What a section was read across, by its key. */
+    Like like(String key) {
+        OhmReading r = sections.get(key);
+        if (r.logged().reading().place().kind() == Place.Kind.PHASE) {
+            return Like.PHASE;
+        }
+        return TerminalMark.parse(r.logged().reading().place().mark()).filter(t -> t.phase() != null && !role.isField())
+                .map(TerminalMark::like).orElse(Like.WHOLE);
+    }
+
     boolean isEmpty() {
         return sections.isEmpty() && pairs.isEmpty() && groups.isEmpty();
     }

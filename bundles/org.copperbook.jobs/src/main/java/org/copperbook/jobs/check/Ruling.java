@@ -1,6 +1,7 @@
 package org.copperbook.jobs.check;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.copperbook.calc.uncertainty.Uncertain;
 import org.copperbook.calc.verdict.Bounds;
@@ -13,11 +14,12 @@ import org.copperbook.calc.verdict.Outcome;
  * calibration had run out meet it.
  *
  * @param outcome   the outcome
+ * @param plain     the outcome without the objections, for the sentence about the figures
  * @param expandedU expanded uncertainty (k = 2); null when unknown
  * @param objection what stands against the reading; empty when nothing does
  * @param remedy    what would lift the objection; empty when nothing is needed
  */
-record Ruling(Outcome outcome, Double expandedU, String objection, String remedy) {
+record Ruling(Outcome outcome, Outcome plain, Double expandedU, String objection, String remedy) {
 
     /** Rules on a value. */
     static Ruling on(Uncertain x, Bounds bounds, List<MeterUse> by) {
@@ -26,7 +28,7 @@ record Ruling(Outcome outcome, Double expandedU, String objection, String remedy
         Optional<MeterUse> objected = MeterUse.firstObjection(by);
         Outcome guarded = plain == Outcome.MEETS && objected.isPresent() ? Outcome.DOUBTFUL : plain;
         Double u = known && x != null ? x.expanded(GuardedDecision.USUAL_COVERAGE) : null;
-        return new Ruling(guarded, u, objected.map(MeterUse::objection).orElse(""),
+        return new Ruling(guarded, plain, u, objected.map(MeterUse::objection).orElse(""),
                 objected.map(MeterUse::remedy).orElse(""));
     }
 
@@ -36,5 +38,10 @@ record Ruling(Outcome outcome, Double expandedU, String objection, String remedy
             return remedy;
         }
         return outcome == Outcome.DOUBTFUL ? doubt : "";
+    }
+
+    /** The plain outcome as it stands in the keys of sentences. */
+    String word() {
+        return plain.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

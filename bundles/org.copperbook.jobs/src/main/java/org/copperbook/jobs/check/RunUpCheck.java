@@ -80,12 +80,8 @@ final class RunUpCheck implements Check {
         double off = Math.max(Math.abs(r.lowestV() / r.setPointV() - 1), Math.abs(r.highestV() / r.setPointV() - 1));
         Ruling ruling = Ruling.on(Uncertain.exact(off), limit.bounds(), List.of());
         return d.value(off, null, "1").outcome(ruling.outcome())
-                .reason(Phrases.say("regulation." + word(ruling.outcome()), Figures.show(off, "1"),
+                .reason(Phrases.say("regulation." + ruling.word(), Figures.show(off, "1"),
                         Figures.show(r.setPointV(), "V"), Figures.bounds(limit.bounds(), "1"))).done();
-    }
-
-    private static String word(Outcome o) {
-        return ResistanceCheck.word(o);
     }
 
     private record OnePoint(RunPoint point, int index, boolean last, Machine machine, LimitBook limits, Shop shop) {
@@ -108,6 +104,10 @@ final class RunUpCheck implements Check {
             }
         }
 
+        private boolean curve() {
+            return point.kind() == RunPoint.Kind.OPEN_CIRCUIT_UP || point.kind() == RunPoint.Kind.OPEN_CIRCUIT_DOWN;
+        }
+
         /** Whether line voltages of this point should be balanced: not on short circuit. */
         private boolean balanced() {
             return point.kind() != RunPoint.Kind.SHORT_CIRCUIT;
@@ -117,12 +117,11 @@ final class RunUpCheck implements Check {
             String kind = point.kind() == null ? "" : Phrases.word("point-kind", point.kind());
             return VerdictDraft.of("run-up.point-" + (index + 1) + "." + what, PART,
                     Phrases.say(title, index + 1, kind)).path("/points/" + index).takenAt(point.at()).current(last)
-                    .point(HoldPoint.RELEASE);
+                    // points of a curve start near residual voltage and are brought to nominal speed: they inform
+                    .point(curve() ? null : HoldPoint.RELEASE);
         }
 
         private void speed(List<Verdict> out) {
-            boolean curve = point.kind() == RunPoint.Kind.OPEN_CIRCUIT_UP
-                    || point.kind() == RunPoint.Kind.OPEN_CIRCUIT_DOWN;
             boolean motorOnLoad = machine.mainWinding() == org.copperbook.jobs.winding.WindingRole.MOTOR_STATOR;
             if (motorOnLoad || machine.nominalSpeed().isEmpty()) {
                 return;
@@ -132,9 +131,8 @@ final class RunUpCheck implements Check {
             Bounds band = limit.upper().map(u -> Bounds.between(-u, u)).orElse(null);
             double off = point.speedRpm() / nominal - 1;
             Ruling ruling = Ruling.on(Uncertain.exact(off), band, List.of());
-            // points of a curve are brought to nominal speed anyway
             out.add(draft("speed", "title.run-up-speed").value(off, null, "1").limit(limit, band)
-                    .outcome(ruling.outcome()).point(curve ? null : HoldPoint.RELEASE)
+                    .outcome(ruling.outcome())
                     .reason(Phrases.say("run-up.speed", Figures.show(point.speedRpm(), "r/min"),
                             Figures.show(off, "1"), Figures.show(nominal, "r/min"), Figures.bounds(band, "1")))
                     .done());
@@ -149,7 +147,7 @@ final class RunUpCheck implements Check {
             Ruling ruling = Ruling.on(u, limit.bounds(), meters);
             out.add(draft("unbalance", "title.run-up-unbalance").value(u.value(), ruling.expandedU(), "1").limit(limit)
                     .outcome(ruling.outcome())
-                    .reason(Phrases.say("run-up.unbalance." + word(ruling.outcome()),
+                    .reason(Phrases.say("run-up.unbalance." + ruling.word(),
                             Figures.show(u.value(), ruling.expandedU(), "1"), Figures.bounds(limit.bounds(), "1")))
                     .addReason(atNominal(v)).addReason(army(v)).addReason(ruling.objection())
                     .settle(ruling.settle(Phrases.say("settle.voltmeter"))).done());

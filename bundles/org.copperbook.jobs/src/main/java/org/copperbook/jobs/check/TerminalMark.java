@@ -70,6 +70,26 @@ record TerminalMark(String first, String second, Integer phase, TerminalPair pai
         return ordered ? a + "-" + b : b + "-" + a;
     }
 
+    /**
+     * Whether the pair spans one section of a phase (U1-U2, U5-U6, T1-T4, T7-T10), several in series, or the phase with its
+     * neutral.
+     */
+    Like like() {
+        if (first.equals(NEUTRAL) || second.equals(NEUTRAL)) {
+            return Like.PHASE;
+        }
+        int a = number(first);
+        int b = number(second);
+        boolean lettered = PHASE_LETTER.matcher(first).matches();
+        boolean section = lettered ? Math.abs(a - b) == 1 && Math.min(a, b) % 2 == 1 : Math.abs(a - b) == 3;
+        return section ? Like.SECTION : Like.THROUGH;
+    }
+
+    private static int number(String terminal) {
+        String digits = terminal.replaceAll("\\D", "");
+        return digits.isEmpty() ? 0 : Integer.parseInt(digits);
+    }
+
     /** Both terminals as they were typed. */
     String label() {
         return first + "-" + second;

@@ -32,7 +32,7 @@ record WindingOhms(List<PhaseOhms> phases, List<PhaseOhms> lines, PhaseResult tr
         List<PhaseOhms> lines = new ArrayList<>();
         set.pairs().forEach((pair, r) -> {
             if (r.usable()) {
-                lines.add(one(lineKey(pair), label(r), r, traced));
+                lines.add(one(lineKey(pair), label(r), Like.LINE, r, traced));
             }
         });
         PhaseResult triple = star.map(s -> triple(set, s, machine)).orElse(null);
@@ -53,7 +53,7 @@ record WindingOhms(List<PhaseOhms> phases, List<PhaseOhms> lines, PhaseResult tr
         List<PhaseOhms> out = new ArrayList<>();
         for (Map.Entry<String, OhmReading> e : set.sections().entrySet()) {
             if (e.getValue().usable()) {
-                out.add(one(e.getKey(), label(e.getKey(), e.getValue()), e.getValue(), traced));
+                out.add(one(e.getKey(), label(e.getKey(), e.getValue()), set.like(e.getKey()), e.getValue(), traced));
             }
         }
         return out;
@@ -67,14 +67,14 @@ record WindingOhms(List<PhaseOhms> phases, List<PhaseOhms> lines, PhaseResult tr
         set.groups().forEach((number, r) -> {
             if (r.usable()) {
                 String label = Phrases.say(set.role().isField() ? "place.pole" : "place.group", number);
-                out.add(one("group-" + number, label, r, traced));
+                out.add(one("group-" + number, label, Like.GROUP, r, traced));
             }
         });
         return out;
     }
 
-    private static PhaseOhms one(String key, String label, OhmReading r, TracedOhms traced) {
-        return new PhaseOhms(key, label, traced.atReference(r), traced.byMeterOnly(r).uncertain(),
+    private static PhaseOhms one(String key, String label, Like like, OhmReading r, TracedOhms traced) {
+        return new PhaseOhms(key, label, like, traced.atReference(r), traced.byMeterOnly(r).uncertain(),
                 traced.kelvinAtReference(r), List.of(r.meter()), r.logged().part(), r.logged().path(),
                 r.logged().reading().at(), r.remark());
     }
@@ -93,7 +93,7 @@ record WindingOhms(List<PhaseOhms> phases, List<PhaseOhms> lines, PhaseResult tr
         for (int i = 0; i < 3; i++) {
             String letter = "UVW".substring(i, i + 1);
             OhmReading beside = r.get(i);
-            out.add(new PhaseOhms(letter.toLowerCase(Locale.ROOT), Phrases.say("place.phase", letter), full.get(i),
+            out.add(new PhaseOhms(letter.toLowerCase(Locale.ROOT), Phrases.say("place.phase", letter), Like.PHASE, full.get(i),
                     meter.get(i).uncertain(), traced.kelvinAtReference(beside), meters, beside.logged().part(),
                     beside.logged().path(), ResistanceSet.latest(r), beside.remark()));
         }
