@@ -1,0 +1,106 @@
+package org.copperbook.runup;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.page.PageSite;
+import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.Look;
+import org.copperbook.jobs.check.HoldPointState;
+import org.copperbook.jobs.signoff.Role;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+/** The hold points of the job: state, what blocks each, who still has to sign, and the button to sign with. */
+final class HoldPointsArea {
+
+    private final Composite area;
+    private final PageSite site;
+    private final Words words;
+    private final SignOffDesk desk;
+    private List<HoldPointState> shown = List.of();
+    private String shownFor = "";
+
+    HoldPointsArea(Composite area, PageSite site, Words words, SignOffDesk desk) {
+        this.area = area;
+        this.site = site;
+        this.words = words;
+        this.desk = desk;
+        GridLayoutFactory.fillDefaults().spacing(0, 8).applyTo(area);
+    }
+
+    void show(List<HoldPointState> states) {
+        String who = site.who().orElse("");
+        if (states.equals(shown) && who.equals(shownFor)) {
+            return;
+        }
+        shown = List.copyOf(states);
+        shownFor = who;
+        for (Control c : area.getChildren()) {
+            c.dispose();
+        }
+        states.stream().filter(HoldPointState::applies).forEach(this::point);
+        area.requestLayout();
+    }
+
+    private void point(HoldPointState state) {
+        Look look = Look.of(area);
+        Composite box = new Composite(area, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(4).spacing(8, 2).applyTo(box);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(box);
+        Label name = look.as(Look.Role.STRONG, new Label(box, SWT.NONE));
+        name.setText(words.text("signoffs.pointState", words.of(state.point()), words.of(state.state())));
+        GridDataFactory.fillDefaults().span(4, 1).applyTo(name);
+        List<String> lines = new ArrayList<>(state.blockers());
+        if (!state.toSign().isEmpty() && state.state() != HoldPointState.State.NOT_REACHED) {
+            lines.add(words.text("signoffs.toSign", String.join(", ", state.toSign())));
+        }
+        for (String line : lines) {
+            wrapped(box, look, "\u2022 " + line);
+        }
+        if (state.state() == HoldPointState.State.READY || state.state() == HoldPointState.State.REOPENED) {
+            signing(box, look, state);
+        }
+    }
+
+    private void signing(Composite box, Look look, HoldPointState state) {
+        List<Role> roles = List.copyOf(desk.roles().keySet());
+        Combo role = look.as(Look.Role.TEXT, new Combo(box, SWT.READ_ONLY));
+        desk.roles().values().forEach(role::add);
+        role.select(0);
+        role.setData(Desk.ID, "sign.role." + state.point().name());
+        Text note = look.as(Look.Role.TEXT, new Text(box, SWT.BORDER));
+        note.setMessage(words.text("signoffs.noteHint"));
+        note.setData(Desk.ID, "sign.note." + state.point().name());
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(note);
+        Button sign = look.as(Look.Role.STRONG, new Button(box, SWT.PUSH));
+        sign.setText(words.text("signoffs.sign", site.who().map(w -> site.people().getOrDefault(w, w))
+                .orElse(words.text("signoffs.nobody"))));
+        sign.setData(Desk.ID, "sign." + state.point().name());
+        Label said = wrapped(box, look, "");
+        said.setForeground(look.palette().problem());
+        sign.addListener(SWT.Selection, e -> {
+            List<String> refused = desk.sign(state.point(),
+                    role.getSelectionIndex() < 0 ? null : roles.get(role.getSelectionIndex()),
+                    note.getText().isBlank() ? null : note.getText().strip());
+            if (!said.isDisposed()) {
+                said.setText(String.join("\n", refused));
+                said.requestLayout();
+            }
+        });
+    }
+
+    private static Label wrapped(Composite box, Look look, String text) {
+        Label l = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
+        l.setText(text);
+        GridDataFactory.fillDefaults().span(4, 1).grab(true, false).hint(look.chars(60), SWT.DEFAULT).applyTo(l);
+        return l;
+    }
+}

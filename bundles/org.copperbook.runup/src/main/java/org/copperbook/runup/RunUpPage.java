@@ -1,0 +1,183 @@
+package org.copperbook.runup;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import org.copperbook.desk.entry.FieldUnit;
+import org.copperbook.desk.form.Form;
+import org.copperbook.desk.grid.GridColumns;
+import org.copperbook.desk.grid.RecordGrid;
+import org.copperbook.desk.page.CautionsGate;
+import org.copperbook.desk.page.PartPage;
+import org.copperbook.desk.reading.Conditions;
+import org.copperbook.desk.reading.NewReading;
+import org.copperbook.desk.text.Words;
+import org.copperbook.jobs.check.Hazardous;
+import org.copperbook.jobs.reading.Place;
+import org.copperbook.jobs.reading.Reading;
+import org.copperbook.jobs.reading.ReadingQuantity;
+import org.copperbook.jobs.runup.RunPoint;
+import org.copperbook.jobs.runup.RunUp;
+import org.copperbook.jobs.winding.WindingRole;
+
+/** Winding tests in process and as left, and the final run-up; every attempt stays. */
+public final class RunUpPage extends PartPage {
+
+    private CautionsGate surgeGate;
+    private CautionsGate withstandGate;
+    private CautionsGate liveGate;
+
+    @Override
+    protected Words words() {
+        return Words.of(RunUpPage.class);
+    }
+
+    @Override
+    protected void build(Form here) {
+        NewReading readings = new NewReading(site());
+        here.grid("runup.resistance", "/readings", this::resistance)
+                .where(r -> ReadingQuantity.RESISTANCE.name().equals(r.path("quantity").asText()))
+                .newRow(() -> readings.of(ReadingQuantity.RESISTANCE, Place.Kind.TERMINAL_PAIR, Reading.State.AS_LEFT,
+                        before(ReadingQuantity.RESISTANCE)));
+        here.words("runup.dischargeCaution");
+        here.grid("runup.insulation", "/readings", this::insulation)
+                .where(r -> ReadingQuantity.INSULATION_RESISTANCE.name().equals(r.path("quantity").asText()))
+                .newRow(() -> readings.of(ReadingQuantity.INSULATION_RESISTANCE, Place.Kind.TO_EARTH,
+                        Reading.State.AS_LEFT, before(ReadingQuantity.INSULATION_RESISTANCE)));
+        surge(here);
+        withstand(here);
+        points(here);
+        afterwards(here);
+    }
+
+    private void resistance(GridColumns columns) {
+        columns.choice("/state", "reading.state", Reading.State.class)
+                .choice("/place/winding", "reading.winding", WindingRole.class)
+                .choice("/place/kind", "reading.place", Place.Kind.class)
+                .mark("/place/mark", "reading.mark")
+                .observed("/observed", "reading.ohms", FieldUnit.OHM)
+                .number("/windingCelsius", "reading.temperature", FieldUnit.CELSIUS)
+                .instrument("/instrument", "reading.instrument")
+                .choice("/method", "reading.method", Reading.Method.class)
+                .moment("/at", "reading.at")
+                .person("/by", "reading.by");
+    }
+
+    private void insulation(GridColumns columns) {
+        columns.choice("/state", "reading.state", Reading.State.class)
+                .choice("/place/winding", "reading.winding", WindingRole.class)
+                .mark("/place/mark", "reading.mark")
+                .observed("/observed", "reading.insulation", FieldUnit.OHM.typedIn("MΩ"))
+                .number("/testVolts", "reading.testVolts", FieldUnit.VOLT)
+                .number("/afterSeconds", "reading.after", FieldUnit.SECOND)
+                .number("/windingCelsius", "reading.temperature", FieldUnit.CELSIUS)
+                .instrument("/instrument", "reading.instrument")
+                .moment("/at", "reading.at")
+                .person("/by", "reading.by");
+    }
+
+    private void surge(Form here) {
+        RecordGrid grid = here.grid("runup.surges", "/surges", columns -> columns
+                .choice("/winding", "reading.winding", WindingRole.class)
+                .mark("/pair", "surge.pair")
+                .number("/peakVolts", "surge.peak", FieldUnit.VOLT)
+                .mark("/levelRule", "surge.rule")
+                .either("/alike", "surge.alike", "surge.isAlike", "surge.differs")
+                .instrument("/instrument", "test.instrument")
+                .moment("/at", "test.at")
+                .person("/by", "test.by")
+                .person("/cautionsBy", "test.cautionsBy")
+                .text("/note", "test.note"));
+        surgeGate = new CautionsGate(here, "runup.surgeCautions", site(), Hazardous.SURGE,
+                () -> grid.newRow(() -> now(surgeGate)));
+    }
+
+    private void withstand(Form here) {
+        RecordGrid grid = here.grid("runup.withstands", "/withstands", columns -> columns
+                .choice("/winding", "reading.winding", WindingRole.class)
+                .either("/direct", "withstand.kind", "withstand.dc", "withstand.ac")
+                .number("/volts", "withstand.volts", FieldUnit.VOLT)
+                .number("/seconds", "withstand.seconds", FieldUnit.SECOND)
+                .either("/held", "withstand.result", "withstand.held", "withstand.failed")
+                .integer("/attempt", "withstand.attempt", 1, 99)
+                .flag("/newWinding", "withstand.newWinding")
+                .instrument("/instrument", "test.instrument")
+                .moment("/at", "test.at")
+                .person("/by", "test.by")
+                .person("/cautionsBy", "test.cautionsBy")
+                .text("/note", "test.note"));
+        withstandGate = new CautionsGate(here, "runup.withstandCautions", site(), Hazardous.WITHSTAND,
+                () -> grid.newRow(() -> now(withstandGate).put("attempt", 1)));
+    }
+
+    private void points(Form here) {
+        RecordGrid grid = here.grid("runup.points", "/points", columns -> columns
+                .choice("/kind", "point.kind", RunPoint.Kind.class)
+                .choice("/source", "point.source", RunPoint.Source.class)
+                .number("/speedRpm", "point.speed", FieldUnit.RPM)
+                .number("/frequencyHz", "point.frequency", FieldUnit.HERTZ)
+                .number("/exciterV", "point.exciterV", FieldUnit.VOLT)
+                .number("/exciterA", "point.exciterA", FieldUnit.AMPERE)
+                .observed("/lineVolts/a", "point.uv", FieldUnit.VOLT)
+                .observed("/lineVolts/b", "point.vw", FieldUnit.VOLT)
+                .observed("/lineVolts/c", "point.wu", FieldUnit.VOLT)
+                .observed("/neutralVolts/a", "point.un", FieldUnit.VOLT)
+                .observed("/neutralVolts/b", "point.vn", FieldUnit.VOLT)
+                .observed("/neutralVolts/c", "point.wn", FieldUnit.VOLT)
+                .number("/loadW", "point.load", FieldUnit.WATT.typedIn("kW"))
+                .number("/loadVar", "point.loadVar", FieldUnit.VAR.typedIn("kvar"))
+                .number("/loadA", "point.loadA", FieldUnit.AMPERE)
+                .instrument("/instrument", "test.instrument")
+                .moment("/at", "test.at")
+                .person("/by", "test.by")
+                .person("/cautionsBy", "test.cautionsBy")
+                .text("/note", "test.note"));
+        liveGate = new CautionsGate(here, "runup.liveCautions", site(), Hazardous.LIVE_RUN_UP,
+                () -> grid.newRow(() -> now(liveGate)));
+        here.section("runup.regulator")
+                .text("/phaseSequence", "runup.sequence")
+                .flag("/sequenceRight", "runup.sequenceRight")
+                .number("/regulation/setPointV", "regulation.setPoint", FieldUnit.VOLT)
+                .number("/regulation/lowestV", "regulation.lowest", FieldUnit.VOLT)
+                .number("/regulation/highestV", "regulation.highest", FieldUnit.VOLT)
+                .number("/regulation/responseSeconds", "regulation.response", FieldUnit.SECOND);
+    }
+
+    private void afterwards(Form here) {
+        here.grid("runup.vibration", "/vibration", columns -> columns
+                .choice("/end", "vibration.end", RunUp.End.class)
+                .choice("/direction", "vibration.direction", RunUp.Direction.class)
+                .number("/mmPerSecond", "vibration.velocity", FieldUnit.MM_PER_SECOND)
+                .instrument("/instrument", "test.instrument"))
+                .newRow(() -> site().json().mapper().createObjectNode());
+        here.grid("runup.bearings", "/bearingTemperatures", columns -> columns
+                .number("/minutes", "bearing.minutes", FieldUnit.MINUTE)
+                .number("/driveEndCelsius", "bearing.de", FieldUnit.CELSIUS)
+                .number("/nonDriveEndCelsius", "bearing.nde", FieldUnit.CELSIUS)
+                .number("/ambientCelsius", "bearing.ambient", FieldUnit.CELSIUS))
+                .newRow(() -> site().json().mapper().createObjectNode());
+        here.words("runup.overspeedCaution");
+        here.section("runup.overspeed")
+                .person("/overspeed/cautionsBy", "test.cautionsBy")
+                .number("/overspeed/speedRpm", "point.speed", FieldUnit.RPM)
+                .number("/overspeed/seconds", "withstand.seconds", FieldUnit.SECOND)
+                .flag("/overspeed/sound", "overspeed.sound")
+                .text("/overspeed/note", "test.note");
+        here.section("runup.conditionsTitle")
+                .longText("/conditions", "runup.conditions")
+                .text("/noise", "runup.noise")
+                .number("/durationMinutes", "runup.duration", FieldUnit.MINUTE)
+                .longText("/note", "test.note");
+    }
+
+    private ObjectNode now(CautionsGate gate) {
+        return TestRows.begin(site(), gate == null ? site().who() : gate.acknowledgedBy())
+                .put("at", Instant.now().truncatedTo(ChronoUnit.SECONDS).toString());
+    }
+
+    private Conditions before(ReadingQuantity quantity) {
+        return document().part(key(), RunUp.class).stream().flatMap(r -> r.readings().stream())
+                .filter(r -> r.quantity() == quantity).reduce((first, second) -> second).map(Conditions::of)
+                .orElse(Conditions.NONE);
+    }
+}
