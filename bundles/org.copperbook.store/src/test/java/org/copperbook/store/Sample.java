@@ -19,6 +19,8 @@ public final class Sample {
     public static final PartKey NAMEPLATE = PartKey.parse("nameplate");
     public static final PartKey STANDING = PartKey.parse("standing");
 
+    private static final PartJson JSON = new PartJson();
+
     private Sample() {
     }
 
@@ -39,7 +41,7 @@ public final class Sample {
 
     public static <T extends Part> T part(String key, String json, Class<T> type) {
         try {
-            return type.cast(new PartJson().read(PartKey.parse(key), json));
+            return type.cast(JSON.read(PartKey.parse(key), json));
         } catch (BadRecordException e) {
             throw new AssertionError(e);
         }

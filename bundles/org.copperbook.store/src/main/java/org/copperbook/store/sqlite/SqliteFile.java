@@ -21,6 +21,8 @@ record SqliteFile(Path path, Duration patience, long maxPages) {
     /** "Copp" in ASCII, so that a file of another application is not taken for a store. */
     static final int APPLICATION_ID = 0x436f7070;
 
+    private static final int CACHE_KIB = 16 * 1024;
+
     /** A connection that writes: durable when a commit returns, also through a loss of power. */
     Connection writer() throws SQLException {
         Connection c = open();
@@ -64,6 +66,8 @@ record SqliteFile(Path path, Duration patience, long maxPages) {
         Connection c = source.getConnection();
         try {
             run(c, "PRAGMA trusted_schema = OFF");
+            // The engine's own 2 MB are too few for the indexes of a large shop.
+            run(c, "PRAGMA cache_size = -" + CACHE_KIB);
             return c;
         } catch (SQLException e) {
             c.close();
