@@ -56,7 +56,6 @@ final class ConflictStrip {
     private void row(Composite area, FieldDifference d) {
         label(area, d.pointer().isEmpty() ? "/" : d.pointer(), Look.Role.TEXT);
         Composite pair = new Composite(area, SWT.NONE);
-        pair.setBackground(area.getBackground());
         GridLayoutFactory.fillDefaults().numColumns(2).equalWidth(true).applyTo(pair);
         GridDataFactory.fillDefaults().span(2, 1).grab(true, false).applyTo(pair);
         Button mine = radio(pair, d.pointer() + "#mine", d.mine());
@@ -71,7 +70,6 @@ final class ConflictStrip {
         Button b = Look.of(parent).as(Look.Role.TEXT, new Button(parent, SWT.RADIO));
         b.setText(shown(value));
         b.setData(Desk.ID, "conflict" + id);
-        b.setBackground(parent.getBackground());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(b);
         return b;
     }
@@ -86,7 +84,6 @@ final class ConflictStrip {
     private static void label(Composite parent, String words, Look.Role role) {
         Label l = Look.of(parent).as(role, new Label(parent, SWT.NONE));
         l.setText(words);
-        l.setBackground(parent.getBackground());
     }
 
     private Set<String> chosen() {

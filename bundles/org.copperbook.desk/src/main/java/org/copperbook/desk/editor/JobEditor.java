@@ -67,7 +67,7 @@ import org.eclipse.ui.part.EditorPart;
  */
 public final class JobEditor extends EditorPart {
 
-    private static final int[] WEIGHTS = {19, 55, 26};
+    private static final int[] WEIGHTS = {25, 50, 25};
 
     private final ScheduledExecutorService writer = Executors.newSingleThreadScheduledExecutor(r -> {
         Thread t = new Thread(r, "copperbook-journal");

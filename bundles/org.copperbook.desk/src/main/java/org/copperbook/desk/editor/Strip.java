@@ -26,8 +26,7 @@ final class Strip {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(box);
         box.setBackground(urgent ? look.palette().problem() : look.palette().accent());
         body = new Composite(box, SWT.NONE);
-        body.setBackground(parent.getDisplay().getSystemColor(SWT.COLOR_INFO_BACKGROUND));
-        body.setForeground(parent.getDisplay().getSystemColor(SWT.COLOR_INFO_FOREGROUND));
+        body.setBackground(parent.getDisplay().getSystemColor(SWT.COLOR_WIDGET_BACKGROUND));
         GridLayoutFactory.fillDefaults().numColumns(6).margins(8, 4).applyTo(body);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(body);
     }
@@ -35,8 +34,6 @@ final class Strip {
     Strip text(String words) {
         Label l = Look.of(body).as(Look.Role.TEXT, new Label(body, SWT.WRAP));
         l.setText(words);
-        l.setBackground(body.getBackground());
-        l.setForeground(body.getForeground());
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER)
                 .hint(Look.of(body).chars(CHARS), SWT.DEFAULT).applyTo(l);
         return this;
@@ -60,7 +57,6 @@ final class Strip {
     /** For content of its own below the words. */
     Composite area() {
         Composite area = new Composite(body, SWT.NONE);
-        area.setBackground(body.getBackground());
         GridDataFactory.fillDefaults().span(6, 1).grab(true, false).applyTo(area);
         return area;
     }

@@ -48,6 +48,7 @@ final class CautionGate {
         GridLayoutFactory.fillDefaults().extendedMargins(4, 0, 0, 0).applyTo(frame);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(frame);
         Composite box = new Composite(frame, SWT.NONE);
+        box.setBackground(parent.getDisplay().getSystemColor(SWT.COLOR_WIDGET_BACKGROUND));
         GridLayoutFactory.fillDefaults().margins(10, 6).spacing(0, 2).applyTo(box);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(box);
         Label title = look.as(Look.Role.STRONG, new Label(box, SWT.NONE));

@@ -26,6 +26,7 @@ import org.eclipse.swt.widgets.Label;
 final class FieldRow {
 
     private static final int MARK = 2;
+    private static final int LABEL_DOWN = 6;
 
     private final Composite box;
     private final Label label;
@@ -45,7 +46,8 @@ final class FieldRow {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(box);
         label = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
         label.setText(labelText);
-        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).hint(labelWidth, SWT.DEFAULT).applyTo(label);
+        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.BEGINNING).hint(labelWidth, SWT.DEFAULT)
+                .indent(0, LABEL_DOWN).applyTo(label);
         right = new Composite(box, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(right);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(right);

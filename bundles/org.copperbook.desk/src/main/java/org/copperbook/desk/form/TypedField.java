@@ -27,6 +27,7 @@ final class TypedField implements FormField {
     private final Control control;
     private final Supplier<String> help;
     private boolean showing;
+    private boolean justEntered;
 
     TypedField(FieldRow row, Shape shape, JobDocument document, PartKey key, String pointer, Entry entry, int chars,
             Supplier<String> help) {
@@ -63,7 +64,16 @@ final class TypedField implements FormField {
             fillList(entry);
             binding.enter();
             selectAll(shape);
+            justEntered = true;
         });
+        control.addListener(SWT.MouseUp, e -> {
+            // The press that gives the focus also sets the caret; what is typed next shall still replace the text.
+            if (justEntered && control instanceof Text t && t.getSelectionCount() == 0) {
+                selectAll(shape);
+            }
+            justEntered = false;
+        });
+        control.addListener(SWT.KeyDown, e -> justEntered = false);
         control.addListener(SWT.FocusOut, e -> binding.commit());
         control.addListener(SWT.Modify, e -> {
             if (!showing) {

@@ -30,6 +30,7 @@ public final class GridColumns {
     private final Words words;
     private final PageSite site;
     private final List<GridColumn> columns = new ArrayList<>();
+    private int saysAt = -1;
 
     public GridColumns(Words words, PageSite site) {
         this.words = words;
@@ -51,9 +52,16 @@ public final class GridColumns {
         return entry(pointer, key, new NumberEntry(unit), NUMBER);
     }
 
-    /** What an instrument showed. */
+    /** What an instrument showed; what is judged in the row stands right behind the first of these. */
     public GridColumns observed(String pointer, String key, FieldUnit unit) {
-        return entry(pointer, key, new ObservedEntry(unit), NUMBER);
+        entry(pointer, key, new ObservedEntry(unit), NUMBER);
+        return saysAt < 0 ? says() : this;
+    }
+
+    /** Puts the column that says what is judged in the row here; else it stands last. */
+    public GridColumns says() {
+        saysAt = columns.size();
+        return this;
     }
 
     /** A whole number in a range. */
@@ -117,6 +125,11 @@ public final class GridColumns {
     public GridColumns computed(String id, String key, Function<JsonNode, String> text) {
         columns.add(new GridColumn(id, words.text(key), null, NUMBER, text));
         return this;
+    }
+
+    /** Place of the column that says what is judged in the row. */
+    int saysAt() {
+        return saysAt < 0 ? columns.size() : saysAt;
     }
 
     /** The columns declared so far. */

@@ -29,6 +29,9 @@ final class GridPainter {
         List<Verdict> verdicts(int row);
 
         int columns();
+
+        /** Whether typing goes to the grid now, so that its cursor is shown. */
+        boolean active();
     }
 
     private final Table table;
@@ -58,6 +61,9 @@ final class GridPainter {
             e.gc.drawLine(cell.x + 2, cell.y + cell.height - 2, cell.x + cell.width - 3, cell.y + cell.height - 2);
         }
         GridCursor at = source.cursor();
+        if (!source.active()) {
+            return;
+        }
         if (at.row() == row && at.column() == e.index) {
             e.gc.setForeground(palette.accent());
             e.gc.setLineWidth(2);

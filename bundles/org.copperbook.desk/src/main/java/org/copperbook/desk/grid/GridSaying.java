@@ -28,6 +28,10 @@ final class GridSaying {
         GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, Look.of(parent).rowHeight()).applyTo(line);
     }
 
+    Composite control() {
+        return line;
+    }
+
     void say(Note note) {
         if (note.equals(said) || line.isDisposed()) {
             return;

@@ -2,6 +2,7 @@ package org.copperbook.desk.grid;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -20,6 +21,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.GridData;
@@ -43,6 +45,9 @@ public final class RecordGrid {
     private static final String KEY = "org.copperbook.grid";
     private static final int SAYING_CHARS = 30;
     private static final int MOST_ROWS = 14;
+    private static final int WIDEST_CHARS = 42;
+    private static final int MEASURED_ROWS = 40;
+    private static final int CELL_AIR = 14;
 
     private final PageSite site;
     private final String list;
@@ -52,7 +57,8 @@ public final class RecordGrid {
     private final GridSaying saying;
     private final CellEditorText editor;
     private final GridKeys keys;
-    private Composite buttons;
+    private final Composite below;
+    private final List<Button> buttons = new ArrayList<>();
     private GridCursor cursor = GridCursor.at(0, 0);
     private List<Verdict> verdicts = List.of();
     private boolean editable = true;
@@ -82,13 +88,27 @@ public final class RecordGrid {
         TableColumn says = new TableColumn(table, SWT.LEFT);
         says.setText(DeskWords.text("grid.says"));
         says.setWidth(look.chars(SAYING_CHARS));
-        saying = new GridSaying(box, this::answered);
+        table.setColumnOrder(order(columns.saysAt()));
+        below = new Composite(box, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(3).applyTo(below);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(below);
+        saying = new GridSaying(below, this::answered);
         editor = new CellEditorText(table);
         keys = new GridKeys(this, table);
         new GridPainter(table, new PainterSource());
         table.addListener(SWT.SetData, this::fill);
         table.addListener(SWT.MouseDown, this::mouse);
-        table.addListener(SWT.FocusIn, e -> saying.say(cellNote()));
+        table.addListener(SWT.FocusIn, e -> {
+            if (model.rows() > 0) {
+                table.setSelection(cursor.row());
+            }
+            saying.say(cellNote());
+            table.redraw();
+        });
+        table.addListener(SWT.FocusOut, e -> {
+            table.deselectAll();
+            table.redraw();
+        });
         table.addListener(SWT.Selection, e -> {
             int row = table.getSelectionIndex();
             if (row >= 0 && row != cursor.row()) {
@@ -115,8 +135,10 @@ public final class RecordGrid {
     /** Lets the grid grow: each new row begins as this. */
     public RecordGrid newRow(Supplier<ObjectNode> row) {
         model.newRow(row);
-        if (buttons == null) {
-            addButtons();
+        if (buttons.isEmpty()) {
+            button("grid.add", this::addRow);
+            button("grid.remove", this::removeRow);
+            saying.control().moveBelow(null);
         }
         refresh();
         return this;
@@ -164,18 +186,19 @@ public final class RecordGrid {
         if (table.getItemCount() != rows) {
             table.setItemCount(rows);
             height(rows);
+            fit();
         }
         table.clearAll();
         if (cursor.row() >= rows) {
             cursor = GridCursor.at(Math.max(0, rows - 1), cursor.column());
         }
-        if (rows > 0 && table.getSelectionIndex() != cursor.row()) {
-            table.setSelection(cursor.row());
-        }
-        table.redraw();
         if (table.isFocusControl()) {
+            if (rows > 0 && table.getSelectionIndex() != cursor.row()) {
+                table.setSelection(cursor.row());
+            }
             saying.say(cellNote());
         }
+        table.redraw();
     }
 
     /** Shows verdicts of the part in the rows where they stand. */
@@ -189,11 +212,7 @@ public final class RecordGrid {
     /** Lets the grid be typed into, or shows it only. */
     public void editable(boolean now) {
         editable = now;
-        if (buttons != null) {
-            for (Control c : buttons.getChildren()) {
-                c.setEnabled(now);
-            }
-        }
+        buttons.forEach(b -> b.setEnabled(now));
     }
 
     public boolean isEditable() {
@@ -412,18 +431,42 @@ public final class RecordGrid {
         }
     }
 
-    private void addButtons() {
-        buttons = new Composite(box, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(2).applyTo(buttons);
-        button("grid.add", this::addRow);
-        button("grid.remove", this::removeRow);
-    }
-
     private void button(String key, Runnable action) {
-        Button b = Look.of(box).as(Look.Role.TEXT, new Button(buttons, SWT.PUSH));
+        Button b = Look.of(box).as(Look.Role.TEXT, new Button(below, SWT.PUSH));
+        buttons.add(b);
+        b.setEnabled(editable);
         b.setText(DeskWords.text(key));
         b.setData(Desk.ID, list + "#" + key);
         b.addListener(SWT.Selection, e -> action.run());
+    }
+
+    /** Places of the columns on the screen: what is judged may stand in the middle. */
+    private int[] order(int saysAt) {
+        int[] order = new int[model.columns().size() + 1];
+        for (int i = 0; i < order.length; i++) {
+            order[i] = i < saysAt ? i : i == saysAt ? model.columns().size() : i - 1;
+        }
+        return order;
+    }
+
+    /** Widens columns to what stands in them, within reason; never narrows one that somebody widened. */
+    private void fit() {
+        GC gc = new GC(table);
+        try {
+            int most = Look.of(table).chars(WIDEST_CHARS);
+            for (int c = 0; c < model.columns().size(); c++) {
+                int wide = 0;
+                for (int r = 0; r < Math.min(model.filled(), MEASURED_ROWS); r++) {
+                    wide = Math.max(wide, gc.textExtent(model.text(r, c)).x);
+                }
+                int wanted = Math.min(most, wide + CELL_AIR);
+                if (table.getColumn(c).getWidth() < wanted) {
+                    table.getColumn(c).setWidth(wanted);
+                }
+            }
+        } finally {
+            gc.dispose();
+        }
     }
 
     private void height(int rows) {
@@ -444,6 +487,7 @@ public final class RecordGrid {
             table.getColumn(c).setWidth(Math.max(look.chars(col.chars()), look.chars(col.title().length() + 3)));
         }
         table.getColumn(model.columns().size()).setWidth(look.chars(SAYING_CHARS));
+        fit();
         height(model.rows());
     }
 
@@ -480,6 +524,11 @@ public final class RecordGrid {
         @Override
         public int columns() {
             return model.columns().size();
+        }
+
+        @Override
+        public boolean active() {
+            return table.isFocusControl() || editor.isOpen();
         }
     }
 }

@@ -26,10 +26,10 @@ public final class DemoBand {
         band.setBackground(palette.demoBand());
         GridLayoutFactory.fillDefaults().margins(8, 3).applyTo(band);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(band);
-        Label words = look.as(Look.Role.STRONG, new Label(band, SWT.NONE));
+        Label words = look.as(Look.Role.STRONG, new Label(band, SWT.WRAP));
         words.setText(DeskWords.text("demo.band"));
         words.setBackground(palette.demoBand());
         words.setForeground(palette.demoText());
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(words);
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(20), SWT.DEFAULT).applyTo(words);
     }
 }

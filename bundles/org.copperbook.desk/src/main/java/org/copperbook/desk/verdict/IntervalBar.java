@@ -17,7 +17,8 @@ import org.eclipse.swt.widgets.Composite;
 /** The interval bar beside a judged reading, with its word; empty and without size when nothing is judged there. */
 public final class IntervalBar extends Canvas {
 
-    private static final int BAR_CHARS = 14;
+    /** Width of the bar itself where there is room for it, in average characters. */
+    static final int BAR_CHARS = 14;
     private static final int GAP = 8;
 
     private Verdict verdict;
@@ -65,7 +66,8 @@ public final class IntervalBar extends Canvas {
         try {
             gc.setFont(look.font(Look.Role.TEXT));
             int word = gc.textExtent(VerdictWords.of(verdict.outcome())).x;
-            return new Point(look.chars(BAR_CHARS) + GAP + word + GAP, look.rowHeight());
+            boolean bar = verdict.bounds() != null && !verdict.bounds().isEmpty();
+            return new Point((bar ? look.chars(BAR_CHARS) + GAP : 0) + word + GAP, look.rowHeight());
         } finally {
             gc.dispose();
         }

@@ -5,7 +5,7 @@ import org.copperbook.calc.verdict.Bounds;
 /**
  * Where the parts of an interval bar stand, as fractions of its width: limits as ticks, the value, and its uncertainty
  * as a whisker. The scale is linear, or logarithmic when value and limit lie more than a factor of twenty apart. A
- * value beyond the scale stands at its end.
+ * value beyond the scale stands at its end. Without a limit there is nothing to stand against, and no scale.
  *
  * @param lower     lower limit, or NaN
  * @param upper     upper limit, or NaN
@@ -16,6 +16,8 @@ import org.copperbook.calc.verdict.Bounds;
  */
 public record IntervalScale(double lower, double upper, double value, double low, double high, boolean logarithmic) {
 
+    private static final IntervalScale NOTHING =
+            new IntervalScale(Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, false);
     private static final double FAR = 20;
     private static final double MARGIN = 0.2;
     private static final double EDGE = 0.04;
@@ -32,6 +34,9 @@ public record IntervalScale(double lower, double upper, double value, double low
         double u = value == null || expandedU == null || expandedU.isNaN() ? Double.NaN : Math.abs(expandedU);
         double lo = bounds == null || bounds.lower() == null ? Double.NaN : bounds.lower();
         double up = bounds == null || bounds.upper() == null ? Double.NaN : bounds.upper();
+        if (Double.isNaN(lo) && Double.isNaN(up)) {
+            return NOTHING;
+        }
         boolean log = far(v, lo) || far(v, up);
         double from = Double.POSITIVE_INFINITY;
         double to = Double.NEGATIVE_INFINITY;
@@ -41,9 +46,6 @@ public record IntervalScale(double lower, double upper, double value, double low
                 from = Math.min(from, y);
                 to = Math.max(to, y);
             }
-        }
-        if (from > to) {
-            return new IntervalScale(Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, false);
         }
         double span = to - from;
         if (span == 0) {

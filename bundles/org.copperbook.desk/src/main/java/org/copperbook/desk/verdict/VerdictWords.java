@@ -34,11 +34,14 @@ public final class VerdictWords {
                 : DeskWords.text("verdict.withU", shown, number(v.expandedU(), v.unit()));
     }
 
-    /** Verdicts with the heaviest first: fails, doubtful, no limit set, not measured, meets; earlier attempts last. */
+    /**
+     * Verdicts with the heaviest first: what a hold point waits for before what only informs; fails, doubtful, no limit
+     * set, not measured, meets; earlier attempts last.
+     */
     public static List<Verdict> byWeight(List<Verdict> verdicts) {
         return verdicts.stream().sorted(Comparator.comparing((Verdict v) -> !v.current())
-                .thenComparing(v -> weight(v.outcome()))
-                .thenComparing(v -> v.point() == null)).toList();
+                .thenComparing(v -> !v.blocks())
+                .thenComparing(v -> weight(v.outcome()))).toList();
     }
 
     static int weight(Outcome outcome) {

@@ -34,7 +34,7 @@ import org.eclipse.swt.widgets.Text;
  */
 public final class VerdictsPanel {
 
-    private static final int BAR_CHARS = 27;
+    private static final int BAR_CHARS = 22;
 
     private final Composite box;
     private final Label summary;
@@ -117,8 +117,8 @@ public final class VerdictsPanel {
         if (box.isDisposed()) {
             return;
         }
-        List<Verdict> next = VerdictWords.byWeight(all.stream()
-                .filter(v -> whole.getSelection() || v.part().equals(part)).toList());
+        List<Verdict> ofPart = all.stream().filter(v -> v.part().equals(part)).toList();
+        List<Verdict> next = VerdictWords.byWeight(whole.getSelection() || ofPart.isEmpty() ? all : ofPart);
         String chosen = chosenId();
         summary.setText(summary());
         if (!next.equals(shown) || table.getItemCount() != next.size()) {
@@ -203,7 +203,7 @@ public final class VerdictsPanel {
 
     private void widths() {
         int width = table.getClientArea().width;
-        int bar = Math.min(Look.of(table).chars(BAR_CHARS), width / 2);
+        int bar = Math.min(Look.of(table).chars(BAR_CHARS), width * 2 / 5);
         table.getColumn(0).setWidth(bar);
         table.getColumn(1).setWidth(Math.max(10, width - bar - 2));
     }
