@@ -187,6 +187,7 @@ public final class WindowTestRun {
         command.addAll(List.of("-Xmx1g", "-Dfile.encoding=UTF-8",
                 "-Dorg.eclipse.swt.internal.SessionManagerDBus.disable=true",
                 "-Dcopperbook.tests.reports=" + reports, "-Dcopperbook.tests.only=" + only,
+                "-Dcopperbook.home=" + work.resolve("home"),
                 "-jar", launcher.toString(), "-application", APPLICATION, "-consoleLog",
                 "-configuration", configuration.toString(), "-data", work.resolve("workspace").toString()));
         var builder = new ProcessBuilder(command).inheritIO();

@@ -1,6 +1,13 @@
 @echo off
-rem Opens the Copperbook window: copperbook.bat [-demo <demo-data folder>] [-data <folder>]
+rem Opens the Copperbook window: copperbook.bat [-demo <demo-data folder>]
+rem What it keeps is in the folder COPPERBOOK_HOME; if that is not set, in the one the system gives to applications.
 setlocal
+set KEPT=
+set PLACES=
+if defined COPPERBOOK_HOME (
+  set KEPT="-Dcopperbook.home=%COPPERBOOK_HOME%"
+  set PLACES=-data "%COPPERBOOK_HOME%" -configuration "%COPPERBOOK_HOME%\configuration"
+)
 set "JAVAW=javaw"
 if defined JAVA_HOME set "JAVAW=%JAVA_HOME%\bin\javaw"
 if not defined JAVA_HOME (
@@ -11,4 +18,4 @@ if not defined JAVA_HOME (
   )
 )
 rem Started apart, so that no console window stays open behind it.
-start "" "%JAVAW%" -Xmx1g -Dfile.encoding=UTF-8 -jar "%~dp0plugins\@launcher@" %*
+start "" "%JAVAW%" -Xmx1g -Dfile.encoding=UTF-8 %KEPT% -jar "%~dp0plugins\@launcher@" %PLACES% %*

@@ -1,5 +1,6 @@
 #!/bin/sh
-# Opens the Copperbook window: copperbook.command [-demo <demo-data folder>] [-data <folder>]
+# Opens the Copperbook window: copperbook.command [-demo <demo-data folder>]
+# What it keeps is in the folder COPPERBOOK_HOME; if that is not set, in the one the system gives to applications.
 
 here=$(cd -- "$(dirname -- "$0")" && pwd)
 
@@ -29,7 +30,9 @@ done
 # Cocoa draws on the first thread of the process and on no other.
 code=23
 while [ "$code" -eq 23 ]; do
-  "$java" -XstartOnFirstThread -Xmx1g -Dfile.encoding=UTF-8 ${HOME:+-Duser.home="$HOME"} -jar "$here/plugins/@launcher@" "$@"
+  "$java" -XstartOnFirstThread -Xmx1g -Dfile.encoding=UTF-8 ${HOME:+-Duser.home="$HOME"} \
+    ${COPPERBOOK_HOME:+-Dcopperbook.home="$COPPERBOOK_HOME"} -jar "$here/plugins/@launcher@" \
+    ${COPPERBOOK_HOME:+-data "$COPPERBOOK_HOME" -configuration "$COPPERBOOK_HOME/configuration"} "$@"
   code=$?
 done
 exit "$code"

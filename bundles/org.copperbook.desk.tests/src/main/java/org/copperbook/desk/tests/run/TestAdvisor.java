@@ -1,20 +1,17 @@
 package org.copperbook.desk.tests.run;
 
+import org.copperbook.desk.shell.DeskAdvisor;
+import org.copperbook.desk.shell.DeskSession;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.ui.application.WorkbenchAdvisor;
 
-/** Opens a workbench window and runs the tests as soon as it is up. */
-final class TestAdvisor extends WorkbenchAdvisor {
+/** Sets up the product's workbench as it is and runs the tests as soon as its window is up. */
+final class TestAdvisor extends DeskAdvisor {
 
     private final Runnable tests;
 
-    TestAdvisor(Runnable tests) {
+    TestAdvisor(DeskSession session, Runnable tests) {
+        super(session);
         this.tests = tests;
-    }
-
-    @Override
-    public String getInitialWindowPerspectiveId() {
-        return null;
     }
 
     @Override

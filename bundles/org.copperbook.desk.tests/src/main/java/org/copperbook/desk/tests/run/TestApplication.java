@@ -1,6 +1,11 @@
 package org.copperbook.desk.tests.run;
 
 import java.nio.file.Path;
+import java.util.Optional;
+import org.copperbook.desk.shell.DeskArguments;
+import org.copperbook.desk.shell.DeskSession;
+import org.copperbook.desk.shell.SessionOpening;
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.eclipse.swt.widgets.Display;
@@ -10,8 +15,9 @@ import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 
 /**
- * The product's workbench with the window tests inside it: opens the window, runs every test class of this bundle in
- * the window's own thread, closes it and ends with exit code 0 only if tests ran and none failed or was skipped.
+ * The product's workbench with the window tests inside it: opens the window on the demo workshop in a fresh store, runs
+ * every test class of this bundle in the window's own thread, closes it and ends with exit code 0 only if tests ran and
+ * none failed or was skipped.
  *
  * <p>System properties: {@code copperbook.tests.reports}, the folder for the reports; {@code copperbook.tests.only}, the
  * simple name of one test class, or {@code *}.
@@ -24,13 +30,18 @@ public final class TestApplication implements IApplication {
     public Object start(IApplicationContext context) {
         var run = new TestRun(Path.of(System.getProperty("copperbook.tests.reports", "reports")),
                 System.getProperty("copperbook.tests.only", "*"));
+        var demo = new DeskArguments(Optional.of(demoData()), Optional.empty(), Optional.empty());
         Display display = PlatformUI.createDisplay();
-        try {
-            PlatformUI.createAndRunWorkbench(display, new TestAdvisor(() -> runAndClose(run)));
+        try (DeskSession session = SessionOpening.open(demo)) {
+            PlatformUI.createAndRunWorkbench(display, new TestAdvisor(session, () -> runAndClose(run)));
         } finally {
             display.dispose();
         }
         return exitCode;
+    }
+
+    private static Path demoData() {
+        return Path.of(Platform.getInstallLocation().getURL().getPath(), "demo-data");
     }
 
     private void runAndClose(TestRun run) {
