@@ -14,6 +14,7 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.json.BadRecordException;
 import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.limits.DefaultLimits;
 import org.copperbook.jobs.limits.LimitProfile;
 import org.copperbook.jobs.shop.Instruments;
 import org.copperbook.jobs.shop.Shop;
@@ -31,10 +32,12 @@ final class Reading {
 
     private final Tables tables;
     private final PartJson json;
+    private final LimitProfile shipped;
 
     Reading(Tables tables, PartJson json) {
         this.tables = tables;
         this.json = json;
+        shipped = DefaultLimits.load(json);
     }
 
     Optional<Saved> current(Connection c, String jobId, PartKey key) throws SQLException {
@@ -85,8 +88,7 @@ final class Reading {
                         .orElseGet(() -> new Instruments(Instruments.SCHEMA, List.of(), Map.of())),
                 part(parts, PartKind.WIRE_STOCK, WireStock.class)
                         .orElseGet(() -> new WireStock(WireStock.SCHEMA, List.of(), Map.of())),
-                part(parts, PartKind.LIMITS, LimitProfile.class)
-                        .orElseGet(() -> new LimitProfile(LimitProfile.SCHEMA, "", List.of(), Map.of())),
+                part(parts, PartKind.LIMITS, LimitProfile.class).map(own -> own.laidOn(shipped)).orElse(shipped),
                 tables.people().all(c));
     }
 
