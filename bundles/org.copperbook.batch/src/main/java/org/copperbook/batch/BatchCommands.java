@@ -24,6 +24,7 @@ public final class BatchCommands {
         line.addSubcommand("take-in", new TakeInCommand(context));
         line.addSubcommand("list", new ListCommand(context));
         line.addSubcommand("show", new ShowCommand(context));
+        line.addSubcommand("verdicts", new VerdictsCommand(context));
         line.addSubcommand("export", new ExportCommand(context));
         line.addSubcommand("verify", new VerifyCommand(context));
         line.addSubcommand("calc", new CalcCommand(context));

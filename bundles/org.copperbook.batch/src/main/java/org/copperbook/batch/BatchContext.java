@@ -2,6 +2,7 @@ package org.copperbook.batch;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import org.copperbook.jobs.check.Stage;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.StoreOptions;
@@ -28,7 +29,8 @@ record BatchContext(StoreOpener stores, PrintStream out, PrintStream err, Path d
     }
 
     static BatchContext standard(PrintStream out, PrintStream err, Path demoData) {
-        return new BatchContext(file -> SqliteJobStore.open(file, StoreOptions.standard()), out, err,
+        return new BatchContext(file -> SqliteJobStore.open(file, StoreOptions.standard()
+                .withStageOf(job -> Stage.of(job).words())), out, err,
                 UserFolders.current().store(), demoData, new PartJson());
     }
 }

@@ -6,13 +6,17 @@ import java.math.MathContext;
 /** Numbers as they stand in plain output: a dot as decimal mark, no exponent, no trailing zeros. */
 final class Figure {
 
-    private static final MathContext SIX_DIGITS = new MathContext(6);
+    private static final int DIGITS = 6;
 
     private Figure() {
     }
 
     static String plain(double value) {
-        BigDecimal d = new BigDecimal(value).round(SIX_DIGITS);
+        return plain(value, DIGITS);
+    }
+
+    static String plain(double value, int digits) {
+        BigDecimal d = new BigDecimal(value).round(new MathContext(digits));
         return d.signum() == 0 ? "0" : d.stripTrailingZeros().toPlainString();
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.check.Stage;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.json.JobFile;
 import org.copperbook.jobs.nameplate.Nameplate;
@@ -53,7 +54,7 @@ final class ShowCommand implements Callable<Integer> {
         Map<String, Object> document = new LinkedHashMap<>();
         document.put("number", job.number());
         document.put("id", job.id());
-        document.put("stage", stage(store, job));
+        document.put("stage", Stage.of(job).words());
         List<Map<String, Object>> revisions = new ArrayList<>();
         parts.values().forEach(s -> {
             Map<String, Object> row = new LinkedHashMap<>();
@@ -77,7 +78,7 @@ final class ShowCommand implements Callable<Integer> {
 
     private void print(JobStore store, Job job, Map<PartKey, Saved> parts) {
         line("show.job", job.number());
-        line("show.stage", stage(store, job));
+        line("show.stage", Stage.of(job).words());
         job.booking().ifPresent(this::booking);
         job.nameplate().ifPresent(this::nameplate);
         context.out().println();
@@ -126,10 +127,5 @@ final class ShowCommand implements Callable<Integer> {
         if (value != null && !value.toString().isBlank()) {
             context.out().println(OneLine.of(BatchText.of(key, value)));
         }
-    }
-
-    private static String stage(JobStore store, Job job) {
-        return ListCommand.rows(store, job.number()).stream().filter(r -> r.jobId().equals(job.id()))
-                .map(r -> r.stage()).findFirst().orElse("");
     }
 }

@@ -37,8 +37,9 @@ class DemoWindingsTest {
     private static final Map<String, Set<Integer>> SHORTED = Map.of("2026-0001 winding/main-stator", Set.of(6),
             "2026-0007 winding/motor-stator", Set.of(3));
 
+    /** Windings with coils; the others only say how a winding that stayed in is connected. */
     static Stream<Captured> all() {
-        return DemoFiles.windings().stream();
+        return DemoFiles.windings().stream().filter(c -> c.winding().turnsPerCoil() != null);
     }
 
     static Stream<Captured> alternating() {
@@ -49,7 +50,7 @@ class DemoWindingsTest {
     @MethodSource("all")
     void everyCoilGroupReadsWhatItsTurnsAndWireImply(Captured c) {
         WindingData w = c.winding();
-        assertTrue(!w.groups().isEmpty());
+        assertTrue(w.groups().size() >= 4);
         for (CoilGroup g : w.groups()) {
             double expected = groupAt20(w, g) * (K + g.resistance().windingCelsius()) / (K + 20);
             double read = g.resistance().observed().value();
