@@ -124,6 +124,7 @@ public final class SheetPage {
 
     public void warning(String text) {
         line(Look.WARNING, text);
+        gap();
     }
 
     private void line(Look look, String text) {

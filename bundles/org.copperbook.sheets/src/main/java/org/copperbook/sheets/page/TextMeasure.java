@@ -75,8 +75,11 @@ final class TextMeasure {
         if ("ijl'|".indexOf(c) >= 0) {
             return 0.45;
         }
-        if (" ftr.,:;!I()[]/-".indexOf(c) >= 0) {
-            return 0.6;
+        if (" ft.,:;!I[]/".indexOf(c) >= 0) {
+            return 0.54;
+        }
+        if ("r()-".indexOf(c) >= 0) {
+            return 0.64;
         }
         if ("mwMW@%".indexOf(c) >= 0) {
             return 1.55;
@@ -84,6 +87,6 @@ final class TextMeasure {
         if ("cksvxyz".indexOf(c) >= 0) {
             return 0.95;
         }
-        return Character.isUpperCase(c) || c > 0x2000 ? 1.3 : 1.03;
+        return Character.isUpperCase(c) || c > 0x2000 ? 1.28 : 1.02;
     }
 }

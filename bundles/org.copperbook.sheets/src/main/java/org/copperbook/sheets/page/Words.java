@@ -22,9 +22,14 @@ public final class Words {
         return new MessageFormat(bundle.getString(key), locale).format(filled);
     }
 
-    /** The text for a member of an enumeration, under "Type.NAME". */
+    /** The text for a member of an enumeration, under "Type.NAME" or "Owner.Type.NAME"; null has none. */
     public String of(Enum<?> member) {
-        return member == null ? "" : get(member.getDeclaringClass().getSimpleName() + "." + member.name());
+        if (member == null) {
+            return "";
+        }
+        Class<?> type = member.getDeclaringClass();
+        String owner = type.getEnclosingClass() == null ? "" : type.getEnclosingClass().getSimpleName() + ".";
+        return get(owner + type.getSimpleName() + "." + member.name());
     }
 
     /** The text as it stands, for patterns that are filled elsewhere. */

@@ -93,6 +93,7 @@ public final class AlternativeSheet {
         page.title(words.get("alternative.title", Integer.toString(number), alternative.name()));
         if (context.demo()) {
             wide(Look.WARNING, words.get("demo.long"));
+            page.gap();
         }
         wide(Look.TEXT, context.title() + " · " + context.shop().workshop().name());
         wide(Look.TEXT, alternative.note());

@@ -1,0 +1,84 @@
+package org.copperbook.sheets;
+
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.check.HoldPointState;
+import org.copperbook.jobs.check.Verdict;
+import org.copperbook.jobs.shop.Shop;
+import org.copperbook.jobs.winding.WindingRole;
+import org.copperbook.sheets.page.Book;
+import org.copperbook.sheets.page.Letterhead;
+import org.copperbook.sheets.page.Words;
+import org.copperbook.sheets.record.AsFoundSheet;
+import org.copperbook.sheets.record.BookingSheet;
+import org.copperbook.sheets.record.CautionSheet;
+import org.copperbook.sheets.record.ComparisonSheet;
+import org.copperbook.sheets.record.CoreSheet;
+import org.copperbook.sheets.record.CoverSheet;
+import org.copperbook.sheets.record.InstrumentSheet;
+import org.copperbook.sheets.record.RecordContext;
+import org.copperbook.sheets.record.RecordSheet;
+import org.copperbook.sheets.record.RectifierSheet;
+import org.copperbook.sheets.record.RunUpSheet;
+import org.copperbook.sheets.record.SignOffSheet;
+import org.copperbook.sheets.record.VerdictIndex;
+import org.copperbook.sheets.record.VerdictSheet;
+import org.copperbook.sheets.record.WindingSheet;
+
+/**
+ * The record of a job as a workbook: everything that was seen, read, wound, tested, judged and signed, for the customer
+ * and for whoever opens the machine next.
+ */
+public final class JobRecordWorkbook {
+
+    private final ZoneId zone;
+
+    /** Times are written in the time zone of this machine. */
+    public JobRecordWorkbook() {
+        this(ZoneId.systemDefault());
+    }
+
+    /** @param zone time zone in which every time is written; the workbook says which */
+    public JobRecordWorkbook(ZoneId zone) {
+        this.zone = zone;
+    }
+
+    /**
+     * Writes a record over the target, as a whole or not at all.
+     *
+     * @param verdicts   what the checks say of the job
+     * @param holdPoints where its hold points stand
+     * @throws WorkbookNotWrittenException when the target cannot be replaced
+     */
+    public void write(Job job, List<Verdict> verdicts, List<HoldPointState> holdPoints, Shop shop, Path target)
+            throws WorkbookNotWrittenException {
+        Words words = new Words(JobRecordWorkbook.class, "record", Locale.ENGLISH);
+        RecordContext context = new RecordContext(job, new VerdictIndex(verdicts), holdPoints, shop, zone, words);
+        try (Book book = new Book(head(context), context.title())) {
+            for (RecordSheet sheet : sheets()) {
+                sheet.write(context, book);
+            }
+            book.writeTo(target);
+        }
+    }
+
+    private static List<RecordSheet> sheets() {
+        List<RecordSheet> sheets = new ArrayList<>(List.of(new CoverSheet(), new BookingSheet(), new AsFoundSheet()));
+        for (WindingRole role : WindingRole.values()) {
+            sheets.add(new WindingSheet(role));
+        }
+        sheets.addAll(List.of(new RectifierSheet(), new CoreSheet(), new RunUpSheet(), new ComparisonSheet(),
+                new VerdictSheet(), new SignOffSheet(), new InstrumentSheet(), new CautionSheet()));
+        return sheets;
+    }
+
+    private Letterhead head(RecordContext context) {
+        String times = context.words().get("foot.times", zone.getId());
+        return new Letterhead(context.shop().workshop().name(), context.title(), context.words().raw("page.of"),
+                context.demo() ? context.words().get("demo.short") + "   " + times : times);
+    }
+}
