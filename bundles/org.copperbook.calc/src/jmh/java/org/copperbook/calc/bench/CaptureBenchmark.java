@@ -24,8 +24,8 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 
 /**
- * Capture check of a winding of 72 coils with every group, phase and the mass read, beside a plain scan that takes a multivariate normal density anew
- * for every coil and sign of a turn slip.
+ * Capture check of a winding of 72 coils with every group, phase and the mass read, beside a plain scan that takes a
+ * multivariate normal density anew for every coil and sign of a turn slip.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -33,7 +33,8 @@ import org.openjdk.jmh.annotations.State;
 public class CaptureBenchmark {
     private final Winding winding = WindingGenerator.generate(WindingPlan.doubleLayerLap(72, 8, 3, 8, 9));
     private final ConductorBundle bundle = ConductorBundle.copper(4, WireSize.metric(0.9));
-    private final CapturedWinding captured = new CapturedWinding(winding, CircuitPlan.equal(winding, 2), bundle, 0.62, 24);
+    private final CapturedWinding captured = new CapturedWinding(winding, CircuitPlan.equal(winding, 2), bundle, 0.62,
+            24);
     private final List<CaptureReading> readings = readings();
 
     private List<CaptureReading> readings() {

@@ -56,7 +56,8 @@ public class PastWindingsBenchmark {
     @Benchmark
     public Object plainScan() {
         double[] target = {asked.rating(), asked.poles(), asked.slots(), asked.bore(), asked.length(), asked.volts()};
-        PriorityQueue<double[]> worstFirst = new PriorityQueue<>(Comparator.comparingDouble((double[] d) -> d[0]).reversed());
+        PriorityQueue<double[]> worstFirst = new PriorityQueue<>(Comparator.comparingDouble((double[] d) -> d[0])
+                .reversed());
         for (int i = 0; i < ROWS; i++) {
             double sum = 0;
             for (Figure figure : Figure.values()) {

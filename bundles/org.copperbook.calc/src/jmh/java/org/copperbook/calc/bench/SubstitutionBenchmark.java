@@ -20,7 +20,10 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 
-/** The ten best substitutes from 80 stocked sizes, up to three sizes and twelve strands, beside trying every combination. */
+/**
+ * The ten best substitutes from 80 stocked sizes, up to three sizes and twelve strands, beside trying every
+ * combination.
+ */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -43,7 +46,8 @@ public class SubstitutionBenchmark {
         if (stock.size() != 80) {
             throw new IllegalStateException("the shelf holds " + stock.size() + " sizes");
         }
-        wish = SubstitutionWish.of(6 * WireSize.awg(15).area(), STRANDS).withLength(300).withSquareSum(16e-6).withAreaStep(step);
+        wish = SubstitutionWish.of(6 * WireSize.awg(15).area(), STRANDS).withLength(300).withSquareSum(16e-6)
+                .withAreaStep(step);
     }
 
     @Benchmark

@@ -14,7 +14,9 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 
-/** Winding factors of a winding of 108 slots in 12 poles up to the 50th harmonic, beside a plain sum of complex numbers. */
+/**
+ * Winding factors of a winding of 108 slots in 12 poles up to the 50th harmonic, beside a plain sum of complex numbers.
+ */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)

@@ -8,8 +8,8 @@ import java.util.Set;
 import org.copperbook.calc.Require;
 
 /**
- * Weighs findings by Bayes' rule, one faulty part at a time and findings independent once the part is known. The next best test is
- * the one with the largest expected fall of entropy (Shannon) over its working time.
+ * Weighs findings by Bayes' rule, one faulty part at a time and findings independent once the part is known. The next
+ * best test is the one with the largest expected fall of entropy (Shannon) over its working time.
  */
 public final class FaultFinder {
     private static final double LEAST_LIKELIHOOD = 1e-4;
@@ -51,7 +51,8 @@ public final class FaultFinder {
         double[] probability = knowledge.suspects().stream().mapToDouble(Suspect::prior).toArray();
         Set<String> seen = new HashSet<>();
         for (Finding finding : findings) {
-            Require.that(seen.add(finding.test()), "test", finding.test(), "tests given once", "a repeated test replaces the earlier");
+            Require.that(seen.add(finding.test()), "test", finding.test(), "tests given once",
+                    "a repeated test replaces the earlier");
             FaultTest.Outcome outcome = knowledge.test(finding.test()).outcome(finding.outcome());
             double sum = 0;
             for (int s = 0; s < probability.length; s++) {

@@ -36,7 +36,8 @@ public record FaultTest(String id, double minutes, String question, String cauti
      * @throws OutOfRange when the test has no such outcome
      */
     public Outcome outcome(String outcomeId) {
-        return outcomes.stream().filter(o -> o.id().equals(outcomeId)).findFirst().orElseThrow(() -> new OutOfRange("outcome of "
-                + id, outcomeId, String.join(", ", outcomes.stream().map(Outcome::id).toList()), "the test has no other outcome"));
+        return outcomes.stream().filter(o -> o.id().equals(outcomeId)).findFirst()
+                .orElseThrow(() -> new OutOfRange("outcome of " + id, outcomeId,
+                        String.join(", ", outcomes.stream().map(Outcome::id).toList()), "the test has no other outcome"));
     }
 }

@@ -9,9 +9,9 @@ package org.copperbook.calc.winding;
 record Belt(int phase, int sense) {
 
     /**
-     * Belt at a place in the order around the electrical circle. With an odd number of phases the belts alternate in sense and step by
-     * (m+1)/2 phases backwards, which gives U, -W, V, -U, W, -V for three; with an even number two half circles follow each
-     * other, U, V, -U, -V for two.
+     * Belt at a place in the order around the electrical circle. With an odd number of phases the belts alternate in
+     * sense and step by (m+1)/2 phases backwards, which gives U, -W, V, -U, W, -V for three; with an even number two
+     * half circles follow each other, U, V, -U, -V for two.
      */
     static Belt inOrder(int index, int phases) {
         int belt = Math.floorMod(index, 2 * phases);

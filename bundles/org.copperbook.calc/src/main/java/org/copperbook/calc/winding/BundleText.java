@@ -15,14 +15,15 @@ import org.copperbook.calc.wire.WireSize;
 public final class BundleText {
     private static final Pattern PART = Pattern.compile("(?:([0-9]+)\\s*[xX*\u00d7]\\s*)?(.+)");
     private static final Pattern STRIP = Pattern.compile(
-            "STRIP\\s*([0-9]*[.,]?[0-9]+)\\s*(?:MM)?\\s*[X*\u00d7]\\s*([0-9]*[.,]?[0-9]+)\\s*MM(?:\\s*R\\s*([0-9]*[.,]?[0-9]+)\\s*MM)?");
+            "STRIP\\s*([0-9]*[.,]?[0-9]+)\\s*(?:MM)?\\s*[X*\u00d7]\\s*([0-9]*[.,]?[0-9]+)\\s*MM"
+                    + "(?:\\s*R\\s*([0-9]*[.,]?[0-9]+)\\s*MM)?");
 
     private BundleText() {
     }
 
     /**
-     * @param text strands by size, joined by +; a part without a number is one strand; a strip is written with its two sides and may have a
-     *     corner radius, "strip 6.8x4.1mm r0.5mm"
+     * @param text strands by size, joined by +; a part without a number is one strand; a strip is written with its two
+     *     sides and may have a corner radius, "strip 6.8x4.1mm r0.5mm"
      * @param material of all strands
      * @return the bundle
      * @throws OutOfRange when a part cannot be read

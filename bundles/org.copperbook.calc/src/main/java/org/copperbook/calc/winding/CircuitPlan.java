@@ -19,14 +19,15 @@ public record CircuitPlan(List<List<List<Integer>>> phases) {
         for (List<List<Integer>> circuits : phases) {
             Require.that(!circuits.isEmpty() && circuits.stream().noneMatch(List::isEmpty), "circuits of a phase",
                     circuits.toString(), "at least one, none empty", "current needs a path");
-            circuits.forEach(circuit -> circuit.forEach(group -> Require.that(seen.add(group), "coil group", group.toString(),
+            circuits.forEach(circuit -> circuit.forEach(group -> Require.that(seen.add(group), "coil group",
+                    group.toString(),
                     "groups named once", "a group lies in one circuit")));
         }
     }
 
     /**
-     * Shares the groups of every phase between equal circuits: first the ways that balance the electromotive force (every n-th group, or blocks of
-     * neighbours), else every n-th group.
+     * Shares the groups of every phase between equal circuits: first the ways that balance the electromotive force
+     * (every n-th group, or blocks of neighbours), else every n-th group.
      *
      * @param winding winding
      * @param circuits circuits per phase; must divide the groups of every phase

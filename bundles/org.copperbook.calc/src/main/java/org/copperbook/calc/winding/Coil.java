@@ -19,7 +19,8 @@ public record Coil(int phase, int group, int goSlot, int returnSlot, double turn
         Require.between("group of a coil", group, 1, 10_000, counted);
         Require.between("go slot", goSlot, 1, 1000, counted);
         Require.between("return slot", returnSlot, 1, 1000, counted);
-        Require.that(goSlot != returnSlot, "return slot", Integer.toString(returnSlot), "the slots other than the go slot",
+        Require.that(goSlot != returnSlot, "return slot", Integer.toString(returnSlot),
+                "the slots other than the go slot",
                 "a coil lies in two slots");
         Require.between("turns of a coil", Require.positive("turns of a coil", turns, ""), 0, 100_000, "",
                 "more turns are a slip of the pen");

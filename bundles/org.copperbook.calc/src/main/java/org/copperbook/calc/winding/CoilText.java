@@ -8,14 +8,15 @@ import org.copperbook.calc.OutOfRange;
 
 /** Reads coils as written on a card: "1-6x10, -7-12x10", a minus before a coil connected reversed. */
 public final class CoilText {
-    private static final Pattern COIL = Pattern.compile("(-)?([0-9]{1,4})-([0-9]{1,4})(?:\\s*[xX*]\\s*([0-9]{1,6}(?:[.,]5)?))?");
+    private static final Pattern COIL =
+            Pattern.compile("(-)?([0-9]{1,4})-([0-9]{1,4})(?:\\s*[xX*]\\s*([0-9]{1,6}(?:[.,]5)?))?");
 
     private CoilText() {
     }
 
     /**
-     * @param phases coils of each phase, separated by commas; a coil without turns has one. Neighbouring coils of one sense in consecutive slots form
-     *     a group
+     * @param phases coils of each phase, separated by commas; a coil without turns has one. Neighbouring coils of one
+     *     sense in consecutive slots form a group
      * @return coils
      * @throws OutOfRange when a coil cannot be read
      */
@@ -26,7 +27,8 @@ public final class CoilText {
             Coil previous = null;
             for (String part : phases.get(phase - 1).split(",(?=\\s*-?[0-9]+-)")) {
                 Coil coil = coil(part.trim(), phase, group + 1);
-                boolean continues = previous != null && previous.sense() == coil.sense() && coil.goSlot() == previous.goSlot() + 1;
+                boolean continues = previous != null && previous.sense() == coil.sense() && coil.goSlot()
+                        == previous.goSlot() + 1;
                 if (continues) {
                     coil = new Coil(phase, group, coil.goSlot(), coil.returnSlot(), coil.turns(), coil.sense());
                 } else {
@@ -42,7 +44,8 @@ public final class CoilText {
     private static Coil coil(String text, int phase, int group) {
         Matcher matcher = COIL.matcher(text);
         if (!matcher.matches()) {
-            throw new OutOfRange("coil", '"' + text + '"', "the forms 1-6x10 and -7-12x10", "slots are joined by a hyphen, turns follow an x");
+            throw new OutOfRange("coil", '"' + text + '"', "the forms 1-6x10 and -7-12x10",
+                    "slots are joined by a hyphen, turns follow an x");
         }
         double turns = matcher.group(4) == null ? 1 : Double.parseDouble(matcher.group(4).replace(',', '.'));
         return new Coil(phase, group, Integer.parseInt(matcher.group(2)), Integer.parseInt(matcher.group(3)), turns,

@@ -24,9 +24,11 @@ public final class ConnectionCalculations implements CalculationSource {
     private static Calculation leads() {
         return Calculation.named(WINDING, "lead-connection")
                 .title("Leads to join, line voltages and resistances of a connection")
-                .source("NEMA MG 1 part 2 (T-numbers) and IEC 60034-8 (marks), memory; voltages and resistances are circuit identities")
+                .source("NEMA MG 1 part 2 (T-numbers) and IEC 60034-8 (marks), memory;"
+                        + " voltages and resistances are circuit identities")
                 .formula("volts: sum of the sections as phasors; ohms: node potentials")
-                .choice("connection", LeadConnection.all().stream().map(LeadConnection::id).toList(), null, "connection and number of leads")
+                .choice("connection", LeadConnection.all().stream().map(LeadConnection::id).toList(), null,
+                "connection and number of leads")
                 .number("section-volts", VOLTAGE, "V", "120", "voltage of one section")
                 .number("section-ohms", RESISTANCE, "Ω", "1", "resistance of one section")
                 .givesWord("joins", "leads joined, T-numbers")
@@ -38,8 +40,10 @@ public final class ConnectionCalculations implements CalculationSource {
                 .gives("line-ohms", RESISTANCE, "Ω", "between the first two lines")
                 .by((in, out) -> {
                     LeadConnection c = LeadConnection.named(in.text("connection"));
-                    out.put("joins", written(c.joins())).put("joins-iec", c.joins().stream().map(join -> join.stream().map(c::iecMark)
-                            .collect(Collectors.joining("-"))).collect(Collectors.joining(" "))).put("lines", written(c.lines()))
+                    out.put("joins", written(c.joins()))
+                            .put("joins-iec", c.joins().stream().map(join -> join.stream().map(c::iecMark)
+                            .collect(Collectors.joining("-"))).collect(Collectors.joining(" ")))
+                            .put("lines", written(c.lines()))
                             .put("idle", c.idle().isEmpty() ? "none" : written(List.of(c.idle())))
                             .put("line-volts", c.lineVolts(in.number("section-volts"), 1, 2))
                             .put("line-ohms", c.lineOhms(in.number("section-ohms"), 1, 2));
@@ -50,7 +54,8 @@ public final class ConnectionCalculations implements CalculationSource {
     }
 
     private static String written(List<List<Integer>> groups) {
-        return groups.stream().map(g -> g.stream().map(String::valueOf).collect(Collectors.joining("-"))).collect(Collectors.joining(" "));
+        return groups.stream().map(g -> g.stream().map(String::valueOf).collect(Collectors.joining("-")))
+                .collect(Collectors.joining(" "));
     }
 
     private static Calculation reconnection() {
@@ -73,7 +78,8 @@ public final class ConnectionCalculations implements CalculationSource {
                             in.choice("before", PhaseJunction.class), in.whole("circuits-before"),
                             in.choice("after", PhaseJunction.class), in.whole("circuits-after"));
                     out.put("line-volts-after", after.lineVolts()).put("line-current-after", after.lineCurrent())
-                            .put("rating-after", after.rating()).put("voltage-ratio", after.lineVolts() / in.number("line-volts"));
+                            .put("rating-after", after.rating())
+                            .put("voltage-ratio", after.lineVolts() / in.number("line-volts"));
                 });
     }
 }

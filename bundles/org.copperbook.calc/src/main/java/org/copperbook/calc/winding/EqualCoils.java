@@ -11,7 +11,8 @@ import org.copperbook.calc.Require;
  * @param bundle strands in hand of one circuit
  * @param circuits parallel circuits of one phase, a, from 1
  */
-public record EqualCoils(double coilsPerPhase, double turnsPerCoil, double meanTurn, ConductorBundle bundle, int circuits) {
+public record EqualCoils(double coilsPerPhase, double turnsPerCoil, double meanTurn, ConductorBundle bundle,
+        int circuits) {
     public EqualCoils {
         Require.positive("coils per phase", coilsPerPhase, "");
         Require.positive("turns per coil", turnsPerCoil, "");

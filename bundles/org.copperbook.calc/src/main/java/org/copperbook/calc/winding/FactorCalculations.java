@@ -17,12 +17,14 @@ import org.copperbook.calc.catalogue.Results;
 /** Winding factors, slot tables and feasibility. */
 public final class FactorCalculations implements CalculationSource {
     private static final String WINDING = "winding";
-    private static final String TEXTBOOK = "Say, Alternating Current Machines; Pyrhonen, Jokinen and Hrabovcova, Design of Rotating Electrical"
+    private static final String TEXTBOOK =
+            "Say, Alternating Current Machines; Pyrhonen, Jokinen and Hrabovcova, Design of Rotating Electrical"
             + " Machines, ch. 2";
 
     @Override
     public List<Calculation> calculations() {
-        return List.of(distribution(), spread(), pitch(), sum(), factors(), table(), feasibility(), harmonics(), tableOfCoils());
+        return List.of(distribution(), spread(), pitch(), sum(), factors(), table(), feasibility(), harmonics(),
+                tableOfCoils());
     }
 
     private static Calculation distribution() {
@@ -36,7 +38,8 @@ public final class FactorCalculations implements CalculationSource {
                 .gives("factor", RATIO, "", "signed factor")
                 .gives("magnitude", RATIO, "", "its magnitude")
                 .by((in, out) -> {
-                    double factor = RegularFactors.distribution(in.whole("slots"), in.number("slot-angle"), in.whole("order"));
+                    double factor = RegularFactors.distribution(in.whole("slots"), in.number("slot-angle"),
+                            in.whole("order"));
                     out.put("factor", factor).put("magnitude", Math.abs(factor));
                 });
     }
@@ -84,7 +87,8 @@ public final class FactorCalculations implements CalculationSource {
         return Calculation.named(WINDING, "winding-factors")
                 .title("Winding factors of a regular winding, by vector sum over its coils")
                 .source(TEXTBOOK)
-                .formula("kw = |sum of w (e^(j go) - e^(j return))/2|/sum of w; kp = sin(h (span/pole pitch) 90°); kd = kw/kp")
+                .formula("kw = |sum of w (e^(j go) - e^(j return))/2|/sum of w;"
+                        + " kp = sin(h (span/pole pitch) 90°); kd = kw/kp")
                 .whole("slots", null, "slots")
                 .whole("poles", null, "poles")
                 .whole("phases", "3", "phases")
@@ -101,13 +105,15 @@ public final class FactorCalculations implements CalculationSource {
                 .by((in, out) -> {
                     Winding winding = winding(in);
                     double kw = new WindingFactors(winding).factor(1, in.whole("order"));
-                    double kp = Math.abs(RegularFactors.pitch(in.whole("span"), winding.polePitch(), in.whole("order")));
+                    double kp = Math.abs(RegularFactors.pitch(in.whole("span"), winding.polePitch(),
+                            in.whole("order")));
                     boolean balanced = PhaseSymmetry.of(winding).balanced();
                     out.put("q", winding.slotsPerPoleAndPhase()).put("kw", kw).put("kp", kp);
                     if (kp > 1e-9) {
                         out.put("kd", kw / kp);
                     }
-                    out.put("groups", winding.groups().size()).put("group-sizes", pattern(winding)).put("balanced", balanced ? "yes" : "no");
+                    out.put("groups", winding.groups().size()).put("group-sizes", pattern(winding))
+                            .put("balanced", balanced ? "yes" : "no");
                     if (!balanced) {
                         out.warn("the phases are not balanced");
                     }
@@ -135,10 +141,12 @@ public final class FactorCalculations implements CalculationSource {
 
     private static Winding winding(Arguments in) {
         if (in.text("layers").equals("2")) {
-            return WindingGenerator.generate(WindingPlan.doubleLayerLap(in.whole("slots"), in.whole("poles"), in.whole("phases"),
+            return WindingGenerator.generate(WindingPlan.doubleLayerLap(in.whole("slots"), in.whole("poles"),
+                    in.whole("phases"),
                     in.whole("span"), 1));
         }
-        return WindingGenerator.generate(WindingPlan.singleLayer(in.whole("slots"), in.whole("poles"), in.whole("phases"), CoilLayout.LAP,
+        return WindingGenerator.generate(WindingPlan.singleLayer(in.whole("slots"), in.whole("poles"),
+                in.whole("phases"), CoilLayout.LAP,
                 Grouping.GROUP_PER_POLE, List.of(in.whole("span")), 1));
     }
 
@@ -164,7 +172,8 @@ public final class FactorCalculations implements CalculationSource {
         PhaseSymmetry symmetry = PhaseSymmetry.of(winding);
         for (int phase = 1; phase <= Math.min(3, winding.phases()); phase++) {
             String name = List.of("u", "v", "w").get(phase - 1);
-            out.put(name, winding.coilsOf(phase).stream().map(FactorCalculations::written).collect(Collectors.joining(", ")));
+            out.put(name, winding.coilsOf(phase).stream().map(FactorCalculations::written)
+                    .collect(Collectors.joining(", ")));
             if (phase > 1) {
                 out.put("angle-" + name, Math.toRadians(symmetry.degrees().get(phase - 1)));
             }
@@ -180,7 +189,8 @@ public final class FactorCalculations implements CalculationSource {
         return Calculation.named(WINDING, "winding-feasibility")
                 .title("What a number of slots, poles and phases allows")
                 .source("Srivastava, Ex. 5.2 (32 slots in 4 poles refused); " + TEXTBOOK)
-                .formula("q = Q/(2p m) = a/b; balanced when Q divides by m and b is no multiple of m; circuits divide 2p/b")
+                .formula("q = Q/(2p m) = a/b; balanced when Q divides by m and b is no multiple of m;"
+                        + " circuits divide 2p/b")
                 .whole("slots", null, "slots")
                 .whole("poles", null, "poles")
                 .whole("phases", "3", "phases")
@@ -195,7 +205,8 @@ public final class FactorCalculations implements CalculationSource {
                     Feasibility found = Feasibility.of(in.whole("slots"), in.whole("poles"), in.whole("phases"),
                             Integer.parseInt(in.text("layers")));
                     out.put("q", found.slotsPerPoleAndPhase()).put("coils-per-phase", found.coilsPerPhase())
-                            .put("balanced", found.balanced() ? "yes" : "no").put("circuits", joined(found.circuits(), ", "))
+                            .put("balanced", found.balanced() ? "yes" : "no")
+                            .put("circuits", joined(found.circuits(), ", "))
                             .put("group-sizes", joined(found.groupPattern(), "-")).put("reason", found.reason());
                     if (!found.balanced()) {
                         out.warn("no balanced winding: " + found.reason());
@@ -224,9 +235,11 @@ public final class FactorCalculations implements CalculationSource {
                     Winding winding = winding(in);
                     int pairs = in.whole("pole-pairs");
                     if (pairs < 1) {
-                        throw new OutOfRange("pole pairs of the wave", Integer.toString(pairs), "values from 1", "a wave has poles");
+                        throw new OutOfRange("pole pairs of the wave", Integer.toString(pairs), "values from 1",
+                                "a wave has poles");
                     }
-                    MmfHarmonics.Wave wave = MmfHarmonics.of(winding, Math.max(pairs, winding.polePairs())).get(pairs - 1);
+                    MmfHarmonics.Wave wave = MmfHarmonics.of(winding, Math.max(pairs, winding.polePairs()))
+                            .get(pairs - 1);
                     out.put("forward", wave.forward()).put("backward", wave.backward());
                 });
     }
@@ -239,7 +252,8 @@ public final class FactorCalculations implements CalculationSource {
                 .whole("slots", null, "slots")
                 .whole("poles", null, "poles")
                 .choice("layers", List.of("1", "2"), "2", "coil sides per slot")
-                .text("u", "1-6x10, -7-12x10", null, "coils of the first phase: go-return x turns, a minus before a reversed coil")
+                .text("u", "1-6x10, -7-12x10", null,
+                "coils of the first phase: go-return x turns, a minus before a reversed coil")
                 .text("v", "5-10x10, -11-16x10", "", "coils of the second phase")
                 .text("w", "9-14x10, -15-20x10", "", "coils of the third phase")
                 .whole("order", "1", "order of the harmonic")
@@ -255,7 +269,8 @@ public final class FactorCalculations implements CalculationSource {
     private static void captured(Arguments in, Results out) {
         List<String> names = Stream.of("u", "v", "w").filter(in::has).toList();
         List<Coil> coils = CoilText.read(names.stream().map(in::text).toList());
-        Winding winding = new Winding(in.whole("slots"), in.whole("poles"), names.size(), Integer.parseInt(in.text("layers")), coils);
+        Winding winding = new Winding(in.whole("slots"), in.whole("poles"), names.size(),
+                Integer.parseInt(in.text("layers")), coils);
         WindingFactors factors = new WindingFactors(winding);
         for (int phase = 1; phase <= names.size(); phase++) {
             out.put("kw-" + names.get(phase - 1), factors.factor(phase, in.whole("order")));

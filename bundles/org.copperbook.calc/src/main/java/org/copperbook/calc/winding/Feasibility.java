@@ -6,9 +6,10 @@ import java.util.stream.IntStream;
 import org.copperbook.calc.Require;
 
 /**
- * What a number of slots, poles and phases allows. With {@code q = slots/(poles phases) = a/b} in lowest terms a two-layer winding is balanced when
- * the slots divide by the phases and b is not a multiple of them (Srivastava, Ex. 5.2, refuses 32 slots in 4 poles; Pyrhonen, Jokinen
- * and Hrabovcova, Design of Rotating Electrical Machines, ch. 2, gives the same condition over the greatest common divisor).
+ * What a number of slots, poles and phases allows. With {@code q = slots/(poles phases) = a/b} in lowest terms a
+ * two-layer winding is balanced when the slots divide by the phases and b is not a multiple of them (Srivastava, Ex.
+ * 5.2, refuses 32 slots in 4 poles; Pyrhonen, Jokinen and Hrabovcova, Design of Rotating Electrical Machines, ch. 2,
+ * gives the same condition over the greatest common divisor).
  *
  * @param numerator a of q = a/b
  * @param denominator b of q = a/b
@@ -16,7 +17,8 @@ import org.copperbook.calc.Require;
  * @param reason why, in one sentence
  * @param coilsPerPhase coils per phase; not whole when the slots do not divide
  * @param circuits numbers of equal parallel circuits that are possible, rising; empty when unbalanced
- * @param groupPattern coils per group in order around the bore, repeating; empty when a group has less than one coil on average
+ * @param groupPattern coils per group in order around the bore, repeating; empty when a group has less than one coil on
+ *     average
  */
 public record Feasibility(int numerator, int denominator, boolean balanced, String reason, double coilsPerPhase,
         List<Integer> circuits, List<Integer> groupPattern) {
@@ -47,7 +49,8 @@ public record Feasibility(int numerator, int denominator, boolean balanced, Stri
             return new Feasibility(a, b, false, refusal, coilsPerPhase, List.of(), List.of());
         }
         List<Integer> circuits = circuits(slots, poles, phases, layers, a, b);
-        String reason = "balanced: " + coils + " coils, " + coils / phases + " a phase, q = " + a + (b == 1 ? "" : "/" + b);
+        String reason = "balanced: " + coils + " coils, " + coils / phases + " a phase, q = " + a
+                + (b == 1 ? "" : "/" + b);
         return new Feasibility(a, b, true, reason, coilsPerPhase, circuits, pattern(slots, poles, phases, b));
     }
 
@@ -56,11 +59,13 @@ public record Feasibility(int numerator, int denominator, boolean balanced, Stri
             return "the coils do not divide evenly between " + phases + " phases";
         }
         if (phases > 1 && b % phases == 0) {
-            return "the denominator " + b + " of q is a multiple of the number of phases, so the phases cannot be displaced evenly";
+            return "the denominator " + b
+                    + " of q is a multiple of the number of phases, so the phases cannot be displaced evenly";
         }
         int rays = slots / RegularFactors.greatestCommonDivisor(slots, poles / 2);
         if (layers == 1 && rays % (2 * phases) != 0 && rays % 2 == 0) {
-            return "the star of slots has " + rays + " rays, which one layer cannot share out between " + phases + " phases";
+            return "the star of slots has " + rays + " rays, which one layer cannot share out between " + phases
+                    + " phases";
         }
         return null;
     }

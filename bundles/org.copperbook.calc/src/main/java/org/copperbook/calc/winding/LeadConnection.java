@@ -13,8 +13,8 @@ import org.copperbook.calc.Require;
 import org.copperbook.calc.Tables;
 
 /**
- * A way to connect the leads of a machine: which leads join, and the voltages and resistances that follow. Both follow from the joins alone: volts
- * by walking the sections as phasors, ohms by solving the network.
+ * A way to connect the leads of a machine: which leads join, and the voltages and resistances that follow. Both follow
+ * from the joins alone: volts by walking the sections as phasors, ohms by solving the network.
  *
  * @param id name of the connection, for instance "series-star-12"
  * @param leads leads of the machine: 4, 6 or 12
@@ -27,7 +27,8 @@ public record LeadConnection(String id, int leads, int phases, List<List<Integer
         List<Integer> neutral) {
     private static final List<LeadConnection> ALL = Tables.rows(LeadConnection.class, "connections.csv").stream()
             .map(row -> new LeadConnection(row.get(0), Integer.parseInt(row.get(1)), Integer.parseInt(row.get(2)),
-                    groups(row.get(3)), groups(row.get(4)), row.get(5).isEmpty() ? List.of() : groups(row.get(5)).get(0)))
+                    groups(row.get(3)), groups(row.get(4)), row.get(5).isEmpty() ? List.of() : groups(row.get(5))
+                    .get(0)))
             .toList();
 
     public LeadConnection {
@@ -57,7 +58,8 @@ public record LeadConnection(String id, int leads, int phases, List<List<Integer
      * @throws OutOfRange when there is none of that name
      */
     public static LeadConnection named(String id) {
-        return all().stream().filter(c -> c.id().equals(id)).findFirst().orElseThrow(() -> new OutOfRange("connection", id,
+        return all().stream().filter(c -> c.id().equals(id)).findFirst()
+                .orElseThrow(() -> new OutOfRange("connection", id,
                 String.join(", ", all().stream().map(LeadConnection::id).toList()), "no other is known"));
     }
 
@@ -99,7 +101,8 @@ public record LeadConnection(String id, int leads, int phases, List<List<Integer
         List<Integer> idle = new ArrayList<>();
         for (int lead = 1; lead <= leads; lead++) {
             int one = lead;
-            boolean used = Stream.of(joins, lines, List.of(neutral)).flatMap(List::stream).anyMatch(group -> group.contains(one));
+            boolean used = Stream.of(joins, lines, List.of(neutral)).flatMap(List::stream)
+                    .anyMatch(group -> group.contains(one));
             if (!used) {
                 idle.add(lead);
             }
@@ -116,7 +119,8 @@ public record LeadConnection(String id, int leads, int phases, List<List<Integer
      * @return V
      */
     public double lineVolts(double sectionVolts, int first, int second) {
-        return potential(lines.get(first - 1).get(0)).minus(potential(lines.get(second - 1).get(0))).magnitude() * sectionVolts;
+        return potential(lines.get(first - 1).get(0)).minus(potential(lines.get(second - 1).get(0)))
+                .magnitude() * sectionVolts;
     }
 
     /**
@@ -150,7 +154,8 @@ public record LeadConnection(String id, int leads, int phases, List<List<Integer
     }
 
     /**
-     * Largest voltage left over around a closed path, over the voltage of a section; it must be zero, or current circulates at no load.
+     * Largest voltage left over around a closed path, over the voltage of a section; it must be zero, or current
+     * circulates at no load.
      *
      * @return volts per volt
      */
@@ -164,7 +169,10 @@ public record LeadConnection(String id, int leads, int phases, List<List<Integer
         return potentials().get(lead);
     }
 
-    /** Walks from lead to lead along sections and joins; leads without connection to the first keep a potential of their own. */
+    /**
+     * Walks from lead to lead along sections and joins; leads without connection to the first keep a potential of their
+     * own.
+     */
     private Map<Integer, Phasor> potentials() {
         Map<Integer, Phasor> known = new TreeMap<>();
         Map<Integer, List<Integer>> joined = new HashMap<>();

@@ -4,8 +4,8 @@ import org.copperbook.calc.Require;
 import org.copperbook.calc.wire.ConductorMaterial;
 
 /**
- * Length and area of a conductor that its mass and its resistance imply together, {@code m = gamma l A} and {@code R = rho l/A}. It holds for a
- * winding with one circuit.
+ * Length and area of a conductor that its mass and its resistance imply together, {@code m = gamma l A} and {@code R =
+ * rho l/A}. It holds for a winding with one circuit.
  *
  * @param length m
  * @param area m2

@@ -3,8 +3,8 @@ package org.copperbook.calc.winding;
 import org.copperbook.calc.Require;
 
 /**
- * Compares a written mean length of turn with the one the copper mass implies, and tells a slipped decimal from a small difference (a published
- * rewind sheet prints 2209.8 mm for a small exciter whose copper fits 221 mm).
+ * Compares a written mean length of turn with the one the copper mass implies, and tells a slipped decimal from a small
+ * difference (a published rewind sheet prints 2209.8 mm for a small exciter whose copper fits 221 mm).
  *
  * @param written mean length of turn as written in m
  * @param implied mean length of turn from the mass in m

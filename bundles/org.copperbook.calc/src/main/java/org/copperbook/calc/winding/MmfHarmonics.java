@@ -5,9 +5,10 @@ import java.util.List;
 import org.copperbook.calc.Require;
 
 /**
- * The travelling waves of magnetomotive force that balanced phase currents make in a winding. Each phase gives a standing wave of
- * every number of pole pairs n with an amplitude in proportion to its vector sum over n; two waves running either way add up over the
- * phases (Pyrhonen, Jokinen and Hrabovcova, Design of Rotating Electrical Machines, ch. 2). Slot openings count as points.
+ * The travelling waves of magnetomotive force that balanced phase currents make in a winding. Each phase gives a
+ * standing wave of every number of pole pairs n with an amplitude in proportion to its vector sum over n; two waves
+ * running either way add up over the phases (Pyrhonen, Jokinen and Hrabovcova, Design of Rotating Electrical Machines,
+ * ch. 2). Slot openings count as points.
  */
 public final class MmfHarmonics {
     private MmfHarmonics() {

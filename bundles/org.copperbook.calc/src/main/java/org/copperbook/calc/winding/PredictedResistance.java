@@ -7,8 +7,8 @@ import java.util.function.ToDoubleFunction;
 import org.copperbook.calc.Require;
 
 /**
- * Resistances that a captured winding implies: per coil, group, circuit, phase and pair of terminals, with unequal coils, uneven groups and uneven
- * circuits allowed.
+ * Resistances that a captured winding implies: per coil, group, circuit, phase and pair of terminals, with unequal
+ * coils, uneven groups and uneven circuits allowed.
  */
 public final class PredictedResistance {
     private final Winding winding;
@@ -25,7 +25,8 @@ public final class PredictedResistance {
      * @param meanTurn mean length of turn in m, above 0
      * @param celsius winding temperature in C
      */
-    public PredictedResistance(Winding winding, CircuitPlan plan, ConductorBundle bundle, double meanTurn, double celsius) {
+    public PredictedResistance(Winding winding, CircuitPlan plan, ConductorBundle bundle, double meanTurn,
+            double celsius) {
         this(winding, plan, bundle, coil -> meanTurn, celsius);
         Require.between("mean length of turn", Require.positive("mean length of turn", meanTurn, "m"), 0, 20, "m",
                 "no machine of this trade has a longer turn");
@@ -40,7 +41,8 @@ public final class PredictedResistance {
      * @param meanTurn mean length of turn of a coil in m
      * @param celsius winding temperature in C
      */
-    public PredictedResistance(Winding winding, CircuitPlan plan, ConductorBundle bundle, ToDoubleFunction<Coil> meanTurn,
+    public PredictedResistance(Winding winding, CircuitPlan plan, ConductorBundle bundle,
+            ToDoubleFunction<Coil> meanTurn,
             double celsius) {
         this.winding = winding;
         this.plan = plan;
@@ -65,7 +67,8 @@ public final class PredictedResistance {
      * @return ohm
      */
     public double group(int group) {
-        Require.that(groups.containsKey(group), "coil group", Integer.toString(group), "the groups of the winding", "it has no coil");
+        Require.that(groups.containsKey(group), "coil group", Integer.toString(group), "the groups of the winding",
+                "it has no coil");
         return groups.get(group);
     }
 
@@ -111,7 +114,8 @@ public final class PredictedResistance {
                 branch++;
                 String from = "start " + phase;
                 for (int i = 0; i < circuit.size(); i++) {
-                    String to = i == circuit.size() - 1 ? "finish " + phase : "phase " + phase + " circuit " + branch + " joint " + i;
+                    String to = i == circuit.size() - 1 ? "finish " + phase : "phase " + phase + " circuit " + branch
+                            + " joint " + i;
                     network.resistance(from, to, group(circuit.get(i)));
                     from = to;
                 }

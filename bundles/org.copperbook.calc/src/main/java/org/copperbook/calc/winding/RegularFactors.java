@@ -8,8 +8,8 @@ public final class RegularFactors {
     }
 
     /**
-     * Pitch factor {@code sin(nu (span/pole pitch) pi/2)}, signed (Say, Alternating Current Machines; Theraja, Electrical
-     * Technology, Ex. 37.5 prints the magnitudes).
+     * Pitch factor {@code sin(nu (span/pole pitch) pi/2)}, signed (Say, Alternating Current Machines; Theraja,
+     * Electrical Technology, Ex. 37.5 prints the magnitudes).
      *
      * @param span coil span in slots, above 0
      * @param polePitch slots per pole, above 0
@@ -24,8 +24,8 @@ public final class RegularFactors {
     }
 
     /**
-     * Distribution factor of n phasors evenly spaced, {@code sin(n nu a/2)/(n sin(nu a/2))} (any textbook, for instance Kosow,
-     * Electric Machinery and Transformers, ch. 2).
+     * Distribution factor of n phasors evenly spaced, {@code sin(n nu a/2)/(n sin(nu a/2))} (any textbook, for instance
+     * Kosow, Electric Machinery and Transformers, ch. 2).
      *
      * @param count slots of the belt, from 1
      * @param slotAngle electrical angle from slot to slot in radians
@@ -45,8 +45,9 @@ public final class RegularFactors {
     }
 
     /**
-     * Distribution factor of a belt of a symmetrical winding with a whole or fractional number of slots per pole and phase. With
-     * {@code q = a/b} in lowest terms the a phasors of a belt divide its spread evenly, so a takes the place of q.
+     * Distribution factor of a belt of a symmetrical winding with a whole or fractional number of slots per pole and
+     * phase. With {@code q = a/b} in lowest terms the a phasors of a belt divide its spread evenly, so a takes the
+     * place of q.
      *
      * @param slots slots
      * @param poles poles
@@ -66,7 +67,8 @@ public final class RegularFactors {
      * @return factor
      */
     public static double distributionOfSpread(double spread) {
-        Require.between("belt spread", Require.positive("belt spread", spread, "rad"), 0, 2 * Math.PI, "rad", "a belt is part of the circle");
+        Require.between("belt spread", Require.positive("belt spread", spread, "rad"), 0, 2 * Math.PI, "rad",
+                "a belt is part of the circle");
         return Math.sin(spread / 2) / (spread / 2);
     }
 

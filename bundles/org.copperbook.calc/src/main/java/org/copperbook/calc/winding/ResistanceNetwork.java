@@ -7,8 +7,8 @@ import java.util.Map;
 import org.copperbook.calc.Require;
 
 /**
- * Any network of resistances between named points, solved by node potentials (Kirchhoff): one ampere is sent in at one point and taken out at the
- * other, and the volts between them are the ohms.
+ * Any network of resistances between named points, solved by node potentials (Kirchhoff): one ampere is sent in at one
+ * point and taken out at the other, and the volts between them are the ohms.
  */
 public final class ResistanceNetwork {
     private final Map<String, Integer> points = new HashMap<>();
@@ -56,7 +56,8 @@ public final class ResistanceNetwork {
      * @return ohm; infinite when nothing connects them
      */
     public double between(String from, String to) {
-        Require.that(points.containsKey(from) && points.containsKey(to), "points", from + ", " + to, "the points of the network",
+        Require.that(points.containsKey(from) && points.containsKey(to), "points", from + ", " + to,
+                "the points of the network",
                 "no branch ends there");
         int[] node = merged();
         int start = node[points.get(from)];

@@ -7,9 +7,10 @@ import org.copperbook.calc.Require;
 /**
  * Coil list of a single-layer winding, one coil side per slot.
  *
- * <p>Three ways are wound. With a group per pole pair the whole belt of one pole goes out and comes back in the next belt of its
- * phase. With a group per pole each belt is halved: its second half goes out, the first half of the next belt comes back. Lap coils of odd
- * span may also lie with their go sides in every second slot (a basket winding), which allows fractional slots too.
+ * <p>Three ways are wound. With a group per pole pair the whole belt of one pole goes out and comes back in the next
+ * belt of its phase. With a group per pole each belt is halved: its second half goes out, the first half of the next
+ * belt comes back. Lap coils of odd span may also lie with their go sides in every second slot (a basket winding),
+ * which allows fractional slots too.
  */
 final class SingleLayer {
     private final WindingPlan plan;

@@ -28,7 +28,8 @@ public record StarOfSlots(int slots, int poles) {
 
     /** @return rays in the order of their angles, slots at one angle in rising number */
     public List<Ray> inAngleOrder() {
-        return inSlotOrder().stream().sorted(java.util.Comparator.comparingDouble(Ray::degrees).thenComparingInt(Ray::slot)).toList();
+        return inSlotOrder().stream()
+                .sorted(java.util.Comparator.comparingDouble(Ray::degrees).thenComparingInt(Ray::slot)).toList();
     }
 
     /** @return number of slots on each ray: the greatest common divisor of slots and pole pairs */

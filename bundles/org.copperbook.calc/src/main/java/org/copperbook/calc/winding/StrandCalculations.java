@@ -35,7 +35,8 @@ public final class StrandCalculations implements CalculationSource {
 
     @Override
     public List<Calculation> calculations() {
-        return List.of(bundle(), equivalent(), fill(), substitution(), predicted(), meanTurn(), meanTurnCheck(), lengthAndArea(), cost());
+        return List.of(bundle(), equivalent(), fill(), substitution(), predicted(), meanTurn(), meanTurnCheck(),
+                lengthAndArea(), cost());
     }
 
     static ConductorBundle bundle(Arguments in, String key) {
@@ -55,7 +56,8 @@ public final class StrandCalculations implements CalculationSource {
                 .gives("mass", MASS_PER_LENGTH, "kg/km", "bare mass")
                 .by((in, out) -> {
                     ConductorBundle bundle = bundle(in, "strands");
-                    out.put("area", bundle.area()).put("circular-mils", bundle.area()).put("resistance", bundle.ohmsPerMetre())
+                    out.put("area", bundle.area()).put("circular-mils", bundle.area())
+                            .put("resistance", bundle.ohmsPerMetre())
                             .put("mass", bundle.kilogramsPerMetre());
                 });
     }
@@ -105,7 +107,8 @@ public final class StrandCalculations implements CalculationSource {
                                 in.choice("grade", InsulationGrade.class)));
                     }
                     SlotFill fill = SlotFill.of(wires, in.number("slot-area"));
-                    out.put("copper", fill.copper()).put("insulated-round", fill.insulatedRound()).put("square-cell", fill.squareCell());
+                    out.put("copper", fill.copper()).put("insulated-round", fill.insulatedRound())
+                            .put("square-cell", fill.squareCell());
                     if (fill.squareCell() > 1) {
                         out.warn("the wires do not go into the slot");
                     }
@@ -125,13 +128,15 @@ public final class StrandCalculations implements CalculationSource {
                 .source("geometry; ANSI/EASA AR100: conductor area not less than original; the band is common practice")
                 .formula("exact search, ranked by area error, strands, sizes, stock left")
                 .text("original", SHAPE, null, "original strands in hand")
-                .text("stock", "1.0mm=12; 0.9mm=8.5; AWG 17=3", null, "sizes on the shelf with kilograms, separated by semicolons")
+                .text("stock", "1.0mm=12; 0.9mm=8.5; AWG 17=3", null,
+                "sizes on the shelf with kilograms, separated by semicolons")
                 .choice("grade", InsulationGrade.class, "grade-2", "enamel of the stock")
                 .number("lowest", RATIO, "%", "-1", "lowest area over the original less one")
                 .number("highest", RATIO, "%", "3", "highest area over the original less one")
                 .whole("strands", "12", "most strands in hand")
                 .whole("sizes", "3", "most different sizes, 1 to 3")
-                .number("length", LENGTH, "m", "0", "length of each strand in the whole winding; 0 when stock does not matter")
+                .number("length", LENGTH, "m", "0",
+                "length of each strand in the whole winding; 0 when stock does not matter")
                 .choice("material", ConductorMaterial.class, "copper", "conductor material")
                 .givesWord("best", "best combination")
                 .gives("area-error", RATIO, "%", "its area over the original less one")
@@ -140,7 +145,8 @@ public final class StrandCalculations implements CalculationSource {
                     SubstitutionWish wish = SubstitutionWish.of(bundle(in, "original").area(), in.whole("strands"))
                             .withBand(in.number("lowest"), in.number("highest")).withSizes(in.whole("sizes"))
                             .withLength(in.number("length"));
-                    List<Substitute> found = Substitution.best(stock(in.text("stock"), in.choice("grade", InsulationGrade.class)), wish, 5);
+                    List<Substitute> found = Substitution.best(stock(in.text("stock"),
+                            in.choice("grade", InsulationGrade.class)), wish, 5);
                     if (found.isEmpty()) {
                         out.put("best", "none").warn("no combination of the stock lies in the band");
                         return;
@@ -158,10 +164,12 @@ public final class StrandCalculations implements CalculationSource {
         for (String entry : text.split(";")) {
             String[] parts = entry.split("=");
             if (parts.length != 2) {
-                throw new OutOfRange("stock", '"' + entry.trim() + '"', "entries like 1.0mm=12", "a size needs its kilograms");
+                throw new OutOfRange("stock", '"' + entry.trim() + '"', "entries like 1.0mm=12",
+                        "a size needs its kilograms");
             }
             try {
-                stock.add(new StockedWire(WireSize.parse(parts[0]), grade, Double.parseDouble(parts[1].trim().replace("kg", "").trim())));
+                stock.add(new StockedWire(WireSize.parse(parts[0]), grade,
+                        Double.parseDouble(parts[1].trim().replace("kg", "").trim())));
             } catch (NumberFormatException e) {
                 throw new OutOfRange("kilograms on hand", parts[1].trim(), "numbers", "a mass is a number");
             }
@@ -190,11 +198,13 @@ public final class StrandCalculations implements CalculationSource {
                 .gives("length-per-phase", LENGTH, "m", "length of conductor of one phase")
                 .gives("mass", MASS, "kg", "bare mass of all phases")
                 .by((in, out) -> {
-                    EqualCoils coils = new EqualCoils(in.number("coils-per-phase"), in.number("turns"), in.number("mean-turn"),
+                    EqualCoils coils = new EqualCoils(in.number("coils-per-phase"), in.number("turns"),
+                            in.number("mean-turn"),
                             bundle(in, "strands"), in.whole("circuits"));
                     double phase = coils.phaseResistance(in.number("temperature"));
                     double length = coils.coilsPerPhase() * coils.turnsPerCoil() * coils.meanTurn();
-                    out.put("coil", coils.coilResistance(in.number("temperature"))).put("phase", phase).put("line-star", 2 * phase)
+                    out.put("coil", coils.coilResistance(in.number("temperature"))).put("phase", phase)
+                            .put("line-star", 2 * phase)
                             .put("line-delta", phase * 2 / 3).put("length-per-phase", length)
                             .put("length", length * in.whole("phases")).put("mass", coils.mass(in.whole("phases")));
                 });
@@ -217,15 +227,18 @@ public final class StrandCalculations implements CalculationSource {
                 .gives("from-mass", LENGTH, "m", "from the mass")
                 .by((in, out) -> {
                     if (!in.has("resistance") && !in.has("mass")) {
-                        throw new OutOfRange("resistance and mass", "neither", "at least one of them", "one of them implies the length");
+                        throw new OutOfRange("resistance and mass", "neither", "at least one of them",
+                                "one of them implies the length");
                     }
                     ConductorBundle bundle = bundle(in, "strands");
                     if (in.has("resistance")) {
                         out.put("from-resistance", EqualCoils.meanTurnFromResistance(in.number("resistance"),
-                                in.number("temperature"), in.number("coils"), in.number("turns"), bundle, in.whole("circuits")));
+                                in.number("temperature"), in.number("coils"), in.number("turns"), bundle,
+                                in.whole("circuits")));
                     }
                     if (in.has("mass")) {
-                        out.put("from-mass", EqualCoils.meanTurnFromMass(in.number("mass"), in.number("coils") * in.number("turns"), bundle));
+                        out.put("from-mass", EqualCoils.meanTurnFromMass(in.number("mass"),
+                                in.number("coils") * in.number("turns"), bundle));
                     }
                 });
     }
@@ -246,8 +259,10 @@ public final class StrandCalculations implements CalculationSource {
                 .givesWord("finding", "agrees, differs or decimal-slip")
                 .by((in, out) -> {
                     ConductorBundle bundle = bundle(in, "strands");
-                    MeanTurnCheck check = MeanTurnCheck.of(in.number("mean-turn"), in.number("mass"), in.number("turns"), bundle);
-                    out.put("implied", check.implied()).put("ratio", check.ratio()).put("finding", check.finding()).put("mass-as-written",
+                    MeanTurnCheck check = MeanTurnCheck.of(in.number("mean-turn"), in.number("mass"),
+                            in.number("turns"), bundle);
+                    out.put("implied", check.implied()).put("ratio", check.ratio()).put("finding", check.finding())
+                            .put("mass-as-written",
                             in.number("mean-turn") * in.number("turns") * bundle.kilogramsPerMetre());
                     if (check.finding() == MeanTurnCheck.Finding.DECIMAL_SLIP) {
                         out.warn("the decimal mark of the mean length of turn seems to have slipped");
@@ -269,7 +284,8 @@ public final class StrandCalculations implements CalculationSource {
                 .gives("area", AREA, "mm²", "conductor area")
                 .gives("mean-turn", LENGTH, "m", "mean length of turn, when the turns are given")
                 .by((in, out) -> {
-                    MassAndResistance found = MassAndResistance.of(in.number("mass"), in.number("resistance"), in.number("temperature"),
+                    MassAndResistance found = MassAndResistance.of(in.number("mass"), in.number("resistance"),
+                            in.number("temperature"),
                             in.choice("material", ConductorMaterial.class));
                     out.put("length", found.length()).put("area", found.area());
                     if (in.has("turns")) {

@@ -6,7 +6,8 @@ import java.util.stream.IntStream;
 import org.copperbook.calc.Require;
 
 /**
- * A distributed winding as data: what lies in the slots, whether generated from a short description or captured from a machine.
+ * A distributed winding as data: what lies in the slots, whether generated from a short description or captured from a
+ * machine.
  *
  * @param slots slots around the bore, 3 to 1000
  * @param poles number of poles (2p), even, 2 to 200
@@ -22,7 +23,8 @@ public record Winding(int slots, int poles, int phases, int layers, List<Coil> c
         Require.between("layers", layers, 1, 2, "a slot holds one or two coil sides");
         coils = List.copyOf(coils);
         for (Coil coil : coils) {
-            Require.that(coil.goSlot() <= slots && coil.returnSlot() <= slots, "coil", coil.goSlot() + "-" + coil.returnSlot(),
+            Require.that(coil.goSlot() <= slots && coil.returnSlot() <= slots, "coil",
+                    coil.goSlot() + "-" + coil.returnSlot(),
                     "the slots 1 to " + slots, "the machine has no further slot");
             Require.between("phase of a coil", coil.phase(), 1, phases, "the winding has no further phase");
         }
@@ -94,7 +96,8 @@ public record Winding(int slots, int poles, int phases, int layers, List<Coil> c
     public List<String> findings() {
         int[] sides = sidesPerSlot();
         List<String> overfull = IntStream.range(0, slots).filter(s -> sides[s] > layers)
-                .mapToObj(s -> "slot " + (s + 1) + " holds " + sides[s] + " coil sides in a winding of " + layers + " layer(s)")
+                .mapToObj(s -> "slot " + (s + 1) + " holds " + sides[s] + " coil sides in a winding of " + layers
+                + " layer(s)")
                 .toList();
         List<String> empty = IntStream.range(0, slots).filter(s -> sides[s] < layers)
                 .mapToObj(s -> "slot " + (s + 1) + " holds " + sides[s] + " coil side(s) of " + layers).toList();

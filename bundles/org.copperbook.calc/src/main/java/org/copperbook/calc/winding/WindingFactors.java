@@ -4,10 +4,10 @@ import java.util.List;
 import org.copperbook.calc.Require;
 
 /**
- * Winding factors of a coil list, as the vector sum over the coils that are really there: a coil of {@code w} turns from slot g to slot r adds
- * {@code w (e^(j n g) - e^(j n r))/2}, n being the electrical angle of a slot times the order of the harmonic, and the factor is the
- * length of the sum over the turns. (Vector sum of the star of slots: Say, Alternating Current Machines; Pyrhonen, Jokinen and
- * Hrabovcova, Design of Rotating Electrical Machines, ch. 2.)
+ * Winding factors of a coil list, as the vector sum over the coils that are really there: a coil of {@code w} turns
+ * from slot g to slot r adds {@code w (e^(j n g) - e^(j n r))/2}, n being the electrical angle of a slot times the
+ * order of the harmonic, and the factor is the length of the sum over the turns. (Vector sum of the star of slots: Say,
+ * Alternating Current Machines; Pyrhonen, Jokinen and Hrabovcova, Design of Rotating Electrical Machines, ch. 2.)
  */
 public final class WindingFactors {
     private final Winding winding;
@@ -136,7 +136,8 @@ public final class WindingFactors {
                 turns += coil.turns();
             }
         }
-        Require.that(turns > 0, "phase", Integer.toString(phase), "the phases that have coils", "a factor needs a coil");
+        Require.that(turns > 0, "phase", Integer.toString(phase), "the phases that have coils",
+                "a factor needs a coil");
         return new Phasor(re / turns, im / turns);
     }
 

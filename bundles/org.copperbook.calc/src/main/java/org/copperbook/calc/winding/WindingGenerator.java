@@ -7,9 +7,10 @@ import org.copperbook.calc.Require;
 /**
  * Makes the coil list of a regular winding from its short description.
  *
- * <p>Where no grouping is given the star of slots decides: the electrical circle is cut into {@code 2m} belts in the order
- * U, -W, V, -U, W, -V (any textbook on a.c. machines, for instance Chapman, Electric Machinery Fundamentals, app. B) and every
- * slot joins the belt its phasor falls in. The whole is done in whole numbers, so that no slot on an edge is lost to rounding.
+ * <p>Where no grouping is given the star of slots decides: the electrical circle is cut into {@code 2m} belts in the
+ * order U, -W, V, -U, W, -V (any textbook on a.c. machines, for instance Chapman, Electric Machinery Fundamentals, app.
+ * B) and every slot joins the belt its phasor falls in. The whole is done in whole numbers, so that no slot on an edge
+ * is lost to rounding.
  */
 public final class WindingGenerator {
     private WindingGenerator() {
@@ -41,7 +42,8 @@ public final class WindingGenerator {
             for (int i = 0; i < run.length(); i++) {
                 int place = place(plan, run.length(), i);
                 coils.add(new Coil(run.belt().phase(), group, slot(plan, run.start() + i),
-                        slot(plan, run.start() + i + span(plan, run.length(), i)), plan.turnsAt(place), run.belt().sense()));
+                        slot(plan, run.start() + i + span(plan, run.length(), i)), plan.turnsAt(place),
+                        run.belt().sense()));
             }
         }
         return coils;

@@ -12,13 +12,16 @@ import org.copperbook.calc.Require;
  * @param layers 1 or 2
  * @param layout lap or concentric
  * @param grouping groups per phase; two-layer windings have a group per pole
- * @param spans coil spans in slots (a coil 1-9 has span 8). One number for lap coils; for concentric coils the spans of the
- *     largest group from the outer coil to the inner one, each two less than the one before, or one number, the mean span
- * @param groupSizes coils per group in order around the bore, repeated as often as needed; empty to let the star of slots decide
+ * @param spans coil spans in slots (a coil 1-9 has span 8). One number for lap coils; for concentric coils the spans of
+ *     the largest group from the outer coil to the inner one, each two less than the one before, or one number, the
+ *     mean span
+ * @param groupSizes coils per group in order around the bore, repeated as often as needed; empty to let the star of
+ *     slots decide
  * @param turns turns per coil: one number for all coils, or one for each place in the largest group (outer coil first)
  * @param firstSlot slot of the first coil side of the first phase, from 1
  */
-public record WindingPlan(int slots, int poles, int phases, int layers, CoilLayout layout, Grouping grouping, List<Integer> spans,
+public record WindingPlan(int slots, int poles, int phases, int layers, CoilLayout layout, Grouping grouping,
+        List<Integer> spans,
         List<Integer> groupSizes, List<Double> turns, int firstSlot) {
     public WindingPlan {
         spans = List.copyOf(spans);
@@ -30,11 +33,13 @@ public record WindingPlan(int slots, int poles, int phases, int layers, CoilLayo
             Require.that(spans.get(i) == spans.get(i - 1) - 2, "concentric spans", spans.toString(),
                     "spans falling by two from coil to coil", "each coil lies inside the one before");
         }
-        Require.that(layout == CoilLayout.CONCENTRIC || spans.size() == 1, "spans of lap coils", spans.toString(), "one span",
+        Require.that(layout == CoilLayout.CONCENTRIC || spans.size() == 1, "spans of lap coils", spans.toString(),
+                "one span",
                 "lap coils are all of one size");
         Require.that(groupSizes.stream().allMatch(size -> size >= 0), "coils per group", groupSizes.toString(),
                 "the whole numbers from 0", "a group cannot lack coils it never had");
-        Require.that(!turns.isEmpty(), "turns per coil", "(nothing)", "one number, or one for each place", "a coil has turns");
+        Require.that(!turns.isEmpty(), "turns per coil", "(nothing)", "one number, or one for each place",
+                "a coil has turns");
         Require.between("first slot", firstSlot, 1, slots, "the machine has no further slot");
         Require.that(layers == 1 || grouping == Grouping.GROUP_PER_POLE, "grouping", "a group per pole pair",
                 "a group per pole", "the groups of a two-layer winding follow the poles");
@@ -51,7 +56,8 @@ public record WindingPlan(int slots, int poles, int phases, int layers, CoilLayo
      * @return the description
      */
     public static WindingPlan doubleLayerLap(int slots, int poles, int phases, int span, double turns) {
-        return new WindingPlan(slots, poles, phases, 2, CoilLayout.LAP, Grouping.GROUP_PER_POLE, List.of(span), List.of(),
+        return new WindingPlan(slots, poles, phases, 2, CoilLayout.LAP, Grouping.GROUP_PER_POLE, List.of(span),
+                List.of(),
                 List.of(turns), 1);
     }
 

@@ -4,8 +4,8 @@ package org.copperbook.calc.wire;
  * A conductor material with the constants the winding arithmetic needs.
  *
  * <p>Copper: IEC 60028 (resistivity of annealed copper, 1/58 ohm mm2/m, density 8.89 g/cm3), inferred zero 235 C from
- * IEC 60034-1 cl. 8.6.2. Aluminium: IEC 60287 resistivity constant, inferred zero 225 C from IEC 60034-1, density 2.70 g/cm3
- * (handbook value for electrical-grade aluminium, memory).
+ * IEC 60034-1 cl. 8.6.2. Aluminium: IEC 60287 resistivity constant, inferred zero 225 C from IEC 60034-1, density 2.70
+ * g/cm3 (handbook value for electrical-grade aluminium, memory).
  */
 public enum ConductorMaterial {
     /** Annealed copper, inferred zero 235 C of IEC 60034-1. */

@@ -6,9 +6,9 @@ import org.copperbook.calc.Require;
 import org.copperbook.calc.Tables;
 
 /**
- * Overall diameters of enamelled round wire by nominal conductor diameter (values in the style of IEC 60317-0-1, from the table
- * {@code enamelled-wire.csv}, which states where each row comes from). Gauge sizes lie between the tabulated metric sizes;
- * their enamel is interpolated in proportion to the logarithm of the diameter and the source says so.
+ * Overall diameters of enamelled round wire by nominal conductor diameter (values in the style of IEC 60317-0-1, from
+ * the table {@code enamelled-wire.csv}, which states where each row comes from). Gauge sizes lie between the tabulated
+ * metric sizes; their enamel is interpolated in proportion to the logarithm of the diameter and the source says so.
  */
 public final class EnamelTable {
     private static final EnamelTable STANDARD = load();
@@ -69,7 +69,8 @@ public final class EnamelTable {
             return new OverallDiameter(bareDiameter + tolerance, bareDiameter - tolerance, "bare conductor");
         }
         int last = bare.length - 1;
-        Require.between("diameter of an enamelled conductor", bareDiameter * 1e3, bare[0] * 0.999e3, bare[last] * 1.001e3, "mm",
+        Require.between("diameter of an enamelled conductor", bareDiameter * 1e3, bare[0] * 0.999e3,
+                bare[last] * 1.001e3, "mm",
                 "enamel builds are tabulated in this range");
         int g = grade.ordinal() - 1;
         double largest = bareDiameter + interpolate(maximumIncrease[g], bareDiameter);

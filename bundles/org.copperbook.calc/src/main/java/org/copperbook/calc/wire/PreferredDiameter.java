@@ -10,7 +10,8 @@ import org.copperbook.calc.Require;
  * @param rounded the preferred number
  */
 public record PreferredDiameter(int step, double exact, double rounded) {
-    private static final double[] R20 = {1.00, 1.12, 1.25, 1.40, 1.60, 1.80, 2.00, 2.24, 2.50, 2.80, 3.15, 3.55, 4.00, 4.50, 5.00,
+    private static final double[] R20 = {1.00, 1.12, 1.25, 1.40, 1.60, 1.80, 2.00, 2.24, 2.50, 2.80, 3.15, 3.55, 4.00,
+            4.50, 5.00,
         5.60, 6.30, 7.10, 8.00, 9.00, 10.00};
 
     /**

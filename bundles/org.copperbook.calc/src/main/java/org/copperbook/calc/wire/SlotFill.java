@@ -4,7 +4,8 @@ import java.util.List;
 import org.copperbook.calc.Require;
 
 /**
- * Slot fill by its three usual definitions, each over the same area. The definitions differ by tens of percent, so the one meant is always named.
+ * Slot fill by its three usual definitions, each over the same area. The definitions differ by tens of percent, so the
+ * one meant is always named.
  *
  * @param copper metal area over slot area
  * @param insulatedRound area of the insulated circles over slot area

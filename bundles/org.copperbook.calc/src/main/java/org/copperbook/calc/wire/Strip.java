@@ -13,7 +13,8 @@ import org.copperbook.calc.Require;
 public record Strip(double width, double thickness, double cornerRadius) implements Conductor {
     public Strip {
         Require.positive("strip thickness", thickness, "m");
-        Require.between("strip width", width, thickness, 0.1, "m", "the width is the larger side, and a strip is not a bar");
+        Require.between("strip width", width, thickness, 0.1, "m",
+                "the width is the larger side, and a strip is not a bar");
         Require.between("corner radius of a strip", cornerRadius, 0, thickness / 2, "m",
                 "a corner cannot be rounder than half the thickness");
     }

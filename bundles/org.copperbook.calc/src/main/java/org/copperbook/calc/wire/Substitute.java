@@ -27,7 +27,10 @@ public record Substitute(List<Part> parts, int strands, double areaError, double
     public record Part(int count, StockedWire wire, double kilograms) {
     }
 
-    /** @return whether there is less copper than in the original (ANSI/EASA AR100: conductor area not less than original) */
+    /**
+     * @return whether there is less copper than in the original (ANSI/EASA AR100: conductor area not less than
+     * original)
+     */
     public boolean underOriginal() {
         return areaError < -1e-9;
     }

@@ -8,14 +8,15 @@ import java.util.PriorityQueue;
 import org.copperbook.calc.Require;
 
 /**
- * Finds the best combinations of up to three stocked sizes for a copper area. The search is exact: every combination inside the band
- * is either looked at or proved to rank behind those kept.
+ * Finds the best combinations of up to three stocked sizes for a copper area. The search is exact: every combination
+ * inside the band is either looked at or proved to rank behind those kept.
  *
- * <p>Rank: area error in steps of the wish, then strands, then sizes, then stock left (more is better), then the exact area error.
+ * <p>Rank: area error in steps of the wish, then strands, then sizes, then stock left (more is better), then the exact
+ * area error.
  *
- * <p>How it stays quick: strands are added one by one; for a given split of strands on three sizes, two of them fix a narrow window for the
- * third, which moves one way only as the second grows thicker, so a pointer follows it through the sorted list. Once enough combinations of the best
- * step have been found, more strands cannot rank before them.
+ * <p>How it stays quick: strands are added one by one; for a given split of strands on three sizes, two of them fix a
+ * narrow window for the third, which moves one way only as the second grows thicker, so a pointer follows it through
+ * the sorted list. Once enough combinations of the best step have been found, more strands cannot rank before them.
  */
 public final class Substitution {
     private final SubstitutionWish wish;
@@ -37,7 +38,8 @@ public final class Substitution {
         area = Arrays.stream(wires).mapToDouble(w -> w.size().area()).toArray();
         square = Arrays.stream(wires).mapToDouble(Substitution::square).toArray();
         most = Arrays.stream(wires).mapToInt(w -> strandsInStock(w, wish)).toArray();
-        kilogramsPerStrand = Arrays.stream(wires).mapToDouble(w -> w.size().kilogramsPerMetre() * wish.length()).toArray();
+        kilogramsPerStrand = Arrays.stream(wires).mapToDouble(w -> w.size().kilogramsPerMetre() * wish.length())
+                .toArray();
         low = wish.area() * (1 + wish.lowest()) * (1 - 1e-12);
         high = wish.area() * (1 + wish.highest()) * (1 + 1e-12);
     }
@@ -167,7 +169,8 @@ public final class Substitution {
         long step = wish.areaStep() == 0 ? 0 : Math.round(Math.abs(error) / wish.areaStep());
         int strands = a + b + c;
         Found worst = worstFirst.size() < wanted ? null : worstFirst.peek();
-        if (worst != null && wish.areaStep() > 0 && (step > worst.step || step == worst.step && strands > worst.strands)) {
+        if (worst != null && wish.areaStep() > 0
+                && (step > worst.step || step == worst.step && strands > worst.strands)) {
             return;
         }
         double squares = a * square[i] + (j < 0 ? 0 : b * square[j]) + (k < 0 ? 0 : c * square[k]);
@@ -178,7 +181,8 @@ public final class Substitution {
         left = j < 0 ? left : Math.min(left, left(j, b));
         left = k < 0 ? left : Math.min(left, left(k, c));
         int sizes = 1 + (j < 0 ? 0 : 1) + (k < 0 ? 0 : 1);
-        Found found = new Found(i, a, j, b, k, c, wish.areaStep() == 0 ? Math.abs(error) : step, strands, sizes, left, error, squares);
+        Found found = new Found(i, a, j, b, k, c, wish.areaStep() == 0 ? Math.abs(error) : step, strands, sizes, left,
+                error, squares);
         if (worst == null) {
             worstFirst.add(found);
         } else if (Found.RANK.compare(found, worst) < 0) {
@@ -207,7 +211,8 @@ public final class Substitution {
     }
 
     /** A combination by its places in the sorted list. */
-    private record Found(int i, int a, int j, int b, int k, int c, double step, int strands, int sizes, double left, double error,
+    private record Found(int i, int a, int j, int b, int k, int c, double step, int strands, int sizes, double left,
+            double error,
             double squares) {
         static final Comparator<Found> RANK = Comparator.comparingDouble(Found::step).thenComparingInt(Found::strands)
                 .thenComparingInt(Found::sizes).thenComparing(Comparator.comparingDouble(Found::left).reversed())

@@ -11,12 +11,13 @@ import org.copperbook.calc.Require;
  * @param mostStrands most strands in hand together, 1 to 60
  * @param mostSizes most different sizes, 1 to 3
  * @param length wire length that each strand needs for the whole winding in m; 0 when stock does not matter
- * @param largestSquareSum largest sum over the strands of the squared overall diameter in m2, which is what the square-cell fill and the
- *     insulated round fill both grow with; infinite when fill does not matter
+ * @param largestSquareSum largest sum over the strands of the squared overall diameter in m2, which is what the
+ *     square-cell fill and the insulated round fill both grow with; infinite when fill does not matter
  * @param areaStep differences of area smaller than this share of the original rank as equal, so that fewer strands win;
  *     0 ranks by area alone. Default 0.005, a quarter of what the wire's own diameter tolerance does to its area
  */
-public record SubstitutionWish(double area, double lowest, double highest, int mostStrands, int mostSizes, double length,
+public record SubstitutionWish(double area, double lowest, double highest, int mostStrands, int mostSizes,
+        double length,
         double largestSquareSum, double areaStep) {
     public SubstitutionWish {
         Require.positive("original copper area", area, "m2");
@@ -25,7 +26,8 @@ public record SubstitutionWish(double area, double lowest, double highest, int m
         Require.between("strands in hand", mostStrands, 1, 60, "more strands cannot be wound together");
         Require.between("different sizes", mostSizes, 1, 3, "up to three sizes are combined");
         Require.notNegative("length of a strand", length, "m");
-        Require.that(largestSquareSum > 0, "largest sum of squared diameters", Double.toString(largestSquareSum), "values above 0 m2",
+        Require.that(largestSquareSum > 0, "largest sum of squared diameters", Double.toString(largestSquareSum),
+                "values above 0 m2",
                 "a strand needs room");
         Require.between("area step", areaStep, 0, 0.1, "", "coarser steps would hide the area");
     }

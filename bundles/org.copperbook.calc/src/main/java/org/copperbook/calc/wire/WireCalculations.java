@@ -47,14 +47,16 @@ public final class WireCalculations implements CalculationSource {
                 .gives("breakdown-1", VOLTAGE, "V", "least breakdown voltage, grade 1, where tabulated")
                 .gives("breakdown-2", VOLTAGE, "V", "least breakdown voltage, grade 2, where tabulated")
                 .givesWord("enamel-source", "where the overall diameters come from")
-                .by((in, out) -> describe(WireSize.parse(in.text("size")), in.choice("material", ConductorMaterial.class), out));
+                .by((in, out) -> describe(WireSize.parse(in.text("size")),
+                in.choice("material", ConductorMaterial.class), out));
     }
 
     private static void describe(WireSize size, ConductorMaterial material, Results out) {
         double tolerance = EnamelTable.standard().tolerance(size.bareDiameter());
         double thin = size.bareDiameter() - tolerance;
         double thick = size.bareDiameter() + tolerance;
-        out.put("label", size.label()).put("diameter", size.bareDiameter()).put("area", size.area()).put("circular-mils", size.area())
+        out.put("label", size.label()).put("diameter", size.bareDiameter()).put("area", size.area())
+                .put("circular-mils", size.area())
                 .put("resistance", size.ohmsPerMetre(material)).put("mass", size.kilogramsPerMetre(material))
                 .put("conductor-min", thin).put("conductor-max", thick)
                 .put("resistance-min", material.resistivityAt20() * 4 / (Math.PI * thick * thick))
@@ -65,7 +67,8 @@ public final class WireCalculations implements CalculationSource {
         }
         for (InsulationGrade grade : List.of(InsulationGrade.GRADE_1, InsulationGrade.GRADE_2)) {
             out.put("grade-" + grade.ordinal(), size.overallDiameter(grade).maximum());
-            EnamelBreakdown.of(size.bareDiameter(), grade).ifPresent(volts -> out.put("breakdown-" + grade.ordinal(), volts));
+            EnamelBreakdown.of(size.bareDiameter(), grade)
+                    .ifPresent(volts -> out.put("breakdown-" + grade.ordinal(), volts));
         }
         out.put("enamel-source", size.overallDiameter(InsulationGrade.GRADE_1).source());
     }
@@ -99,7 +102,8 @@ public final class WireCalculations implements CalculationSource {
                 .gives("nominal", RESISTANCE_PER_LENGTH, "Ω/1000ft", "nominal resistance per length at 20 °C")
                 .gives("ratio", RATIO, "", "given over nominal")
                 .by((in, out) -> {
-                    double nominal = WireSize.parse(in.text("size")).ohmsPerMetre(in.choice("material", ConductorMaterial.class));
+                    double nominal = WireSize.parse(in.text("size"))
+                            .ohmsPerMetre(in.choice("material", ConductorMaterial.class));
                     out.put("nominal", nominal).put("ratio", in.number("resistance") / nominal);
                 });
     }
@@ -131,13 +135,15 @@ public final class WireCalculations implements CalculationSource {
                 .givesWord("fitting", "every size that fits")
                 .givesWord("ambiguous", "yes when more than one fits")
                 .by((in, out) -> {
-                    WireGauging found = WireGauging.of(in.number("diameter"), in.choice("covering", InsulationGrade.class),
+                    WireGauging found = WireGauging.of(in.number("diameter"),
+                            in.choice("covering", InsulationGrade.class),
                             in.number("expanded"), sizes(in.text("system")));
                     String fitting = found.fitting().stream().map(WireSize::label).collect(Collectors.joining(", "));
                     out.put("nearest", found.nearest().label()).put("fitting", fitting.isEmpty() ? "none" : fitting)
                             .put("ambiguous", found.ambiguous() ? "yes" : "no");
                     if (found.ambiguous()) {
-                        out.warn("more than one size fits: gauge again at another place, or clean the enamel off and gauge bare");
+                        out.warn("more than one size fits: gauge again at another place, or clean the enamel off and"
+                                + " gauge bare");
                     }
                 });
     }

@@ -27,21 +27,25 @@ public record WireGauging(double measured, InsulationGrade grade, List<Candidate
     }
 
     /**
-     * Compares a reading with a list of sizes. The range of a bare size is its nominal diameter with the tolerance of IEC 60317-0-1; that of
-     * an enamelled one reaches from the thinnest conductor with the least enamel to the largest overall diameter.
+     * Compares a reading with a list of sizes. The range of a bare size is its nominal diameter with the tolerance of
+     * IEC 60317-0-1; that of an enamelled one reaches from the thinnest conductor with the least enamel to the largest
+     * overall diameter.
      *
      * @param measured diameter read in m, 0.1 to 6 mm
      * @param grade bare or a grade of enamel
-     * @param expanded expanded uncertainty of the reading in m, 0 or more (a micrometer: about 4 micrometres, common practice)
+     * @param expanded expanded uncertainty of the reading in m, 0 or more (a micrometer: about 4 micrometres, common
+     *     practice)
      * @param sizes sizes to compare with
      * @return all sizes, nearest first; sizes of two systems that fit are both shown
      */
     public static WireGauging of(double measured, InsulationGrade grade, double expanded, List<WireSize> sizes) {
-        Require.between("measured wire diameter", measured * 1e3, 0.1, 6, "mm", "winding wire is tabulated in this range");
+        Require.between("measured wire diameter", measured * 1e3, 0.1, 6, "mm",
+                "winding wire is tabulated in this range");
         Require.notNegative("expanded uncertainty of the diameter", expanded, "m");
         Require.that(!sizes.isEmpty(), "sizes to compare with", "none", "at least one", "nothing can be nearest");
         List<Candidate> candidates = sizes.stream().map(size -> candidate(measured, grade, expanded, size))
-                .sorted(Comparator.comparing((Candidate c) -> !c.fits()).thenComparingDouble(c -> Math.abs(c.deviation()))).toList();
+                .sorted(Comparator.comparing((Candidate c) -> !c.fits())
+                .thenComparingDouble(c -> Math.abs(c.deviation()))).toList();
         return new WireGauging(measured, grade, candidates);
     }
 

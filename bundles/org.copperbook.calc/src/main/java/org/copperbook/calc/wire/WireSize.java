@@ -16,7 +16,8 @@ public record WireSize(WireSystem system, double number, double bareDiameter) im
     private static final double MIL = 25.4e-6;
 
     public WireSize {
-        Require.between("round wire diameter", bareDiameter * 1e3, 0.01, 20, "mm", "winding wire is made in this range");
+        Require.between("round wire diameter", bareDiameter * 1e3, 0.01, 20, "mm",
+                "winding wire is made in this range");
     }
 
     /**
@@ -27,7 +28,8 @@ public record WireSize(WireSystem system, double number, double bareDiameter) im
      */
     public static WireSize awg(double number) {
         Require.between("AWG number", number, -3, 50, "", "the gauge runs from 4/0, here -3, to 50");
-        Require.that(number * 2 == Math.rint(number * 2), "AWG number", Double.toString(number), "the whole and half sizes",
+        Require.that(number * 2 == Math.rint(number * 2), "AWG number", Double.toString(number),
+                "the whole and half sizes",
                 "no other steps are made");
         return new WireSize(WireSystem.AWG, number, AWG_BASE_DIAMETER * Math.pow(AWG_RATIO, (36.0 - number) / 39.0));
     }
@@ -57,7 +59,8 @@ public record WireSize(WireSystem system, double number, double bareDiameter) im
      *
      * @param text what was written
      * @return the size
-     * @throws org.copperbook.calc.OutOfRange when no size can be read; a bare number is refused since it may mean either a gauge or a diameter
+     * @throws org.copperbook.calc.OutOfRange when no size can be read; a bare number is refused since it may mean
+     *     either a gauge or a diameter
      */
     public static WireSize parse(String text) {
         return WireText.read(text);

@@ -28,7 +28,8 @@ class FaultFinderTest {
 
     /** Usual reading of a separate-excitation run (common practice, no source). */
     @ParameterizedTest
-    @CsvSource({"normal-balanced,regulator", "low-balanced,rectifier", "normal-unbalanced,main-stator", "low-unbalanced,main-stator"})
+    @CsvSource({"normal-balanced,regulator", "low-balanced,rectifier", "normal-unbalanced,main-stator",
+            "low-unbalanced,main-stator"})
     void separateExcitationPointsWherePracticeDoes(String outcome, String suspect) {
         Diagnosis diagnosis = after("frequency=right", "separate-excitation=" + outcome);
         assertEquals(suspect, diagnosis.suspects().get(0).suspect().id());
@@ -39,14 +40,16 @@ class FaultFinderTest {
     void soundRunClearsTheRotatingParts() {
         Diagnosis diagnosis = after("frequency=right", "separate-excitation=normal-balanced");
         double cleared = diagnosis.suspects().stream()
-                .filter(r -> List.of("main-stator", "main-rotor", "exciter-stator", "exciter-rotor", "rectifier").contains(r.suspect().id()))
+                .filter(r -> List.of("main-stator", "main-rotor", "exciter-stator", "exciter-rotor", "rectifier")
+                .contains(r.suspect().id()))
                 .mapToDouble(Diagnosis.Ranked::probability).sum();
         assertTrue(cleared < 0.12, "" + cleared);
     }
 
     @Test
     void aShortedDiodeSettlesIt() {
-        Diagnosis diagnosis = after("complaint=low-output", "separate-excitation=low-balanced", "diodes-isolated=one-shorted");
+        Diagnosis diagnosis = after("complaint=low-output", "separate-excitation=low-balanced",
+                "diodes-isolated=one-shorted");
         assertEquals("rectifier", diagnosis.suspects().get(0).suspect().id());
         assertTrue(diagnosis.suspects().get(0).probability() > 0.9);
         assertTrue(diagnosis.uncertaintyBits() < 0.6);
@@ -55,7 +58,8 @@ class FaultFinderTest {
     /** Bayes' rule on two findings, worked by hand from the table: 0.22 x 0.65 x 0.55 and so on. */
     @Test
     void probabilitiesFollowBayesRule() {
-        double[] joint = {0.10 * .05 * .02, 0.09 * .62 * .02, 0.08 * .55 * .02, 0.07 * .50 * .03, 0.22 * .65 * .55, 0.05 * .55 * .05,
+        double[] joint = {0.10 * .05 * .02, 0.09 * .62 * .02, 0.08 * .55 * .02, 0.07 * .50 * .03, 0.22 * .65 * .55,
+                0.05 * .55 * .05,
             0.21 * .03 * .02, 0.07 * .03 * .01, 0.08 * .15 * .02, 0.03 * .70 * .01};
         double sum = java.util.Arrays.stream(joint).sum();
         Diagnosis diagnosis = after("separate-excitation=low-balanced", "diodes-isolated=one-shorted");
@@ -63,7 +67,10 @@ class FaultFinderTest {
         assertEquals(1, diagnosis.suspects().stream().mapToDouble(Diagnosis.Ranked::probability).sum(), 1e-12);
     }
 
-    /** Oracle: mutual information as the mean divergence of outcomes from their mix (Cover and Thomas, Elements of Information Theory, ch. 2). */
+    /**
+     * Oracle: mutual information as the mean divergence of outcomes from their mix (Cover and Thomas, Elements of
+     * Information Theory, ch. 2).
+     */
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5})
     void informationAgreesWithItsOtherForm(long seed) {
@@ -96,7 +103,8 @@ class FaultFinderTest {
     void nextTestTellsMostForLeastWork() {
         Diagnosis diagnosis = after("complaint=no-output");
         for (int i = 1; i < diagnosis.nextTests().size(); i++) {
-            assertTrue(diagnosis.nextTests().get(i - 1).bitsPerMinute() >= diagnosis.nextTests().get(i).bitsPerMinute());
+            assertTrue(diagnosis.nextTests().get(i - 1).bitsPerMinute() >= diagnosis.nextTests().get(i)
+                    .bitsPerMinute());
         }
         assertFalse(diagnosis.nextTests().stream().anyMatch(n -> n.test().id().equals("complaint")));
         assertEquals("residual-voltage", diagnosis.nextTests().get(0).test().id());
@@ -105,7 +113,8 @@ class FaultFinderTest {
     /** Live or rotating work is never proposed without its caution. */
     @Test
     void everyTestOnTheMachineCarriesItsCaution() {
-        KNOWN.tests().stream().filter(t -> !t.id().equals("complaint")).forEach(t -> assertFalse(t.caution().isBlank(), t.id()));
+        KNOWN.tests().stream().filter(t -> !t.id().equals("complaint"))
+                .forEach(t -> assertFalse(t.caution().isBlank(), t.id()));
     }
 
     @Test

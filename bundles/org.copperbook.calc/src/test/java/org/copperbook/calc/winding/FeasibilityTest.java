@@ -30,14 +30,18 @@ class FeasibilityTest {
         assertEquals(pattern, String.join(" ", found.groupPattern().stream().map(String::valueOf).toList()));
     }
 
-    /** Oracle: the condition of Pyrhonen et al. ch. 2, slots over phases times the greatest common divisor with the pole pairs. */
+    /**
+     * Oracle: the condition of Pyrhonen et al. ch. 2, slots over phases times the greatest common divisor with the pole
+     * pairs.
+     */
     @Test
     void balanceAgreesWithTheOtherFormOfTheCondition() {
         for (int slots = 6; slots <= 120; slots++) {
             for (int pairs = 1; pairs <= 12; pairs++) {
                 int common = java.math.BigInteger.valueOf(slots).gcd(java.math.BigInteger.valueOf(pairs)).intValue();
                 boolean expected = slots % (3 * common) == 0;
-                assertEquals(expected, Feasibility.of(slots, 2 * pairs, 3, 2).balanced(), slots + " slots " + pairs + " pairs");
+                assertEquals(expected, Feasibility.of(slots, 2 * pairs, 3, 2).balanced(), slots + " slots " + pairs
+                        + " pairs");
             }
         }
     }
@@ -53,7 +57,8 @@ class FeasibilityTest {
                     Winding winding = WindingGenerator.generate(WindingPlan.doubleLayerLap(slots, poles, 3, span, 5));
                     assertTrue(PhaseSymmetry.of(winding).balanced(), slots + " " + poles);
                     if (slots >= 3 * poles) {
-                        assertEquals(found.circuits(), CircuitPlan.possible(winding, 1), slots + " slots " + poles + " poles");
+                        assertEquals(found.circuits(), CircuitPlan.possible(winding, 1), slots + " slots " + poles
+                                + " poles");
                     }
                 }
             }

@@ -12,11 +12,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class LeadConnectionTest {
 
-    /** US Army TM 9-6115-645-24: the sections of a 12-lead machine give 120/208 and 240/416 V; the others are circuit identities. */
+    /**
+     * US Army TM 9-6115-645-24: the sections of a 12-lead machine give 120/208 and 240/416 V; the others are circuit
+     * identities.
+     */
     @ParameterizedTest
     @CsvSource({"series-star-12,416,240", "parallel-star-12,208,120", "zig-zag-12,360,207.846", "series-delta-12,240,",
             "parallel-delta-12,120,", "star-6,208,120", "delta-6,120,", "single-phase-series-delta-12,240,120",
-            "single-phase-double-delta-12,240,120", "single-phase-zig-zag-12,415.692,207.846", "single-phase-star-6,208,",
+            "single-phase-double-delta-12,240,120", "single-phase-zig-zag-12,415.692,207.846",
+            "single-phase-star-6,208,",
             "single-phase-delta-6,120,", "single-phase-series-4,240,120", "single-phase-parallel-4,120,"})
     void voltagesFollowFromTheJoins(String id, double lineVolts, Double neutralVolts) {
         LeadConnection connection = LeadConnection.named(id);
@@ -36,7 +40,8 @@ class LeadConnectionTest {
 
     /** US Army TM 5-6115-593-34 p. 143: six sections of 0.00237 ohm; ratios are circuit identities. */
     @ParameterizedTest
-    @CsvSource({"parallel-star-12,0.00237", "series-star-12,0.00948", "parallel-delta-12,0.00079", "series-delta-12,0.00316",
+    @CsvSource({"parallel-star-12,0.00237", "series-star-12,0.00948", "parallel-delta-12,0.00079",
+            "series-delta-12,0.00316",
             "zig-zag-12,0.00948"})
     void resistancesFollowFromTheJoins(String id, double ohms) {
         LeadConnection connection = LeadConnection.named(id);

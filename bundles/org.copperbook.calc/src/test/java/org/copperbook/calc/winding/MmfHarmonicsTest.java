@@ -13,7 +13,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class MmfHarmonicsTest {
 
-    /** Distribution factors 0.9598, 0.2176, 0.1774 for q = 3 (Say; Nagrath and Kothari Ex. 5.1): 5th against, 7th with the field. */
+    /**
+     * Distribution factors 0.9598, 0.2176, 0.1774 for q = 3 (Say; Nagrath and Kothari Ex. 5.1): 5th against, 7th with
+     * the field.
+     */
     @Test
     void fifthRunsBackAndSeventhRunsOn() {
         Winding winding = WindingGenerator.generate(WindingPlan.doubleLayerLap(36, 4, 3, 9, 5));
@@ -34,11 +37,13 @@ class MmfHarmonicsTest {
         Complex[] currents = new Complex[slots];
         java.util.Arrays.fill(currents, Complex.ZERO);
         for (Coil coil : winding.coils()) {
-            Complex current = new Complex(0, -(coil.phase() - 1) * Math.PI / 2).exp().multiply(coil.sense() * coil.turns());
+            Complex current = new Complex(0, -(coil.phase() - 1) * Math.PI / 2).exp()
+                    .multiply(coil.sense() * coil.turns());
             currents[coil.goSlot() - 1] = currents[coil.goSlot() - 1].add(current);
             currents[coil.returnSlot() - 1] = currents[coil.returnSlot() - 1].subtract(current);
         }
-        Complex[] spectrum = new FastFourierTransformer(DftNormalization.STANDARD).transform(currents, TransformType.FORWARD);
+        Complex[] spectrum = new FastFourierTransformer(DftNormalization.STANDARD)
+                .transform(currents, TransformType.FORWARD);
         int p = poles / 2;
         double working = Math.max(spectrum[p].abs(), spectrum[slots - p].abs()) / p;
         for (MmfHarmonics.Wave wave : MmfHarmonics.of(winding, slots / 2 - 1)) {

@@ -40,15 +40,20 @@ class ResistanceNetworkTest {
         }
         for (int i = 1; i < n; i++) {
             int j = 1 + random.nextInt(n - 1);
-            double expected = inverse.getEntry(i - 1, i - 1) + inverse.getEntry(j - 1, j - 1) - 2 * inverse.getEntry(i - 1, j - 1);
+            double expected = inverse.getEntry(i - 1, i - 1)
+                    + inverse.getEntry(j - 1, j - 1) - 2 * inverse.getEntry(i - 1, j - 1);
             assertEquals(expected, network.between("p" + i, "p" + j), 1e-9);
         }
     }
 
-    /** Wheatstone bridge out of balance, a textbook identity: 1, 2, 3, 4 and 5 ohm give 71/24 ... solved by star-delta by hand. */
+    /**
+     * Wheatstone bridge out of balance, a textbook identity: 1, 2, 3, 4 and 5 ohm give 71/24 ... solved by star-delta
+     * by hand.
+     */
     @Test
     void bridgeOutOfBalanceIsSolved() {
-        ResistanceNetwork network = new ResistanceNetwork().resistance("a", "b", 1).resistance("a", "c", 2).resistance("b", "c", 5)
+        ResistanceNetwork network = new ResistanceNetwork().resistance("a", "b", 1).resistance("a", "c", 2)
+                .resistance("b", "c", 5)
                 .resistance("b", "d", 3).resistance("c", "d", 4);
         double rab = 1.0 * 2 / 8;
         double rb = 1.0 * 5 / 8;
@@ -58,7 +63,8 @@ class ResistanceNetworkTest {
 
     @Test
     void openNetworksReadInfiniteAndJoinedPointsZero() {
-        ResistanceNetwork network = new ResistanceNetwork().resistance("a", "b", 1).resistance("c", "d", 1).join(List.of("b", "e"));
+        ResistanceNetwork network = new ResistanceNetwork().resistance("a", "b", 1).resistance("c", "d", 1)
+                .join(List.of("b", "e"));
         assertEquals(Double.POSITIVE_INFINITY, network.between("a", "c"));
         assertEquals(0, network.between("b", "e"));
         assertEquals(1, network.between("a", "e"), 1e-15);
@@ -70,7 +76,8 @@ class ResistanceNetworkTest {
         Winding winding = WindingGenerator.generate(WindingPlan.doubleLayerLap(36, 4, 3, 7, 8));
         ConductorBundle bundle = ConductorBundle.copper(3, WireSize.metric(1.0));
         for (int circuits : new int[] {1, 2, 4}) {
-            PredictedResistance predicted = new PredictedResistance(winding, CircuitPlan.equal(winding, circuits), bundle, 0.7, 25);
+            PredictedResistance predicted = new PredictedResistance(winding, CircuitPlan.equal(winding, circuits),
+                    bundle, 0.7, 25);
             double phase = new EqualCoils(12, 8, 0.7, bundle, circuits).phaseResistance(25);
             assertEquals(phase, predicted.phase(2), phase * 1e-12);
             assertEquals(2 * phase, predicted.terminals(PhaseJunction.STAR, 1, 2), phase * 1e-9);
@@ -85,7 +92,8 @@ class ResistanceNetworkTest {
         List<Integer> groups = winding.groupsOf(1);
         CircuitPlan uneven = new CircuitPlan(List.of(List.of(groups.subList(0, 1), groups.subList(1, 4)),
                 List.of(winding.groupsOf(2)), List.of(winding.groupsOf(3))));
-        PredictedResistance predicted = new PredictedResistance(winding, uneven, bundle, coil -> 0.5 + 0.01 * coil.goSlot(), 20);
+        PredictedResistance predicted = new PredictedResistance(winding, uneven, bundle,
+                coil -> 0.5 + 0.01 * coil.goSlot(), 20);
         double one = predicted.group(groups.get(0));
         double three = predicted.circuit(groups.subList(1, 4));
         assertEquals(one * three / (one + three), predicted.phase(1), 1e-12);

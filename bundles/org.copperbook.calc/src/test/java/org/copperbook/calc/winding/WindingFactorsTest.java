@@ -23,10 +23,14 @@ class WindingFactorsTest {
         return new WindingFactors(WindingGenerator.generate(WindingPlan.doubleLayerLap(slots, poles, 3, span, 7)));
     }
 
-    /** J. Cros and P. Viarouge, IEEE Trans. Energy Conversion 17(2) 2002, concentrated windings (memory, three digits). */
+    /**
+     * J. Cros and P. Viarouge, IEEE Trans. Energy Conversion 17(2) 2002, concentrated windings (memory, three digits).
+     */
     @ParameterizedTest
-    @CsvSource({"3,2,0.866", "6,4,0.866", "9,6,0.866", "9,8,0.945", "9,10,0.945", "12,8,0.866", "12,10,0.933", "12,14,0.933",
-            "12,16,0.866", "15,14,0.951", "15,16,0.951", "18,14,0.902", "18,16,0.945", "18,20,0.945", "21,20,0.953", "21,22,0.953",
+    @CsvSource({"3,2,0.866", "6,4,0.866", "9,6,0.866", "9,8,0.945", "9,10,0.945", "12,8,0.866", "12,10,0.933",
+            "12,14,0.933",
+            "12,16,0.866", "15,14,0.951", "15,16,0.951", "18,14,0.902", "18,16,0.945", "18,20,0.945", "21,20,0.953",
+            "21,22,0.953",
             "24,20,0.933", "24,22,0.949", "24,26,0.949"})
     void concentratedCoilsMatchTheLiterature(int slots, int poles, double printed) {
         for (int phase = 1; phase <= 3; phase++) {
@@ -49,7 +53,10 @@ class WindingFactorsTest {
         assertEquals(printed, factors(36, 4, 9).factor(1, order), 5e-5);
     }
 
-    /** US Army TM 5-6115-545-34 table 9-1: 84 slots, 4 poles, span 1-15; product of the textbook factors for q = 7 and 2/3 pitch. */
+    /**
+     * US Army TM 5-6115-545-34 table 9-1: 84 slots, 4 poles, span 1-15; product of the textbook factors for q = 7 and
+     * 2/3 pitch.
+     */
     @Test
     void twoThirdsPitchSuppressesTheThirdHarmonic() {
         assertEquals(0.866025404 * 0.955820714, factors(84, 4, 14).factor(1, 1), 1e-8);
@@ -69,7 +76,8 @@ class WindingFactorsTest {
                 double turns = 0;
                 for (Coil coil : winding.coilsOf(phase)) {
                     double slotAngle = 2 * Math.PI * winding.polePairs() * order / winding.slots();
-                    Complex go = ComplexUtils.polar2Complex(1, 0).multiply(new Complex(0, slotAngle * coil.goSlot()).exp());
+                    Complex go = ComplexUtils.polar2Complex(1, 0)
+                            .multiply(new Complex(0, slotAngle * coil.goSlot()).exp());
                     Complex back = new Complex(0, slotAngle * coil.returnSlot()).exp();
                     sum = sum.add(go.subtract(back).multiply(coil.sense() * coil.turns() / 2));
                     turns += coil.turns();
@@ -89,10 +97,12 @@ class WindingFactorsTest {
             conductors[coil.goSlot() - 1] += coil.sense() * coil.turns();
             conductors[coil.returnSlot() - 1] -= coil.sense() * coil.turns();
         }
-        Complex[] spectrum = new FastFourierTransformer(DftNormalization.STANDARD).transform(conductors, TransformType.FORWARD);
+        Complex[] spectrum = new FastFourierTransformer(DftNormalization.STANDARD)
+                .transform(conductors, TransformType.FORWARD);
         WindingFactors factors = new WindingFactors(winding);
         for (int pairs = 1; pairs < 32; pairs++) {
-            assertEquals(spectrum[pairs].abs() / (2 * winding.turnsOf(1)), factors.towardsField(1, pairs).magnitude(), 1e-12);
+            assertEquals(spectrum[pairs].abs() / (2 * winding.turnsOf(1)), factors.towardsField(1, pairs).magnitude(),
+                    1e-12);
         }
     }
 
@@ -112,7 +122,8 @@ class WindingFactorsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"36,4,7", "48,4,10", "54,8,6", "30,4,7", "27,4,6", "60,8,7", "90,6,10", "84,4,14", "12,10,1", "15,14,1", "108,12,8"})
+    @CsvSource({"36,4,7", "48,4,10", "54,8,6", "30,4,7", "27,4,6", "60,8,7", "90,6,10", "84,4,14", "12,10,1", "15,14,1",
+            "108,12,8"})
     void generatedWindingsAreBalanced(int slots, int poles, int span) {
         Winding winding = WindingGenerator.generate(WindingPlan.doubleLayerLap(slots, poles, 3, span, 7));
         PhaseSymmetry symmetry = PhaseSymmetry.of(winding);

@@ -16,14 +16,16 @@ class WindingGeneratorTest {
     /** Go > return slots of a phase, brackets round reversed coils. */
     private static String table(Winding winding, int phase) {
         return winding.coilsOf(phase).stream()
-                .map(c -> c.sense() > 0 ? c.goSlot() + ">" + c.returnSlot() : "(" + c.goSlot() + ">" + c.returnSlot() + ")")
+                .map(c -> c.sense() > 0 ? c.goSlot() + ">" + c.returnSlot() : "(" + c.goSlot() + ">" + c.returnSlot()
+                + ")")
                 .collect(Collectors.joining(" "));
     }
 
     /** Tarlok Singh, Electrical Machines-2, Ex. 1.1: 24 slots, 4 poles, single layer, coils 1-6, 3-8 ... */
     @Test
     void singleLayerOfTwentyFourSlotsMatchesTarlokSingh() {
-        Winding winding = WindingGenerator.generate(WindingPlan.singleLayer(24, 4, 3, CoilLayout.LAP, Grouping.GROUP_PER_POLE,
+        Winding winding = WindingGenerator.generate(WindingPlan.singleLayer(24, 4, 3, CoilLayout.LAP,
+                Grouping.GROUP_PER_POLE,
                 List.of(5), 10));
         assertEquals("1>6 (7>12) 13>18 (19>24)", table(winding, 1));
         assertEquals("5>10 (11>16) 17>22 (23>4)", table(winding, 2));
@@ -64,7 +66,8 @@ class WindingGeneratorTest {
 
     @Test
     void groupSizesGivenInOrderAreKept() {
-        WindingPlan plan = new WindingPlan(30, 4, 3, 2, CoilLayout.LAP, Grouping.GROUP_PER_POLE, List.of(7), List.of(2, 3), List.of(6.0), 1);
+        WindingPlan plan = new WindingPlan(30, 4, 3, 2, CoilLayout.LAP, Grouping.GROUP_PER_POLE, List.of(7),
+                List.of(2, 3), List.of(6.0), 1);
         Winding winding = WindingGenerator.generate(plan);
         assertEquals(2, winding.coilsOfGroup(1).size());
         assertEquals(3, winding.coilsOfGroup(2).size());
@@ -79,13 +82,17 @@ class WindingGeneratorTest {
         Winding whole = WindingGenerator.generate(WindingPlan.singleLayer(36, 4, 3, CoilLayout.CONCENTRIC,
                 Grouping.GROUP_PER_POLE_PAIR, List.of(11, 9, 7), 8));
         assertEquals("1>12 2>11 3>10 19>30 20>29 21>28", table(whole, 1));
-        Winding two = WindingGenerator.generate(new WindingPlan(36, 4, 3, 2, CoilLayout.CONCENTRIC, Grouping.GROUP_PER_POLE,
+        Winding two = WindingGenerator.generate(new WindingPlan(36, 4, 3, 2, CoilLayout.CONCENTRIC,
+                Grouping.GROUP_PER_POLE,
                 List.of(10, 8, 6), List.of(), List.of(7.0, 8.0, 9.0), 1));
         assertEquals("1>11 2>10 3>9", table(two, 1).substring(0, 13));
         assertEquals(8.0, two.coilsOf(1).get(1).turns());
     }
 
-    /** Concentric and lap coils of one mean pitch fill the same slots, so their factors agree (Say, Alternating Current Machines). */
+    /**
+     * Concentric and lap coils of one mean pitch fill the same slots, so their factors agree (Say, Alternating Current
+     * Machines).
+     */
     @Test
     void concentricAndLapHaveOneFactor() {
         Winding lap = WindingGenerator.generate(WindingPlan.singleLayer(36, 4, 3, CoilLayout.LAP,
@@ -93,7 +100,8 @@ class WindingGeneratorTest {
         Winding concentric = WindingGenerator.generate(WindingPlan.singleLayer(36, 4, 3, CoilLayout.CONCENTRIC,
                 Grouping.GROUP_PER_POLE_PAIR, List.of(9), 8));
         for (int order = 1; order <= 13; order += 2) {
-            assertEquals(new WindingFactors(lap).factor(2, order), new WindingFactors(concentric).factor(2, order), 1e-12);
+            assertEquals(new WindingFactors(lap).factor(2, order), new WindingFactors(concentric).factor(2, order),
+                    1e-12);
         }
     }
 
@@ -101,7 +109,8 @@ class WindingGeneratorTest {
     void refusesPlansThatDoNotFillTheSlots() {
         assertThrows(OutOfRange.class, () -> WindingGenerator.generate(WindingPlan.singleLayer(24, 4, 3, CoilLayout.LAP,
                 Grouping.GROUP_PER_POLE, List.of(4), 8)));
-        assertThrows(OutOfRange.class, () -> WindingGenerator.generate(WindingPlan.singleLayer(36, 4, 3, CoilLayout.CONCENTRIC,
+        assertThrows(OutOfRange.class,
+                () -> WindingGenerator.generate(WindingPlan.singleLayer(36, 4, 3, CoilLayout.CONCENTRIC,
                 Grouping.GROUP_PER_POLE, List.of(8), 8)));
         assertThrows(OutOfRange.class, () -> WindingGenerator.generate(new WindingPlan(32, 4, 3, 2, CoilLayout.LAP,
                 Grouping.GROUP_PER_POLE, List.of(7), List.of(2, 3), List.of(6.0), 1)));

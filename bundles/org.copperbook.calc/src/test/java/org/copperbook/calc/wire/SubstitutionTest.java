@@ -58,7 +58,10 @@ class SubstitutionTest {
         }
     }
 
-    /** Geometry: 1 x 2.00 mm has the area of 4 x 1.00 mm; 2 x 1.40 mm is 2 % less (ANSI/EASA AR100: area not less than original). */
+    /**
+     * Geometry: 1 x 2.00 mm has the area of 4 x 1.00 mm; 2 x 1.40 mm is 2 % less (ANSI/EASA AR100: area not less than
+     * original).
+     */
     @Test
     void fourStrandsOfOneMillimetreReplaceOneOfTwo() {
         List<StockedWire> stock = List.of(new StockedWire(WireSize.metric(1.0), InsulationGrade.GRADE_2, 20),
@@ -66,7 +69,8 @@ class SubstitutionTest {
         List<Substitute> best = Substitution.best(stock, SubstitutionWish.of(WireSize.metric(2).area(), 6), 5);
         assertEquals("4 x 1.00 mm", best.get(0).label());
         assertFalse(best.get(0).underOriginal());
-        List<Substitute> wider = Substitution.best(stock.subList(1, 2), SubstitutionWish.of(WireSize.metric(2).area(), 6)
+        List<Substitute> wider = Substitution.best(stock.subList(1, 2),
+                SubstitutionWish.of(WireSize.metric(2).area(), 6)
                 .withBand(-0.03, 0.03), 5);
         assertEquals("2 x 1.40 mm", wider.get(0).label());
         assertTrue(wider.get(0).underOriginal());
@@ -106,13 +110,15 @@ class SubstitutionTest {
         List<Plain> all = new ArrayList<>();
         int[] counts = new int[stock.size()];
         descend(stock, wish, counts, 0, 0, 0, all);
-        all.sort(Comparator.comparingDouble((Plain p) -> p.step).thenComparingInt(p -> p.strands).thenComparingInt(p -> p.sizes)
+        all.sort(Comparator.comparingDouble((Plain p) -> p.step).thenComparingInt(p -> p.strands)
+                .thenComparingInt(p -> p.sizes)
                 .thenComparing(Comparator.comparingDouble((Plain p) -> p.left).reversed())
                 .thenComparingDouble(p -> Math.abs(p.error)));
         return all;
     }
 
-    private static void descend(List<StockedWire> stock, SubstitutionWish wish, int[] counts, int at, int strands, int sizes,
+    private static void descend(List<StockedWire> stock, SubstitutionWish wish, int[] counts, int at, int strands,
+            int sizes,
             List<Plain> all) {
         if (at == stock.size()) {
             if (strands > 0) {
@@ -130,7 +136,8 @@ class SubstitutionTest {
         counts[at] = 0;
     }
 
-    private static void keep(List<StockedWire> stock, SubstitutionWish wish, int[] counts, int strands, int sizes, List<Plain> all) {
+    private static void keep(List<StockedWire> stock, SubstitutionWish wish, int[] counts, int strands, int sizes,
+            List<Plain> all) {
         double area = 0;
         double squares = 0;
         double left = Double.POSITIVE_INFINITY;

@@ -57,10 +57,13 @@ class WireGaugingTest {
         assertEquals("1.32 mm", WireSizes.neighbour(WireSize.metric(1.25), 1).label());
     }
 
-    /** Geometry with overall diameters 0.959 and 0.989 mm of 0.90 mm wire (IEC 60317-0-1, memory): 90 wires in 168 mm2. */
+    /**
+     * Geometry with overall diameters 0.959 and 0.989 mm of 0.90 mm wire (IEC 60317-0-1, memory): 90 wires in 168 mm2.
+     */
     @Test
     void slotFillNamesItsDefinition() {
-        SlotFill fill = SlotFill.of(List.of(new SlotFill.Wires(90, WireSize.metric(0.9), InsulationGrade.GRADE_2)), 168e-6);
+        SlotFill fill = SlotFill.of(List.of(new SlotFill.Wires(90, WireSize.metric(0.9), InsulationGrade.GRADE_2)),
+                168e-6);
         assertEquals(0.340806703, fill.copper(), 1e-9);
         assertEquals(0.411543448, fill.insulatedRound(), 1e-9);
         assertEquals(0.523993393, fill.squareCell(), 1e-9);

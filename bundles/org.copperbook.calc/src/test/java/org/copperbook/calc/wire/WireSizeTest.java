@@ -21,7 +21,8 @@ class WireSizeTest {
         WireSize size = WireSize.awg(gauge);
         assertEquals(inch, size.bareDiameter() / 0.0254, inch * 5e-4);
         assertEquals(circularMils, size.circularMils(), circularMils * 5e-4);
-        assertEquals(poundsPerThousandFeet, size.kilogramsPerMetre() * 304.8 / 0.45359237, poundsPerThousandFeet * 1e-3);
+        assertEquals(poundsPerThousandFeet, size.kilogramsPerMetre() * 304.8 / 0.45359237,
+                poundsPerThousandFeet * 1e-3);
     }
 
     /** NBS Handbook 100 (memory): ohm per 1000 ft at 20 C. */
@@ -31,10 +32,15 @@ class WireSizeTest {
         assertEquals(ohmsPerThousandFeet, WireSize.awg(gauge).ohmsPerMetre() * 304.8, ohmsPerThousandFeet * 1e-3);
     }
 
-    /** BS 3737:1964 as listed in engineering-reference tables, mm. Also guards the copying error 27-30 = 0.406 ... 0.254. */
+    /**
+     * BS 3737:1964 as listed in engineering-reference tables, mm. Also guards the copying error 27-30 = 0.406 ...
+     * 0.254.
+     */
     @ParameterizedTest
-    @CsvSource({"0,8.230", "10,3.251", "11,2.946", "12,2.642", "13,2.337", "14,2.032", "15,1.829", "16,1.626", "17,1.422", "18,1.219",
-            "20,0.914", "22,0.711", "23,0.610", "24,0.559", "26,0.457", "27,0.417", "28,0.376", "29,0.345", "30,0.315", "36,0.193",
+    @CsvSource({"0,8.230", "10,3.251", "11,2.946", "12,2.642", "13,2.337", "14,2.032", "15,1.829", "16,1.626",
+            "17,1.422", "18,1.219",
+            "20,0.914", "22,0.711", "23,0.610", "24,0.559", "26,0.457", "27,0.417", "28,0.376", "29,0.345", "30,0.315",
+            "36,0.193",
             "40,0.122"})
     void swgMatchesTheStandardTable(int gauge, double millimetres) {
         assertEquals(millimetres, WireSize.swg(gauge).bareDiameter() * 1e3, 0.0005 + 1e-9);
@@ -42,7 +48,8 @@ class WireSizeTest {
 
     /** Open dataset OpenMagnetics MAS, standard IEC 60317: largest overall diameters in mm. */
     @ParameterizedTest
-    @CsvSource({"0.315,0.349,0.367", "0.4,0.439,0.459", "0.5,0.544,0.566", "0.63,0.679,0.704", "0.8,0.855,0.884", "1,1.062,1.094",
+    @CsvSource({"0.315,0.349,0.367", "0.4,0.439,0.459", "0.5,0.544,0.566", "0.63,0.679,0.704", "0.8,0.855,0.884",
+            "1,1.062,1.094",
             "1.25,1.316,1.349", "1.4,1.468,1.502", "1.6,1.670,1.706", "1.8,1.872,1.909", "2,2.074,2.112"})
     void enamelMatchesTheOpenDataset(double bare, double gradeOne, double gradeTwo) {
         WireSize size = WireSize.metric(bare);
@@ -62,7 +69,8 @@ class WireSizeTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"18SWG|1.2192", "AWG 16|1.29084591", "1.25mm|1.25", "1,25 mm|1.25", "#16 awg|1.29084591",
+    @CsvSource(delimiter = '|', value = {"18SWG|1.2192", "AWG 16|1.29084591", "1.25mm|1.25", "1,25 mm|1.25",
+            "#16 awg|1.29084591",
             "4/0 AWG|11.684", "0000AWG|11.684", "swg 7/0|12.7", "0.05in|1.27", "50 mil|1.27", ".5mm|0.5"})
     void readsWhatPeopleWrite(String text, double millimetres) {
         assertEquals(millimetres, WireSize.parse(text).bareDiameter() * 1e3, 2e-5);
@@ -75,7 +83,8 @@ class WireSizeTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"18SWG,SWG 18", "AWG 4/0,AWG 4/0", "1.25mm,1.25 mm", "1.0mm,1.00 mm", "0.355mm,0.355 mm", "2mm,2.00 mm"})
+    @CsvSource({"18SWG,SWG 18", "AWG 4/0,AWG 4/0", "1.25mm,1.25 mm", "1.0mm,1.00 mm", "0.355mm,0.355 mm",
+            "2mm,2.00 mm"})
     void namesTheSizeAsTheTradeDoes(String text, String label) {
         assertEquals(label, WireSize.parse(text).label());
     }

@@ -26,7 +26,8 @@ public final class CaptureCalculations implements CalculationSource {
     @Override
     public List<Calculation> calculations() {
         return List.of(Calculation.named("winding", "capture-check")
-                .title("A captured two-layer winding against its readings: which single slip would account for a difference")
+                .title("A captured two-layer winding against its readings: which single slip would account"
+                        + " for a difference")
                 .source("Bayes' rule; common terms as in JCGM 100 cl. 5.2; prior shares are common practice")
                 .formula("log(R/R predicted) normal with mean turn, wire, temperature and meter in common")
                 .whole("slots", null, "slots")
@@ -55,7 +56,8 @@ public final class CaptureCalculations implements CalculationSource {
         Winding winding = WindingGenerator.generate(WindingPlan.doubleLayerLap(in.whole("slots"), in.whole("poles"), 3,
                 in.whole("span"), in.number("turns")));
         CapturedWinding captured = new CapturedWinding(winding, CircuitPlan.equal(winding, in.whole("circuits")),
-                BundleText.read(in.text("strands"), in.choice("material", ConductorMaterial.class)), in.number("mean-turn"),
+                BundleText.read(in.text("strands"), in.choice("material", ConductorMaterial.class)),
+                in.number("mean-turn"),
                 in.number("temperature"));
         CaptureReport report = CaptureCheck.check(captured, readings(in), CaptureUncertainty.usual());
         out.put("clean", report.cleanProbability()).put("questioned", report.questioned() ? "yes" : "no")

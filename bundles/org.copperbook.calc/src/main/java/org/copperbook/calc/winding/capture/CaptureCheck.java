@@ -6,9 +6,10 @@ import java.util.List;
 import org.copperbook.calc.Require;
 
 /**
- * Compares what a capture implies with what was measured and ranks single slips by their probability (Bayes' rule over normal errors of the
- * logarithms, common terms carried as in JCGM 100 cl. 5.2). A slip that the readings could not tell from another, because the two predictions lie
- * within one standard deviation of each other, is reported together with it.
+ * Compares what a capture implies with what was measured and ranks single slips by their probability (Bayes' rule over
+ * normal errors of the logarithms, common terms carried as in JCGM 100 cl. 5.2). A slip that the readings could not
+ * tell from another, because the two predictions lie within one standard deviation of each other, is reported together
+ * with it.
  */
 public final class CaptureCheck {
     private static final double APART = 1.0;
@@ -34,14 +35,16 @@ public final class CaptureCheck {
      * @param uncertainty what the readings share and how rare slips are
      * @return outcome
      */
-    public static CaptureReport check(CapturedWinding captured, List<CaptureReading> readings, CaptureUncertainty uncertainty) {
+    public static CaptureReport check(CapturedWinding captured, List<CaptureReading> readings,
+            CaptureUncertainty uncertainty) {
         Require.that(!readings.isEmpty(), "readings", "none", "at least one", "there is nothing to compare");
         for (CaptureReading reading : readings) {
             if (reading instanceof CaptureReading.OfGroup group) {
                 Require.that(captured.winding().groups().contains(group.group()), "coil group of a reading",
                         Integer.toString(group.group()), "the groups of the winding", "it has no coil");
             } else if (reading instanceof CaptureReading.OfPhase phase) {
-                Require.between("phase of a reading", phase.phase(), 1, captured.winding().phases(), "the winding has no further phase");
+                Require.between("phase of a reading", phase.phase(), 1, captured.winding().phases(),
+                        "the winding has no further phase");
             }
         }
         return new CaptureCheck(captured, readings, uncertainty).report();
@@ -53,7 +56,8 @@ public final class CaptureCheck {
         for (int i = 0; i < deviation.length; i++) {
             double predicted = prediction.asCaptured(readings.get(i));
             deviation[i] = Math.log(readings.get(i).value() / predicted);
-            comparisons.add(new CaptureReport.Comparison(readings.get(i), predicted, readings.get(i).value() / predicted - 1,
+            comparisons.add(new CaptureReport.Comparison(readings.get(i), predicted, readings.get(i)
+                    .value() / predicted - 1,
                     covariance.expanded(i)));
         }
         double[] posterior = posterior(deviation);
@@ -69,7 +73,8 @@ public final class CaptureCheck {
         double best = Double.NEGATIVE_INFINITY;
         for (int h = 0; h < n; h++) {
             Hypothesis hypothesis = hypotheses.get(h);
-            score[h] = Math.log(hypothesis.prior()) - covariance.squaredDistance(difference(deviation, hypothesis.shift())) / 2;
+            score[h] = Math.log(hypothesis.prior()) - covariance.squaredDistance(difference(deviation,
+                    hypothesis.shift())) / 2;
             best = Math.max(best, score[h]);
         }
         double sum = 0;
@@ -127,7 +132,8 @@ public final class CaptureCheck {
             }
             open.removeAll(members);
             List<Slip> slips = members.stream().map(w -> w.hypothesis.slip()).toList();
-            explanations.add(new Explanation(slips, members.stream().mapToDouble(Weighed::probability).sum(), PartingTests.of(slips)));
+            explanations.add(new Explanation(slips, members.stream().mapToDouble(Weighed::probability).sum(),
+                    PartingTests.of(slips)));
         }
         explanations.sort(Comparator.comparingDouble(Explanation::probability).reversed());
         return explanations;

@@ -2,7 +2,10 @@ package org.copperbook.calc.winding.capture;
 
 import org.copperbook.calc.Require;
 
-/** Something measured on the old winding. Every uncertainty is a relative standard uncertainty of this one reading alone. */
+/**
+ * Something measured on the old winding. Every uncertainty is a relative standard uncertainty of this one reading
+ * alone.
+ */
 public sealed interface CaptureReading {
     /** @return relative standard uncertainty of this reading alone */
     double uncertainty();
@@ -40,7 +43,8 @@ public sealed interface CaptureReading {
      * Mass of the copper taken out, burnt clean.
      *
      * @param value kg, above 0
-     * @param uncertainty relative standard uncertainty, 0.0001 to 0.5; residue and lost ends usually make it about 0.015
+     * @param uncertainty relative standard uncertainty, 0.0001 to 0.5; residue and lost ends usually make it about
+     *     0.015
      */
     record OfMass(double value, double uncertainty) implements CaptureReading {
         public OfMass {
@@ -66,6 +70,7 @@ public sealed interface CaptureReading {
 
     private static void check(String quantity, double value, String unit, double uncertainty) {
         Require.positive(quantity, value, unit);
-        Require.between("relative standard uncertainty", uncertainty, 1e-4, 0.5, "", "a reading is neither perfect nor worthless");
+        Require.between("relative standard uncertainty", uncertainty, 1e-4, 0.5, "",
+                "a reading is neither perfect nor worthless");
     }
 }

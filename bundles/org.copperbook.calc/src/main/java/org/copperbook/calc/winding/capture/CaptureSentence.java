@@ -12,18 +12,25 @@ final class CaptureSentence {
     private CaptureSentence() {
     }
 
-    static String of(double clean, boolean questioned, List<Explanation> explanations, List<CaptureReport.Comparison> comparisons) {
+    static String of(double clean, boolean questioned, List<Explanation> explanations,
+            List<CaptureReport.Comparison> comparisons) {
         CaptureReport.Comparison worst = comparisons.stream()
                 .max(Comparator.comparingDouble(c -> Math.abs(c.deviation()) / c.expanded())).orElseThrow();
         if (!questioned || explanations.isEmpty()) {
-            return String.format(Locale.ROOT, "The readings agree with the capture: the largest difference, %s, is %.1f %% where %.1f %% would"
+            return String.format(Locale.ROOT,
+                    "The readings agree with the capture: the largest difference, %s, is %.1f %% where %.1f %% would"
                     + " be covered.", name(worst.reading()), 100 * worst.deviation(), 100 * worst.expanded());
         }
         Explanation first = explanations.get(0);
-        String causes = first.slips().stream().limit(MOST_NAMED).map(Slip::inWords).collect(Collectors.joining(", or "));
-        String more = first.slips().size() > MOST_NAMED ? " (and " + (first.slips().size() - MOST_NAMED) + " like it)" : "";
-        String parting = first.partingTests().isEmpty() ? "" : " To tell them apart: " + String.join("; ", first.partingTests()) + ".";
-        return String.format(Locale.ROOT, "The readings do not fit the capture (%s is off by %.1f %%): they read as if %s%s, with a probability of %.0f %%.%s",
+        String causes = first.slips().stream().limit(MOST_NAMED).map(Slip::inWords)
+                .collect(Collectors.joining(", or "));
+        String more = first.slips().size() > MOST_NAMED ? " (and " + (first.slips().size() - MOST_NAMED) + " like it)"
+                : "";
+        String parting = first.partingTests().isEmpty() ? "" : " To tell them apart: "
+                + String.join("; ", first.partingTests()) + ".";
+        return String.format(Locale.ROOT,
+                "The readings do not fit the capture (%s is off by %.1f %%): they read as if %s%s, with a"
+                        + " probability of %.0f %%.%s",
                 name(worst.reading()), 100 * worst.deviation(), causes, more, 100 * first.probability(), parting);
     }
 

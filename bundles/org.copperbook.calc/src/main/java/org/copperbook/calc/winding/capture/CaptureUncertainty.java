@@ -3,8 +3,9 @@ package org.copperbook.calc.winding.capture;
 import org.copperbook.calc.Require;
 
 /**
- * What the readings have in common, as standard uncertainties, and how rare slips are. Defaults are common practice without a source but for the wire: its
- * diameter may be off by one percent (IEC 60317-0-1), so its area by two, which over the square root of three is 0.0115.
+ * What the readings have in common, as standard uncertainties, and how rare slips are. Defaults are common practice
+ * without a source but for the wire: its diameter may be off by one percent (IEC 60317-0-1), so its area by two, which
+ * over the square root of three is 0.0115.
  *
  * @param meanTurn relative, of the mean length of turn
  * @param area relative, of the conductor area

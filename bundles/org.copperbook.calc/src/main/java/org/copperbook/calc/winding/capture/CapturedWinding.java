@@ -14,7 +14,8 @@ import org.copperbook.calc.winding.Winding;
  * @param meanTurn mean length of turn in m
  * @param celsius winding temperature at the readings in C
  */
-public record CapturedWinding(Winding winding, CircuitPlan plan, ConductorBundle bundle, double meanTurn, double celsius) {
+public record CapturedWinding(Winding winding, CircuitPlan plan, ConductorBundle bundle, double meanTurn,
+        double celsius) {
     public CapturedWinding {
         Require.between("mean length of turn", Require.positive("mean length of turn", meanTurn, "m"), 0, 20, "m",
                 "no machine of this trade has a longer turn");

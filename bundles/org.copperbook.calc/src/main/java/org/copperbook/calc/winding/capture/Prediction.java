@@ -31,8 +31,12 @@ final class Prediction {
         sidesPerSlot = 2 * total / winding.slots();
     }
 
-    /** Value a reading should have, with one group changed by some turns (0 for none), another bundle, circuits and temperature. */
-    double of(CaptureReading reading, int changedGroup, double addedTurns, ConductorBundle bundle, CircuitPlan plan, double celsius) {
+    /**
+     * Value a reading should have, with one group changed by some turns (0 for none), another bundle, circuits and
+     * temperature.
+     */
+    double of(CaptureReading reading, int changedGroup, double addedTurns, ConductorBundle bundle, CircuitPlan plan,
+            double celsius) {
         double ohmsPerTurn = captured.meanTurn() * bundle.ohmsPerMetre() * bundle.material().factorFrom20(celsius);
         if (reading instanceof CaptureReading.OfGroup group) {
             return ohmsPerTurn * turns(group.group(), changedGroup, addedTurns);

@@ -4,14 +4,16 @@ import java.util.List;
 import org.copperbook.calc.winding.Winding;
 
 /**
- * Covariance of the logarithms of the readings over their predictions, as a triangular factor. What readings share (mean turn, wire, temperature, the meter's
- * gain, the spread of the coils of a group) is carried as common terms, JCGM 100 cl. 5.2.
+ * Covariance of the logarithms of the readings over their predictions, as a triangular factor. What readings share
+ * (mean turn, wire, temperature, the meter's gain, the spread of the coils of a group) is carried as common terms, JCGM
+ * 100 cl. 5.2.
  */
 final class ReadingCovariance {
     private final double[][] lower;
     private final double[] variance;
 
-    ReadingCovariance(CapturedWinding captured, List<CaptureReading> readings, Prediction prediction, CaptureUncertainty u) {
+    ReadingCovariance(CapturedWinding captured, List<CaptureReading> readings, Prediction prediction,
+            CaptureUncertainty u) {
         int n = readings.size();
         double[][] terms = new double[n][];
         List<Integer> groups = captured.winding().groups();
@@ -34,7 +36,8 @@ final class ReadingCovariance {
         lower = factor(covariance);
     }
 
-    private static double[] terms(CapturedWinding captured, CaptureReading reading, List<Integer> groups, Prediction prediction,
+    private static double[] terms(CapturedWinding captured, CaptureReading reading, List<Integer> groups,
+            Prediction prediction,
             CaptureUncertainty u) {
         double[] terms = new double[4 + groups.size()];
         if (reading instanceof CaptureReading.OfMass) {

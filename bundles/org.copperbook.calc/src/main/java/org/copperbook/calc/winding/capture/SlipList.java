@@ -9,8 +9,8 @@ import org.copperbook.calc.wire.WireSize;
 import org.copperbook.calc.wire.WireSizes;
 
 /**
- * Lays out every single slip with its share of the prior probability. The shares are common practice without a source: a miscount of turns is the
- * commonest slip, a hot reading and a wrong gauge come next.
+ * Lays out every single slip with its share of the prior probability. The shares are common practice without a source:
+ * a miscount of turns is the commonest slip, a hot reading and a wrong gauge come next.
  */
 final class SlipList {
     private static final double TURN_SHARE = 0.30;
@@ -30,7 +30,8 @@ final class SlipList {
     private final double slipProbability;
     private final List<Hypothesis> hypotheses = new ArrayList<>();
 
-    private SlipList(CapturedWinding captured, List<CaptureReading> readings, Prediction prediction, double cleanProbability) {
+    private SlipList(CapturedWinding captured, List<CaptureReading> readings, Prediction prediction,
+            double cleanProbability) {
         this.captured = captured;
         this.readings = readings;
         this.prediction = prediction;
@@ -51,7 +52,8 @@ final class SlipList {
         return list.hypotheses;
     }
 
-    private void add(Slip slip, double share, int group, double turns, ConductorBundle bundle, CircuitPlan plan, double celsius) {
+    private void add(Slip slip, double share, int group, double turns, ConductorBundle bundle, CircuitPlan plan,
+            double celsius) {
         double[] shift = new double[asCaptured.length];
         for (int i = 0; i < shift.length; i++) {
             shift[i] = Math.log(prediction.of(readings.get(i), group, turns, bundle, plan, celsius) / asCaptured[i]);
@@ -65,7 +67,8 @@ final class SlipList {
         for (int group : winding.groups()) {
             double part = winding.coilsOfGroup(group).size() / coils;
             boolean canLose = winding.coilsOfGroup(group).stream().anyMatch(coil -> coil.turns() > 1);
-            add(new Slip.Turn(group, 1), TURN_SHARE / 2 * part, group, 1, captured.bundle(), captured.plan(), captured.celsius());
+            add(new Slip.Turn(group, 1), TURN_SHARE / 2 * part, group, 1, captured.bundle(), captured.plan(),
+                    captured.celsius());
             if (canLose) {
                 add(new Slip.Turn(group, -1), TURN_SHARE / 2 * part, group, -1, captured.bundle(), captured.plan(),
                         captured.celsius());
@@ -92,8 +95,10 @@ final class SlipList {
             ConductorBundle.Strands some = all.get(i);
             for (int change = -1; change <= 1; change += 2) {
                 if (some.count() + change >= 1) {
-                    ConductorBundle other = with(i, new ConductorBundle.Strands(some.count() + change, some.conductor()));
-                    add(new Slip.Strands(some.conductor().label(), some.count() + change), share, 0, 0, other, captured.plan(),
+                    ConductorBundle other = with(i,
+                            new ConductorBundle.Strands(some.count() + change, some.conductor()));
+                    add(new Slip.Strands(some.conductor().label(), some.count() + change), share, 0, 0, other,
+                            captured.plan(),
                             captured.celsius());
                 }
             }
@@ -109,7 +114,8 @@ final class SlipList {
                 for (int step = -1; step <= 1; step += 2) {
                     WireSize actual = WireSizes.neighbour(size, step);
                     if (!actual.equals(size)) {
-                        add(new Slip.Gauge(size, actual), share, 0, 0, with(i, new ConductorBundle.Strands(some.count(), actual)),
+                        add(new Slip.Gauge(size, actual), share, 0, 0,
+                                with(i, new ConductorBundle.Strands(some.count(), actual)),
                                 captured.plan(), captured.celsius());
                     }
                 }
@@ -129,7 +135,8 @@ final class SlipList {
         List<Integer> others = CircuitPlan.possible(winding, 1).stream().filter(n -> n != now)
                 .filter(n -> dividesEveryPhase(winding, n)).toList();
         for (int actual : others) {
-            add(new Slip.Circuits(actual), CIRCUIT_SHARE / others.size(), 0, 0, captured.bundle(), CircuitPlan.equal(winding, actual),
+            add(new Slip.Circuits(actual), CIRCUIT_SHARE / others.size(), 0, 0, captured.bundle(),
+                    CircuitPlan.equal(winding, actual),
                     captured.celsius());
         }
     }
@@ -146,7 +153,8 @@ final class SlipList {
     private void hot() {
         int steps = (HOTTEST_SLIP - COOLEST_SLIP) / HOT_STEP + 1;
         for (int kelvin = COOLEST_SLIP; kelvin <= HOTTEST_SLIP; kelvin += HOT_STEP) {
-            add(new Slip.HotReading(kelvin), HOT_SHARE / steps, 0, 0, captured.bundle(), captured.plan(), captured.celsius() + kelvin);
+            add(new Slip.HotReading(kelvin), HOT_SHARE / steps, 0, 0, captured.bundle(), captured.plan(),
+                    captured.celsius() + kelvin);
         }
     }
 }

@@ -15,9 +15,9 @@ import org.copperbook.calc.wire.WireSize;
 import org.copperbook.calc.wire.WireSizes;
 
 /**
- * First windings for a core whose winding data are lost: two-layer lap windings with every feasible span and number of circuits, whole turns, and wire for the
- * room in the slot. Turns follow from {@code E = sqrt(2) pi f N kw Phi} at the wished gap density. Voltage drop is neglected, so the result
- * is a start for the winder's judgement and not a design.
+ * First windings for a core whose winding data are lost: two-layer lap windings with every feasible span and number of
+ * circuits, whole turns, and wire for the room in the slot. Turns follow from {@code E = sqrt(2) pi f N kw Phi} at the
+ * wished gap density. Voltage drop is neglected, so the result is a start for the winder's judgement and not a design.
  *
  * @param proposals best first
  * @param lowestSeriesTurns turns in series per phase at the upper end of the usual gap density, full range of spans
@@ -25,7 +25,8 @@ import org.copperbook.calc.wire.WireSizes;
  * @param spans spans that were considered
  * @param circuits circuits that are possible
  */
-public record BareCore(List<FirstWinding> proposals, double lowestSeriesTurns, double highestSeriesTurns, List<Integer> spans,
+public record BareCore(List<FirstWinding> proposals, double lowestSeriesTurns, double highestSeriesTurns,
+        List<Integer> spans,
         List<Integer> circuits) {
     private static final double FAVOURED_PITCH = 5.0 / 6;
     private static final double WEIGHT_OF_PITCH = 0.2;
@@ -43,7 +44,8 @@ public record BareCore(List<FirstWinding> proposals, double lowestSeriesTurns, d
      */
     public static BareCore design(BareCoreWish wish) {
         Feasibility feasibility = Feasibility.of(wish.core().slots(), wish.poles(), 3, 2);
-        Require.that(feasibility.balanced(), "slots and poles", wish.core().slots() + " slots, " + wish.poles() + " poles",
+        Require.that(feasibility.balanced(), "slots and poles", wish.core().slots() + " slots, " + wish.poles()
+                + " poles",
                 "balanced windings", feasibility.reason());
         double pitch = (double) wish.core().slots() / wish.poles();
         UsualRange usualPitch = UsualRange.of(wish.machine(), DesignQuantity.PITCH);
@@ -52,8 +54,10 @@ public record BareCore(List<FirstWinding> proposals, double lowestSeriesTurns, d
         double least = Double.POSITIVE_INFINITY;
         double most = 0;
         UsualRange gap = UsualRange.of(wish.machine(), DesignQuantity.GAP);
-        for (int span = Math.max(1, (int) Math.ceil(usualPitch.low() * pitch - 1e-9)); span <= Math.max(1, Math.floor(pitch)); span++) {
-            Winding winding = WindingGenerator.generate(WindingPlan.doubleLayerLap(wish.core().slots(), wish.poles(), 3, span, 1));
+        for (int span = Math.max(1, (int) Math.ceil(usualPitch.low() * pitch - 1e-9)); span <= Math.max(1,
+                Math.floor(pitch)); span++) {
+            Winding winding = WindingGenerator.generate(WindingPlan.doubleLayerLap(wish.core().slots(), wish.poles(), 3,
+                    span, 1));
             double factor = new WindingFactors(winding).factor(1, 1);
             spans.add(span);
             least = Math.min(least, seriesTurns(wish, factor, gap.high()));
@@ -67,7 +71,8 @@ public record BareCore(List<FirstWinding> proposals, double lowestSeriesTurns, d
     }
 
     private static double rank(FirstWinding p, BareCoreWish wish, double pitch) {
-        return Math.abs(p.densities().gap() / wish.targetGap() - 1) + WEIGHT_OF_PITCH * Math.abs(p.span() / pitch - FAVOURED_PITCH)
+        return Math.abs(p.densities().gap() / wish.targetGap() - 1)
+                + WEIGHT_OF_PITCH * Math.abs(p.span() / pitch - FAVOURED_PITCH)
                 + WEIGHT_OF_CIRCUITS * p.circuits();
     }
 
@@ -76,7 +81,8 @@ public record BareCore(List<FirstWinding> proposals, double lowestSeriesTurns, d
         return wish.phaseVolts() / (Emf.EXACT * wish.hertz() * factor * flux);
     }
 
-    private static void propose(BareCoreWish wish, int span, int circuits, double factor, List<FirstWinding> proposals) {
+    private static void propose(BareCoreWish wish, int span, int circuits, double factor,
+            List<FirstWinding> proposals) {
         double coilsPerPhase = wish.core().slots() / 3.0;
         double exact = seriesTurns(wish, factor, wish.targetGap()) * circuits / coilsPerPhase;
         int turns = (int) Math.max(1, Math.rint(exact));
@@ -87,13 +93,16 @@ public record BareCore(List<FirstWinding> proposals, double lowestSeriesTurns, d
         if (bundle == null) {
             return;
         }
-        double circuitCurrent = CurrentDensity.circuitCurrent(CurrentDensity.lineCurrent(wish.rating(), wish.lineVolts()),
+        double circuitCurrent = CurrentDensity.circuitCurrent(CurrentDensity.lineCurrent(wish.rating(),
+                wish.lineVolts()),
                 wish.junction(), circuits);
         double density = circuitCurrent / (bundle.strands * bundle.wire.area());
-        double loading = CurrentDensity.linearLoading(circuitCurrent, 2.0 * turns * wish.core().slots(), wish.core().bore());
+        double loading = CurrentDensity.linearLoading(circuitCurrent, 2.0 * turns * wish.core().slots(),
+                wish.core().bore());
         double fill = bundle.square * 2 * turns / wish.core().slotArea();
         CoreGeometry.FluxDensities densities = wish.core().densities(flux, wish.poles());
-        proposals.add(new FirstWinding(span, circuits, turns, factor, bundle.strands, bundle.wire, densities, density, loading,
+        proposals.add(new FirstWinding(span, circuits, turns, factor, bundle.strands, bundle.wire, densities, density,
+                loading,
                 fill, remarks(wish, densities, density, loading)));
     }
 
@@ -124,7 +133,8 @@ public record BareCore(List<FirstWinding> proposals, double lowestSeriesTurns, d
         return ratio > 1.01 || ratio > 0.99 && strands < best.strands;
     }
 
-    private static List<String> remarks(BareCoreWish wish, CoreGeometry.FluxDensities densities, double density, double loading) {
+    private static List<String> remarks(BareCoreWish wish, CoreGeometry.FluxDensities densities, double density,
+            double loading) {
         List<String> remarks = new ArrayList<>();
         remark(remarks, wish, DesignQuantity.GAP, densities.gap(), 1, "gap flux density", "T");
         remark(remarks, wish, DesignQuantity.TOOTH, densities.tooth(), 1, "tooth flux density", "T");
@@ -134,12 +144,15 @@ public record BareCore(List<FirstWinding> proposals, double lowestSeriesTurns, d
         return remarks;
     }
 
-    private static void remark(List<String> remarks, BareCoreWish wish, DesignQuantity quantity, double value, double scale,
+    private static void remark(List<String> remarks, BareCoreWish wish, DesignQuantity quantity, double value,
+            double scale,
             String name, String unit) {
         UsualRange range = UsualRange.of(wish.machine(), quantity);
         if (range.place(value) != UsualRange.Place.INSIDE) {
-            remarks.add(String.format(Locale.ROOT, "%s %.2f %s lies %s the usual %.2f to %.2f", name, value * scale, unit,
-                    range.place(value) == UsualRange.Place.ABOVE ? "above" : "below", range.low() * scale, range.high() * scale));
+            remarks.add(String.format(Locale.ROOT, "%s %.2f %s lies %s the usual %.2f to %.2f", name, value * scale,
+                    unit,
+                    range.place(value) == UsualRange.Place.ABOVE ? "above" : "below", range.low() * scale,
+                    range.high() * scale));
         }
     }
 }

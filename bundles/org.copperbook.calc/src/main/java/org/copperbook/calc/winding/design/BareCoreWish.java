@@ -21,15 +21,18 @@ import org.copperbook.calc.wire.InsulationGrade;
  * @param thickestWire thickest wire that is to be wound, bare, in m
  */
 public record BareCoreWish(MachineType machine, CoreGeometry core, int poles, double hertz, double lineVolts,
-        PhaseJunction junction, double rating, double targetGap, double squareCellFill, InsulationGrade grade, int mostStrands,
+        PhaseJunction junction, double rating, double targetGap, double squareCellFill, InsulationGrade grade,
+        int mostStrands,
         double thickestWire) {
     public BareCoreWish {
         Require.poles(poles);
         Require.positive("frequency", hertz, "Hz");
         Require.positive("line voltage", lineVolts, "V");
         Require.positive("rating", rating, "VA");
-        Require.between("target gap flux density", targetGap, 0.2, 1.3, "T", "no machine of this trade is built outside it");
-        Require.between("square-cell fill", squareCellFill, 0.2, 0.9, "", "outside it the slot is empty or cannot be filled");
+        Require.between("target gap flux density", targetGap, 0.2, 1.3, "T",
+                "no machine of this trade is built outside it");
+        Require.between("square-cell fill", squareCellFill, 0.2, 0.9, "",
+                "outside it the slot is empty or cannot be filled");
         Require.between("strands in hand", mostStrands, 1, 60, "more strands cannot be wound together");
         Require.between("thickest wire", thickestWire * 1e3, 0.1, 5, "mm", "enamelled wire is tabulated in this range");
     }

@@ -8,18 +8,21 @@ import org.copperbook.calc.Require;
  * @param slots slots, 3 to 1000
  * @param bore bore in m, above 0
  * @param length gross core length in m, above 0
- * @param ironLength length of iron in m: length less ducts times the stacking factor (about 0.95, common practice); up to the length
+ * @param ironLength length of iron in m: length less ducts times the stacking factor (about 0.95, common practice); up
+ *     to the length
  * @param toothWidth width of the narrowest part of a tooth in m, below the slot pitch
  * @param yokeDepth radial depth of iron behind the slots in m, above 0
  * @param slotArea usable area of a slot in m2, above 0
  */
-public record CoreGeometry(int slots, double bore, double length, double ironLength, double toothWidth, double yokeDepth,
+public record CoreGeometry(int slots, double bore, double length, double ironLength, double toothWidth,
+        double yokeDepth,
         double slotArea) {
     public CoreGeometry {
         Require.between("slots", slots, 3, 1000, "a distributed winding needs at least three");
         Require.positive("bore", bore, "m");
         Require.positive("core length", length, "m");
-        Require.between("iron length", Require.positive("iron length", ironLength, "m"), 0, length, "m", "iron is part of the core");
+        Require.between("iron length", Require.positive("iron length", ironLength, "m"), 0, length, "m",
+                "iron is part of the core");
         Require.between("tooth width", Require.positive("tooth width", toothWidth, "m"), 0, Math.PI * bore / slots, "m",
                 "a tooth is narrower than the slot pitch");
         Require.positive("yoke depth", yokeDepth, "m");
@@ -46,8 +49,8 @@ public record CoreGeometry(int slots, double bore, double length, double ironLen
     }
 
     /**
-     * Peak flux densities: the tooth carries the flux of its slot pitch, the yoke half the flux of a pole (any textbook on machine design, for
-     * instance Pyrhonen, Jokinen and Hrabovcova, ch. 3).
+     * Peak flux densities: the tooth carries the flux of its slot pitch, the yoke half the flux of a pole (any textbook
+     * on machine design, for instance Pyrhonen, Jokinen and Hrabovcova, ch. 3).
      *
      * @param gap in the air gap in T
      * @param tooth apparent, in the teeth in T

@@ -16,7 +16,8 @@ public final class CurrentDensity {
      * @return A
      */
     public static double lineCurrent(double voltAmperes, double lineVolts) {
-        return Require.positive("rating", voltAmperes, "VA") / (Math.sqrt(3) * Require.positive("line voltage", lineVolts, "V"));
+        return Require.positive("rating", voltAmperes,
+                "VA") / (Math.sqrt(3) * Require.positive("line voltage", lineVolts, "V"));
     }
 
     /**

@@ -46,18 +46,21 @@ public final class DesignCalculations implements CalculationSource {
                 .whole("circuits", "1", "parallel circuits per phase")
                 .text("strands", "6 x AWG 15", null, "strands in hand of one circuit")
                 .choice("material", ConductorMaterial.class, "copper", "conductor material")
-                .choice("cooling", List.of("open", "closed"), "open", "open ventilated or totally enclosed, for the usual range")
+                .choice("cooling", List.of("open", "closed"), "open",
+                "open ventilated or totally enclosed, for the usual range")
                 .gives("line-current", CURRENT, "A", "line current")
                 .gives("circuit-current", CURRENT, "A", "current of one circuit")
                 .gives("density", CURRENT_DENSITY, "A/mm²", "current density")
                 .givesWord("usual", "below, inside or above the usual range")
                 .by((in, out) -> {
-                    ConductorBundle bundle = BundleText.read(in.text("strands"), in.choice("material", ConductorMaterial.class));
+                    ConductorBundle bundle = BundleText.read(in.text("strands"),
+                            in.choice("material", ConductorMaterial.class));
                     double line = CurrentDensity.lineCurrent(in.number("rating"), in.number("line-volts"));
                     PhaseJunction junction = in.choice("junction", PhaseJunction.class);
                     double density = CurrentDensity.of(line, junction, in.whole("circuits"), bundle.area());
                     UsualRange usual = UsualRange.of(MachineType.SALIENT_POLE, in.text("cooling").equals("open")
-                            ? DesignQuantity.STATOR_CURRENT_DENSITY_OPEN : DesignQuantity.STATOR_CURRENT_DENSITY_CLOSED);
+                            ? DesignQuantity.STATOR_CURRENT_DENSITY_OPEN
+                            : DesignQuantity.STATOR_CURRENT_DENSITY_CLOSED);
                     out.put("line-current", line)
                             .put("circuit-current", CurrentDensity.circuitCurrent(line, junction, in.whole("circuits")))
                             .put("density", density).put("usual", usual.place(density));
@@ -122,7 +125,8 @@ public final class DesignCalculations implements CalculationSource {
                 .gives("high", RATIO, "", "upper end")
                 .givesWord("origin", "where the range comes from")
                 .by((in, out) -> {
-                    UsualRange usual = UsualRange.of(in.choice("machine", MachineType.class), in.choice("quantity", DesignQuantity.class));
+                    UsualRange usual = UsualRange.of(in.choice("machine", MachineType.class),
+                            in.choice("quantity", DesignQuantity.class));
                     out.put("low", usual.low()).put("high", usual.high()).put("origin", usual.source());
                 });
     }
@@ -130,7 +134,8 @@ public final class DesignCalculations implements CalculationSource {
     private static Calculation redesign() {
         return Calculation.named(WINDING, "redesign")
                 .title("Turns and copper for other volts, frequency, circuits, junction or span, poles kept")
-                .source("E = sqrt(2) pi f N kw Phi at the same flux; same copper in the slot; same current density (common practice)")
+                .source("E = sqrt(2) pi f N kw Phi at the same flux; same copper in the slot;"
+                        + " same current density (common practice)")
                 .formula("T2 = T1 (E2/E1)(f1/f2)(kw1/kw2)(a2/a1); A2 = A1 T1/T2")
                 .number("f", FREQUENCY, "Hz", "50", "frequency before")
                 .number("line-volts", VOLTAGE, "V", "line voltage before")
@@ -156,13 +161,17 @@ public final class DesignCalculations implements CalculationSource {
                 .gives("density", CURRENT_DENSITY, "A/mm²", "current density")
                 .by((in, out) -> {
                     RatedWinding before = new RatedWinding(in.number("f"), in.number("line-volts"),
-                            in.choice("junction", PhaseJunction.class), in.whole("circuits"), in.number("coils-per-phase"),
+                            in.choice("junction", PhaseJunction.class), in.whole("circuits"),
+                            in.number("coils-per-phase"),
                             in.number("turns"), in.number("kw"), in.number("area"), in.number("line-current"));
-                    Redesign found = Redesign.of(before, new Redesign.Wish(in.number("new-f"), in.number("new-line-volts"),
-                            in.choice("new-junction", PhaseJunction.class), in.whole("new-circuits"), in.number("new-kw")));
+                    Redesign found = Redesign.of(before,
+                            new Redesign.Wish(in.number("new-f"), in.number("new-line-volts"),
+                            in.choice("new-junction", PhaseJunction.class), in.whole("new-circuits"),
+                            in.number("new-kw")));
                     out.put("exact-turns", found.exactTurns()).put("new-turns", found.after().turnsPerCoil())
                             .put("flux-ratio", found.fluxRatio()).put("new-area", found.after().conductorArea())
-                            .put("new-line-current", found.after().lineCurrent()).put("new-rating", found.after().rating())
+                            .put("new-line-current", found.after().lineCurrent())
+                            .put("new-rating", found.after().rating())
                             .put("rating-ratio", found.ratingRatio()).put("density", found.after().currentDensity());
                     found.warnings().forEach(out::warn);
                 });
@@ -172,7 +181,8 @@ public final class DesignCalculations implements CalculationSource {
         return core(Calculation.named(WINDING, "bare-core")
                 .title("First winding for a bare core, two-layer lap, three phases")
                 .source("E = sqrt(2) pi f N kw Phi; continuity of flux; " + GUIDE)
-                .formula("N = E/(sqrt(2) pi f kw Phi) at the wished gap density, whole turns, wire for the room in the slot"))
+                .formula("N = E/(sqrt(2) pi f kw Phi) at the wished gap density, whole turns,"
+                        + " wire for the room in the slot"))
                 .choice("machine", MachineType.class, "salient-pole", "kind of machine")
                 .number("f", FREQUENCY, "Hz", "50", "frequency")
                 .number("line-volts", VOLTAGE, "V", "line voltage")
@@ -200,8 +210,10 @@ public final class DesignCalculations implements CalculationSource {
 
     private static void firstWinding(Arguments in, Results out) {
         BareCoreWish wish = new BareCoreWish(in.choice("machine", MachineType.class), geometry(in), in.whole("poles"),
-                in.number("f"), in.number("line-volts"), in.choice("junction", PhaseJunction.class), in.number("rating"),
-                in.number("b"), in.number("fill"), in.choice("grade", InsulationGrade.class), in.whole("strands"), in.number("thickest"));
+                in.number("f"), in.number("line-volts"), in.choice("junction", PhaseJunction.class),
+                in.number("rating"),
+                in.number("b"), in.number("fill"), in.choice("grade", InsulationGrade.class), in.whole("strands"),
+                in.number("thickest"));
         BareCore found = BareCore.design(wish);
         out.put("lowest-turns", found.lowestSeriesTurns()).put("highest-turns", found.highestSeriesTurns());
         if (found.proposals().isEmpty()) {
@@ -211,9 +223,11 @@ public final class DesignCalculations implements CalculationSource {
         FirstWinding best = found.proposals().get(0);
         out.put("turns", best.turnsPerCoil()).put("span", best.span()).put("circuits", best.circuits())
                 .put("wire", best.strands() + " x " + best.wire().label()).put("gap", best.densities().gap())
-                .put("tooth", best.densities().tooth()).put("yoke", best.densities().yoke()).put("density", best.currentDensity())
+                .put("tooth", best.densities().tooth()).put("yoke", best.densities().yoke())
+                .put("density", best.currentDensity())
                 .put("linear-loading", best.linearLoading())
-                .put("others", String.join("; ", found.proposals().stream().skip(1).limit(4).map(DesignCalculations::written).toList()));
+                .put("others", String.join("; ", found.proposals().stream().skip(1).limit(4)
+                .map(DesignCalculations::written).toList()));
         best.remarks().forEach(out::warn);
     }
 

@@ -3,7 +3,9 @@ package org.copperbook.calc.winding.design;
 import java.util.List;
 import org.copperbook.calc.Require;
 
-/** Electromotive force of a phase and the flux that makes it (any textbook on a.c. machines; symbols as in IEC 60027). */
+/**
+ * Electromotive force of a phase and the flux that makes it (any textbook on a.c. machines; symbols as in IEC 60027).
+ */
 public final class Emf {
     /** The exact constant, square root of two times pi. */
     public static final double EXACT = Math.sqrt(2) * Math.PI;
@@ -49,7 +51,8 @@ public final class Emf {
     private static double checked(double hertz, double turns, double windingFactor) {
         Require.positive("frequency", hertz, "Hz");
         Require.positive("turns in series per phase", turns, "");
-        Require.between("winding factor", windingFactor, 0, 1, "", "no winding exceeds the full-pitch concentrated one");
+        Require.between("winding factor", windingFactor, 0, 1, "",
+                "no winding exceeds the full-pitch concentrated one");
         return hertz * turns * windingFactor;
     }
 
@@ -64,12 +67,13 @@ public final class Emf {
      */
     public static double fluxPerPole(double tesla, double bore, double length, int poles) {
         Require.between("gap flux density", tesla, 0, 3, "T", "iron does not carry more");
-        return tesla * Require.positive("bore", bore, "m") * Require.positive("core length", length, "m") * 2 / Require.poles(poles);
+        return tesla * Require.positive("bore", bore, "m") * Require.positive("core length", length,
+                "m") * 2 / Require.poles(poles);
     }
 
     /**
-     * Peak of the fundamental gap field of a cylindrical field winding, {@code (4 mu0/(pi g)) (kf Nf/poles) If} (Fitzgerald, Kingsley and Umans,
-     * Electric Machinery, ch. 4), iron neglected.
+     * Peak of the fundamental gap field of a cylindrical field winding, {@code (4 mu0/(pi g)) (kf Nf/poles) If}
+     * (Fitzgerald, Kingsley and Umans, Electric Machinery, ch. 4), iron neglected.
      *
      * @param gap air gap in m, above 0
      * @param turns field turns in series of all poles, above 0
@@ -87,8 +91,9 @@ public final class Emf {
     }
 
     /**
-     * Electromotive forces of the harmonics of a gap field. A field of order h has {@code Bh/(B1 h)} of the working flux and h times its frequency, so
-     * its electromotive force is that of the working wave times {@code (Bh/B1) kwh/kw1} (Bakshi, Ex. 4.12 and 4.16).
+     * Electromotive forces of the harmonics of a gap field. A field of order h has {@code Bh/(B1 h)} of the working
+     * flux and h times its frequency, so its electromotive force is that of the working wave times {@code (Bh/B1)
+     * kwh/kw1} (Bakshi, Ex. 4.12 and 4.16).
      *
      * @param fundamental electromotive force of the working wave in V per phase
      * @param factor winding factor of the working wave, above 0

@@ -24,7 +24,8 @@ import org.copperbook.calc.winding.WindingPlan;
 /** Electromotive force and flux. */
 public final class EmfCalculations implements CalculationSource {
     private static final String WINDING = "winding";
-    private static final String TEXTBOOK = "any textbook on a.c. machines, for instance Say or Theraja; 4.44 is the rounded constant of books";
+    private static final String TEXTBOOK =
+            "any textbook on a.c. machines, for instance Say or Theraja; 4.44 is the rounded constant of books";
 
     @Override
     public List<Calculation> calculations() {
@@ -51,7 +52,8 @@ public final class EmfCalculations implements CalculationSource {
                 .gives("phase", VOLTAGE, "V", "per phase, r.m.s.")
                 .gives("line", VOLTAGE, "V", "between lines in star")
                 .by((in, out) -> {
-                    double volts = Emf.phase(constant(in), in.number("f"), in.number("turns"), in.number("kw"), in.number("flux"));
+                    double volts = Emf.phase(constant(in), in.number("f"), in.number("turns"), in.number("kw"),
+                            in.number("flux"));
                     out.put("phase", volts).put("line", Math.sqrt(3) * volts);
                 });
     }
@@ -66,7 +68,8 @@ public final class EmfCalculations implements CalculationSource {
                 .number("turns", RATIO, "", "turns in series per phase")
                 .number("kw", RATIO, "", "1", "winding factor"))
                 .gives("flux", MAGNETIC_FLUX, "mWb", "flux per pole")
-                .by((in, out) -> out.put("flux", Emf.flux(constant(in), in.number("phase"), in.number("f"), in.number("turns"),
+                .by((in, out) -> out.put("flux",
+                Emf.flux(constant(in), in.number("phase"), in.number("f"), in.number("turns"),
                         in.number("kw"))));
     }
 
@@ -85,7 +88,8 @@ public final class EmfCalculations implements CalculationSource {
     }
 
     private static Winding winding(Arguments in) {
-        return WindingGenerator.generate(WindingPlan.doubleLayerLap(in.whole("slots"), in.whole("poles"), in.whole("phases"),
+        return WindingGenerator.generate(WindingPlan.doubleLayerLap(in.whole("slots"), in.whole("poles"),
+                in.whole("phases"),
                 in.whole("span"), 1));
     }
 
@@ -112,7 +116,8 @@ public final class EmfCalculations implements CalculationSource {
         double turn = Emf.phase(constant(in), in.number("f"), 1, 1, in.number("flux"));
         double phase = Emf.phase(constant(in), in.number("f"), seriesTurns(in), kw, in.number("flux"));
         out.put("turns", seriesTurns(in)).put("kw", kw).put("conductor", turn / 2).put("turn", turn)
-                .put("coil", turn * in.number("conductors-per-slot") / 2).put("phase", phase).put("line", Math.sqrt(3) * phase);
+                .put("coil", turn * in.number("conductors-per-slot") / 2).put("phase", phase)
+                .put("line", Math.sqrt(3) * phase);
         if (in.has("current")) {
             out.put("rating", 3 * phase * in.number("current"));
         }
@@ -144,7 +149,8 @@ public final class EmfCalculations implements CalculationSource {
         }
         List<Double> volts = Emf.harmonics(fundamental, kw, fields);
         double squares = fundamental * fundamental + volts.stream().mapToDouble(v -> v * v).sum();
-        out.put("fundamental", fundamental).put("phase", Math.sqrt(squares)).put("line", Emf.starLine(fundamental, fields, volts));
+        out.put("fundamental", fundamental).put("phase", Math.sqrt(squares))
+                .put("line", Emf.starLine(fundamental, fields, volts));
         if (!volts.isEmpty()) {
             out.put("first", volts.get(0));
         }
@@ -178,7 +184,8 @@ public final class EmfCalculations implements CalculationSource {
                 .whole("poles", null, "poles")
                 .number("current", CURRENT, "A", "field current")
                 .gives("b", FLUX_DENSITY, "T", "peak flux density")
-                .by((in, out) -> out.put("b", Emf.gapFieldOf(in.number("gap"), in.number("turns"), in.number("kf"), in.whole("poles"),
+                .by((in, out) -> out.put("b", Emf.gapFieldOf(in.number("gap"), in.number("turns"), in.number("kf"),
+                in.whole("poles"),
                         in.number("current"))));
     }
 }

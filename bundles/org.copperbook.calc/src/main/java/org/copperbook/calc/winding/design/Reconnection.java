@@ -4,8 +4,8 @@ import org.copperbook.calc.Require;
 import org.copperbook.calc.winding.PhaseJunction;
 
 /**
- * Volts, amperes and rating of an unchanged winding joined another way, each coil keeping its own voltage and current (circuit identity;
- * Bakshi, Ex. 4.18).
+ * Volts, amperes and rating of an unchanged winding joined another way, each coil keeping its own voltage and current
+ * (circuit identity; Bakshi, Ex. 4.18).
  *
  * @param lineVolts line voltage in V
  * @param lineCurrent line current in A
@@ -22,7 +22,8 @@ public record Reconnection(double lineVolts, double lineCurrent, double rating) 
      * @param circuitsAfter circuits after
      * @return figures after
      */
-    public static Reconnection of(double rating, double lineVolts, PhaseJunction before, int circuitsBefore, PhaseJunction after,
+    public static Reconnection of(double rating, double lineVolts, PhaseJunction before, int circuitsBefore,
+            PhaseJunction after,
             int circuitsAfter) {
         double current = CurrentDensity.lineCurrent(rating, lineVolts);
         double root = Math.sqrt(3);

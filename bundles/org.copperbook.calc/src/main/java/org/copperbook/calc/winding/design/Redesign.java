@@ -9,9 +9,10 @@ import org.copperbook.calc.winding.PhaseJunction;
 /**
  * A winding for other volts, frequency, circuits, junction or span in the same core with the same poles.
  *
- * <p>The gap flux density is kept, so by {@code E = sqrt(2) pi f N kw Phi} the turns in series change with the phase voltage and against frequency and
- * winding factor; the copper in the slot is kept, so the conductor area changes against the turns; the current density is kept, so the current of a
- * circuit changes with its area (common practice of rewinding; each step is the definition).
+ * <p>The gap flux density is kept, so by {@code E = sqrt(2) pi f N kw Phi} the turns in series change with the phase
+ * voltage and against frequency and winding factor; the copper in the slot is kept, so the conductor area changes
+ * against the turns; the current density is kept, so the current of a circuit changes with its area (common practice of
+ * rewinding; each step is the definition).
  *
  * @param before winding as it was
  * @param after winding with whole turns; its current is that of the old current density
@@ -61,29 +62,36 @@ public record Redesign(RatedWinding before, RatedWinding after, double exactTurn
         double turns = Math.max(1, Math.rint(exact));
         double area = before.conductorArea() * before.turnsPerCoil() / turns;
         double circuitCurrent = before.currentDensity() * area;
-        double lineCurrent = circuitCurrent * wish.circuits() * (wish.junction() == PhaseJunction.DELTA ? Math.sqrt(3) : 1);
+        double lineCurrent = circuitCurrent * wish.circuits() * (wish.junction() == PhaseJunction.DELTA ? Math.sqrt(3)
+                : 1);
         RatedWinding after = new RatedWinding(wish.hertz(), wish.lineVolts(), wish.junction(), wish.circuits(),
                 before.coilsPerPhase(), turns, wish.windingFactor(), area, lineCurrent);
         double flux = exact / turns;
         double loading = circuitCurrent * turns
-                / (CurrentDensity.circuitCurrent(before.lineCurrent(), before.junction(), before.circuits()) * before.turnsPerCoil());
-        return new Redesign(before, after, exact, flux, after.rating() / before.rating(), loading, warnings(before, after, exact, flux));
+                / (CurrentDensity.circuitCurrent(before.lineCurrent(), before.junction(), before.circuits())
+                        * before.turnsPerCoil());
+        return new Redesign(before, after, exact, flux, after.rating() / before.rating(), loading,
+                warnings(before, after, exact, flux));
     }
 
     private static List<String> warnings(RatedWinding before, RatedWinding after, double exact, double flux) {
         List<String> warnings = new ArrayList<>();
         if (Math.abs(flux - 1) > FLUX_CHANGE) {
-            warnings.add(String.format(Locale.ROOT, "whole turns change the flux density by %+.1f %%", 100 * (flux - 1)));
+            warnings.add(String.format(Locale.ROOT, "whole turns change the flux density by %+.1f %%",
+                    100 * (flux - 1)));
         }
         if (exact < ROUNDING_TURNS) {
-            warnings.add(String.format(Locale.ROOT, "%.2f turns per coil leave little choice: try other circuits or another span", exact));
+            warnings.add(String.format(Locale.ROOT,
+                    "%.2f turns per coil leave little choice: try other circuits or another span", exact));
         }
         if (after.hertz() > before.hertz() * 1.001) {
-            warnings.add(String.format(Locale.ROOT, "the core loses more at %.0f Hz than at %.0f Hz for the same flux density: lower the flux, or"
+            warnings.add(String.format(Locale.ROOT,
+                    "the core loses more at %.0f Hz than at %.0f Hz for the same flux density: lower the flux, or"
                     + " prove it by a core test", after.hertz(), before.hertz()));
         }
         if (after.hertz() != before.hertz()) {
-            warnings.add(String.format(Locale.ROOT, "the speed changes with the frequency to %.0f %% of what it was: check rotor, fan and bearings",
+            warnings.add(String.format(Locale.ROOT,
+                    "the speed changes with the frequency to %.0f %% of what it was: check rotor, fan and bearings",
                     100 * after.hertz() / before.hertz()));
         }
         if (after.lineVolts() > before.lineVolts() * 1.2) {
@@ -91,7 +99,8 @@ public record Redesign(RatedWinding before, RatedWinding after, double exactTurn
         }
         UsualRange density = UsualRange.of(MachineType.SALIENT_POLE, DesignQuantity.STATOR_CURRENT_DENSITY_OPEN);
         if (density.place(after.currentDensity()) == UsualRange.Place.ABOVE) {
-            warnings.add(String.format(Locale.ROOT, "the current density of %.1f A/mm2 lies above the usual %.0f to %.0f",
+            warnings.add(String.format(Locale.ROOT,
+                    "the current density of %.1f A/mm2 lies above the usual %.0f to %.0f",
                     after.currentDensity() * 1e-6, density.low() * 1e-6, density.high() * 1e-6));
         }
         return warnings;

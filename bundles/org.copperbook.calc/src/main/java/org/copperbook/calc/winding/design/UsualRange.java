@@ -37,7 +37,8 @@ public record UsualRange(DesignQuantity quantity, double low, double high, Strin
         String name = word(quantity);
         for (List<String> row : ROWS) {
             if (row.get(1).equals(name) && (row.get(0).equals(type) || row.get(0).equals("any"))) {
-                return new UsualRange(quantity, Double.parseDouble(row.get(2)), Double.parseDouble(row.get(3)), row.get(4));
+                return new UsualRange(quantity, Double.parseDouble(row.get(2)), Double.parseDouble(row.get(3)),
+                        row.get(4));
             }
         }
         throw new OutOfRange("usual range", type + " " + name, "the ranges of the table", "none is known");

@@ -1,8 +1,9 @@
 package org.copperbook.calc.winding.memory;
 
 /**
- * A figure with the weight of its difference. A difference is the natural logarithm of the ratio, so that twice and half are equally far. Weights
- * are common practice without a source: poles and slots decide whether a winding can be taken over at all, volts are changed easily.
+ * A figure with the weight of its difference. A difference is the natural logarithm of the ratio, so that twice and
+ * half are equally far. Weights are common practice without a source: poles and slots decide whether a winding can be
+ * taken over at all, volts are changed easily.
  */
 public enum Figure {
     /** Rated power. */

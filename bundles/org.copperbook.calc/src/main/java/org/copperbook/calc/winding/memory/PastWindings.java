@@ -8,11 +8,12 @@ import java.util.Locale;
 import org.copperbook.calc.Require;
 
 /**
- * An index of past windings in plain arrays, for a million rows and more. Rows are kept in the order of their bore: from the place of the bore asked for the
- * search walks both ways and stops where the bore alone is farther off than the nearest found so far, so that it sees few rows and yet misses none.
+ * An index of past windings in plain arrays, for a million rows and more. Rows are kept in the order of their bore:
+ * from the place of the bore asked for the search walks both ways and stops where the bore alone is farther off than
+ * the nearest found so far, so that it sees few rows and yet misses none.
  *
- * <p>Distance is the root of the weighted squares of the logarithms of the ratios. A figure unknown in a past winding counts as a ratio of 1.5 (common
- * practice, no source); one unknown in the question does not count.
+ * <p>Distance is the root of the weighted squares of the logarithms of the ratios. A figure unknown in a past winding
+ * counts as a ratio of 1.5 (common practice, no source); one unknown in the question does not count.
  */
 public final class PastWindings {
     private static final int FIGURES = Figure.values().length;
@@ -66,14 +67,17 @@ public final class PastWindings {
     /**
      * Builds the index from columns.
      *
-     * @param columns values in SI by figure in the order of {@link Figure}, all of one length; not a number where unknown
+     * @param columns values in SI by figure in the order of {@link Figure}, all of one length; not a number where
+     *     unknown
      * @return index over their rows
      */
     public static PastWindings ofColumns(double[][] columns) {
-        Require.between("columns of past windings", columns.length, FIGURES, FIGURES, "there is one column for each figure");
+        Require.between("columns of past windings", columns.length, FIGURES, FIGURES,
+                "there is one column for each figure");
         double[][] copy = new double[FIGURES][];
         for (int f = 0; f < FIGURES; f++) {
-            Require.that(columns[f].length == columns[0].length, "rows of past windings", Integer.toString(columns[f].length),
+            Require.that(columns[f].length == columns[0].length, "rows of past windings",
+                    Integer.toString(columns[f].length),
                     Integer.toString(columns[0].length), "all columns have the same rows");
             copy[f] = columns[f].clone();
             for (double value : copy[f]) {
@@ -100,7 +104,8 @@ public final class PastWindings {
         double[] plain = asked.values();
         int known = 0;
         for (int f = 0; f < FIGURES; f++) {
-            Require.that(Double.isNaN(plain[f]) || plain[f] > 0, Figure.values()[f].inWords(), Double.toString(plain[f]),
+            Require.that(Double.isNaN(plain[f]) || plain[f] > 0, Figure.values()[f].inWords(),
+                    Double.toString(plain[f]),
                     "values above 0", "a known figure of a machine is positive");
             target[f] = (float) (WEIGHTS[f] * Math.log(plain[f]));
             known += Double.isNaN(plain[f]) ? 0 : 1;

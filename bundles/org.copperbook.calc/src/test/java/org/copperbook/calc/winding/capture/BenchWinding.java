@@ -8,9 +8,10 @@ import org.copperbook.calc.winding.Coil;
 import org.copperbook.calc.wire.WireSize;
 
 /**
- * A winding on the bench of the simulation: every coil a length of real copper with its own small errors. It is built from metres, strands and
- * temperature without the library's predictions, and its errors are deliberately of another kind than the check assumes: uniform and heavy-tailed
- * instead of normal, with a drift around the bore, two reels of wire, a temperature gradient and varnish left on the copper.
+ * A winding on the bench of the simulation: every coil a length of real copper with its own small errors. It is built
+ * from metres, strands and temperature without the library's predictions, and its errors are deliberately of another
+ * kind than the check assumes: uniform and heavy-tailed instead of normal, with a drift around the bore, two reels of
+ * wire, a temperature gradient and varnish left on the copper.
  */
 final class BenchWinding {
     private static final double RESISTIVITY = 1.7241e-8;

@@ -21,7 +21,8 @@ import org.junit.jupiter.api.Test;
 class CaptureCheckTest {
     private static final Winding WINDING = WindingGenerator.generate(WindingPlan.doubleLayerLap(36, 4, 3, 8, 6));
     private static final ConductorBundle BUNDLE = ConductorBundle.copper(3, WireSize.metric(1.0));
-    private static final CapturedWinding CAPTURED = new CapturedWinding(WINDING, CircuitPlan.equal(WINDING, 2), BUNDLE, 0.7, 22);
+    private static final CapturedWinding CAPTURED = new CapturedWinding(WINDING, CircuitPlan.equal(WINDING, 2), BUNDLE,
+            0.7, 22);
     private static final double TURN = 0.7 * BUNDLE.ohmsPerMetre() * 257 / 255;
 
     private static List<CaptureReading> groups(double factor, int oddGroup, double oddTurns) {
@@ -91,7 +92,8 @@ class CaptureCheckTest {
     void wrongCircuitsShowInThePhasesAlone() {
         List<CaptureReading> readings = new ArrayList<>(groups(1, 0, 0));
         for (int phase = 1; phase <= 3; phase++) {
-            readings.add(new CaptureReading.OfPhase(phase, new EqualCoils(12, 6, 0.7, BUNDLE, 4).phaseResistance(22), 0.002));
+            readings.add(new CaptureReading.OfPhase(phase, new EqualCoils(12, 6, 0.7, BUNDLE, 4).phaseResistance(22),
+                    0.002));
         }
         CaptureReport report = check(readings);
         assertEquals(List.of(new Slip.Circuits(4)), report.explanations().get(0).slips());
@@ -114,7 +116,8 @@ class CaptureCheckTest {
         double[] shift = {Math.log(17.0 / 18), 0};
         double fewer = new MultivariateNormalDistribution(shift, covariance).density(y);
         double odds = fewer * 0.1 * (0.15 + 0.10) / 12 / (clean * 0.9);
-        Explanation found = report.explanations().stream().filter(e -> e.includes(new Slip.Turn(1, -1))).findFirst().orElseThrow();
+        Explanation found = report.explanations().stream().filter(e -> e.includes(new Slip.Turn(1, -1))).findFirst()
+                .orElseThrow();
         assertEquals(2, found.slips().size());
         assertEquals(odds, found.probability() / report.cleanProbability(), odds * 1e-6);
     }

@@ -59,7 +59,8 @@ final class CaptureSimulation {
         }
     }
 
-    private static final int[][] CORES = {{24, 4, 5}, {36, 4, 7}, {36, 4, 8}, {48, 4, 10}, {48, 4, 11}, {54, 6, 8}, {72, 8, 8},
+    private static final int[][] CORES = {{24, 4, 5}, {36, 4, 7}, {36, 4, 8}, {48, 4, 10}, {48, 4, 11}, {54, 6, 8},
+            {72, 8, 8},
         {72, 4, 15}, {36, 6, 5}, {30, 4, 6}, {54, 8, 6}, {24, 2, 10}, {60, 4, 12}};
 
     final Map<Planted, Tally> tallies = new EnumMap<>(Planted.class);
@@ -76,7 +77,8 @@ final class CaptureSimulation {
 
     void runClean() {
         CapturedWinding captured = draw();
-        CaptureReport report = CaptureCheck.check(captured, new BenchWinding(captured, random).read(), CaptureUncertainty.usual());
+        CaptureReport report = CaptureCheck.check(captured, new BenchWinding(captured, random).read(),
+                CaptureUncertainty.usual());
         cleanCaptures++;
         falseAlarms += report.questioned() ? 1 : 0;
     }
@@ -92,17 +94,21 @@ final class CaptureSimulation {
         CaptureReport report = CaptureCheck.check(captured, bench.read(), CaptureUncertainty.usual());
         int rank = 0;
         for (int i = 0; i < report.explanations().size() && rank == 0; i++) {
-            if (report.explanations().get(i).slips().stream().anyMatch(slip -> isTrue(slip, planted, captured, bench))) {
+            if (report.explanations().get(i).slips().stream()
+                    .anyMatch(slip -> isTrue(slip, planted, captured, bench))) {
                 rank = i + 1;
             }
         }
         tallies.get(planted).add(rank, report.questioned(), effect > 2 * expanded());
     }
 
-    /** Expanded uncertainty of one comparison with everything in it, from the limits of the uniform errors on the bench. */
+    /**
+     * Expanded uncertainty of one comparison with everything in it, from the limits of the uniform errors on the bench.
+     */
     private static double expanded() {
         double variance = square(BenchWinding.MEAN_TURN_LIMIT) / 3 + square(BenchWinding.AREA_LIMIT) / 3
-                + square(BenchWinding.KELVIN_LIMIT / 260) / 3 + square(BenchWinding.GAIN_LIMIT) / 3 + square(0.005) + square(0.002);
+                + square(BenchWinding.KELVIN_LIMIT / 260) / 3 + square(BenchWinding.GAIN_LIMIT) / 3 + square(0.005)
+                + square(0.002);
         return 2 * Math.sqrt(variance);
     }
 
@@ -117,7 +123,8 @@ final class CaptureSimulation {
         List<Integer> possible = CircuitPlan.possible(winding, 1);
         CircuitPlan plan = CircuitPlan.equal(winding, possible.get(random.nextInt(possible.size())));
         ConductorBundle bundle = ConductorBundle.copper(1 + random.nextInt(10), wire());
-        return new CapturedWinding(winding, plan, bundle, 0.35 + 1.05 * random.nextDouble(), 15 + 20 * random.nextDouble());
+        return new CapturedWinding(winding, plan, bundle, 0.35 + 1.05 * random.nextDouble(),
+                15 + 20 * random.nextDouble());
     }
 
     private WireSize wire() {
@@ -127,7 +134,10 @@ final class CaptureSimulation {
         return sizes.get(random.nextInt(sizes.size()));
     }
 
-    /** Plants a slip and returns the relative change of the reading it moves most; not a number when it cannot be planted here. */
+    /**
+     * Plants a slip and returns the relative change of the reading it moves most; not a number when it cannot be
+     * planted here.
+     */
     private double plant(Planted planted, CapturedWinding captured, BenchWinding bench) {
         List<Coil> coils = captured.winding().coils();
         switch (planted) {
@@ -188,17 +198,20 @@ final class CaptureSimulation {
     /** The table for people. */
     String table() {
         StringBuilder text = new StringBuilder(String.format(Locale.ROOT,
-                "%-14s %8s %10s %7s %7s | %8s %10s %7s %7s%n", "slip", "captures", "questioned", "first", "first 3", "> 2 U", "questioned",
+                "%-14s %8s %10s %7s %7s | %8s %10s %7s %7s%n", "slip", "captures", "questioned", "first", "first 3",
+                "> 2 U", "questioned",
                 "first", "first 3"));
         tallies.forEach((planted, tally) -> text.append(line(planted.name(), tally)));
         text.append(line("ALL", total()));
-        text.append(String.format(Locale.ROOT, "clean captures %d, false alarms %d (%.2f %%); U = %.1f %% of one comparison%n",
+        text.append(String.format(Locale.ROOT,
+                "clean captures %d, false alarms %d (%.2f %%); U = %.1f %% of one comparison%n",
                 cleanCaptures, falseAlarms, 100.0 * falseAlarms / cleanCaptures, 100 * expanded()));
         return text.toString();
     }
 
     private static String line(String name, Tally t) {
-        return String.format(Locale.ROOT, "%-14s %8d %9.1f%% %6.1f%% %6.1f%% | %8d %9.1f%% %6.1f%% %6.1f%%%n", name, t.captures,
+        return String.format(Locale.ROOT, "%-14s %8d %9.1f%% %6.1f%% %6.1f%% | %8d %9.1f%% %6.1f%% %6.1f%%%n", name,
+                t.captures,
                 share(t.questioned, t.captures), share(t.first, t.captures), share(t.firstThree, t.captures), t.large,
                 share(t.largeQuestioned, t.large), share(t.largeFirst, t.large), share(t.largeFirstThree, t.large));
     }

@@ -13,7 +13,9 @@ import org.junit.jupiter.api.Test;
 
 class EmfTest {
 
-    /** McPherson, ch. 3 Ex. 1-3: 6 poles, 0.25 m, radius 0.15 m, 0.96 T, 24 turns a phase, 50 Hz: 0.024 Wb and 119.38 V. */
+    /**
+     * McPherson, ch. 3 Ex. 1-3: 6 poles, 0.25 m, radius 0.15 m, 0.96 T, 24 turns a phase, 50 Hz: 0.024 Wb and 119.38 V.
+     */
     @Test
     void fluxAndVoltsMatchMcPherson() {
         double flux = Emf.fluxPerPole(0.96, 0.30, 0.25, 6);
@@ -22,7 +24,9 @@ class EmfTest {
         assertEquals(119.38, Emf.phase(Emf.EXACT, 50, 24, factor, flux), 0.1);
     }
 
-    /** Guru and Hiziroglu Ex. 7.5: 144 slots, 16 poles, span 7 of 9, 240 turns in series, 25 mWb: 1201.3473 V with 4.44. */
+    /**
+     * Guru and Hiziroglu Ex. 7.5: 144 slots, 16 poles, span 7 of 9, 240 turns in series, 25 mWb: 1201.3473 V with 4.44.
+     */
     @Test
     void voltsMatchGuru() {
         double factor = RegularFactors.pitch(7, 9, 1) * RegularFactors.distribution(144, 16, 3);
@@ -30,7 +34,10 @@ class EmfTest {
         assertEquals(0.025, Emf.flux(Emf.BOOK, 1201.3473, 50, 240, factor), 1e-7);
     }
 
-    /** Fitzgerald, Kingsley and Umans Ex. 4.5: 2 poles, gap 45 mm, 68 turns, kf 0.945, 720 A; 18 turns, ka 0.933, 60 Hz: 25.7 kV line. */
+    /**
+     * Fitzgerald, Kingsley and Umans Ex. 4.5: 2 poles, gap 45 mm, 68 turns, kf 0.945, 720 A; 18 turns, ka 0.933, 60 Hz:
+     * 25.7 kV line.
+     */
     @Test
     void turbineGeneratorMatchesFitzgerald() {
         double tesla = Emf.gapFieldOf(0.045, 68, 0.945, 2, 720);
@@ -38,7 +45,10 @@ class EmfTest {
         assertEquals(25.7e3, Math.sqrt(3) * Emf.phase(Emf.EXACT, 60, 18, 0.933, flux), 100);
     }
 
-    /** Bakshi Ex. 4.12: 10 poles, 600 r/min, 3 slots a pole and phase, fields 1.0, 0.3, 0.2 T: 1711.94 V phase, 2916.65 V line. */
+    /**
+     * Bakshi Ex. 4.12: 10 poles, 600 r/min, 3 slots a pole and phase, fields 1.0, 0.3, 0.2 T: 1711.94 V phase, 2916.65
+     * V line.
+     */
     @Test
     void harmonicsMatchBakshi() {
         double slot = Math.toRadians(20);
@@ -48,22 +58,28 @@ class EmfTest {
         }
         double flux = 2 / Math.PI * 1.0 * 0.35 * 0.30;
         double fundamental = Emf.phase(Emf.BOOK, 50, 90.0 * 8 / 2 / 3, factor[1], flux);
-        List<Emf.FieldHarmonic> fields = List.of(new Emf.FieldHarmonic(3, 0.3, factor[3]), new Emf.FieldHarmonic(5, 0.2, factor[5]));
+        List<Emf.FieldHarmonic> fields = List.of(new Emf.FieldHarmonic(3, 0.3, factor[3]),
+                new Emf.FieldHarmonic(5, 0.2, factor[5]));
         List<Double> volts = Emf.harmonics(fundamental, factor[1], fields);
         double phase = Math.sqrt(fundamental * fundamental + volts.get(0) * volts.get(0) + volts.get(1) * volts.get(1));
         assertEquals(1711.94, phase, 0.05);
         assertEquals(2916.65, Emf.starLine(fundamental, fields, volts), 0.05);
     }
 
-    /** Definition: 250 kVA at 400 V star, two circuits of 24 x 1.25 mm give 6.126 A/mm2; army set of TM 5-6115-545-34: 8.41 A/mm2. */
+    /**
+     * Definition: 250 kVA at 400 V star, two circuits of 24 x 1.25 mm give 6.126 A/mm2; army set of TM 5-6115-545-34:
+     * 8.41 A/mm2.
+     */
     @Test
     void currentDensityIsPerCircuit() {
         double area = 24 * WireSize.metric(1.25).area();
         double density = CurrentDensity.of(CurrentDensity.lineCurrent(250e3, 400), PhaseJunction.STAR, 2, area);
         assertEquals(6.12587662e6, density, 10);
-        double army = CurrentDensity.of(CurrentDensity.lineCurrent(60e3, 208), PhaseJunction.STAR, 2, 6 * WireSize.awg(15).area());
+        double army = CurrentDensity.of(CurrentDensity.lineCurrent(60e3, 208), PhaseJunction.STAR, 2,
+                6 * WireSize.awg(15).area());
         assertEquals(8.41008314e6, army, 10);
-        assertEquals(UsualRange.Place.ABOVE, UsualRange.of(MachineType.SALIENT_POLE, DesignQuantity.STATOR_CURRENT_DENSITY_OPEN).place(army));
+        assertEquals(UsualRange.Place.ABOVE,
+                UsualRange.of(MachineType.SALIENT_POLE, DesignQuantity.STATOR_CURRENT_DENSITY_OPEN).place(army));
     }
 
     /** Continuity of flux, a geometric identity: the tooth carries one slot pitch, the yoke half a pole. */

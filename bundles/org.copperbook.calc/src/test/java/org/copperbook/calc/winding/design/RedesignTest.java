@@ -27,7 +27,10 @@ class RedesignTest {
         assertEquals(60e3, series.rating(), 1e-6);
     }
 
-    /** Transformer law of the induced voltage (any textbook): half the volts take half the turns and carry twice the current. */
+    /**
+     * Transformer law of the induced voltage (any textbook): half the volts take half the turns and carry twice the
+     * current.
+     */
     @Test
     void halfTheVoltsTakeHalfTheTurns() {
         Redesign redesign = Redesign.of(OLD, new Redesign.Wish(50, 200, PhaseJunction.STAR, 2, 0.925));
@@ -54,25 +57,31 @@ class RedesignTest {
     void fluxFollowsFromTheInducedVoltage(long seed) {
         Random random = new Random(seed);
         PhaseJunction junction = PhaseJunction.values()[random.nextInt(2)];
-        Redesign.Wish wish = new Redesign.Wish(random.nextBoolean() ? 50 : 60, 100 + 600 * random.nextDouble(), junction,
+        Redesign.Wish wish = new Redesign.Wish(random.nextBoolean() ? 50 : 60, 100 + 600 * random.nextDouble(),
+                junction,
                 1 << random.nextInt(3), 0.82 + 0.14 * random.nextDouble());
         Redesign redesign = Redesign.of(OLD, wish);
         double before = flux(OLD);
         double after = flux(redesign.after());
         assertEquals(redesign.fluxRatio(), after / before, 1e-12);
         assertEquals(OLD.currentDensity(), redesign.after().currentDensity(), 1e-3);
-        assertEquals(OLD.conductorArea() * OLD.turnsPerCoil(), redesign.after().conductorArea() * redesign.after().turnsPerCoil(), 1e-15);
+        assertEquals(OLD.conductorArea() * OLD.turnsPerCoil(), redesign.after().conductorArea() * redesign.after()
+                .turnsPerCoil(), 1e-15);
     }
 
     private static double flux(RatedWinding w) {
         return Emf.flux(Emf.EXACT, w.phaseVolts(), w.hertz(), w.seriesTurns(), w.windingFactor());
     }
 
-    /** McPherson ch. 3 Ex. 1-3 turned round: from its core and volts the book's winding, 2 turns a coil and span 5, comes out first. */
+    /**
+     * McPherson ch. 3 Ex. 1-3 turned round: from its core and volts the book's winding, 2 turns a coil and span 5,
+     * comes out first.
+     */
     @Test
     void bareCoreOfTheBookFindsTheWindingOfTheBook() {
         CoreGeometry core = new CoreGeometry(36, 0.30, 0.25, 0.2375, 0.013, 0.045, 160e-6);
-        BareCoreWish wish = new BareCoreWish(MachineType.SALIENT_POLE, core, 6, 50, 119.38 * Math.sqrt(3), PhaseJunction.STAR, 20e3,
+        BareCoreWish wish = new BareCoreWish(MachineType.SALIENT_POLE, core, 6, 50, 119.38 * Math.sqrt(3),
+                PhaseJunction.STAR, 20e3,
                 0.96, 0.7, InsulationGrade.GRADE_2, 24, 1.4e-3);
         BareCore found = BareCore.design(wish);
         FirstWinding best = found.proposals().get(0);
@@ -91,7 +100,8 @@ class RedesignTest {
     @Test
     void bareCoreRefusesWhatCannotBeBalanced() {
         CoreGeometry core = new CoreGeometry(32, 0.30, 0.25, 0.2375, 0.013, 0.045, 160e-6);
-        BareCoreWish wish = new BareCoreWish(MachineType.INDUCTION, core, 4, 50, 400, PhaseJunction.STAR, 20e3, 0.8, 0.7,
+        BareCoreWish wish = new BareCoreWish(MachineType.INDUCTION, core, 4, 50, 400, PhaseJunction.STAR, 20e3, 0.8,
+                0.7,
                 InsulationGrade.GRADE_2, 24, 1.4e-3);
         assertThrows(OutOfRange.class, () -> BareCore.design(wish));
     }

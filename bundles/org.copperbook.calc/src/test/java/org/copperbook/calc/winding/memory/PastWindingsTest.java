@@ -36,7 +36,8 @@ class PastWindingsTest {
     }
 
     private static double distance(MachineFigures asked, MachineFigures other) {
-        double[][] pairs = {{asked.rating(), other.rating(), 1}, {asked.poles(), other.poles(), 4}, {asked.slots(), other.slots(), 4},
+        double[][] pairs = {{asked.rating(), other.rating(), 1}, {asked.poles(), other.poles(), 4},
+                {asked.slots(), other.slots(), 4},
             {asked.bore(), other.bore(), 3}, {asked.length(), other.length(), 2}, {asked.volts(), other.volts(), 0.7}};
         double sum = 0;
         for (double[] pair : pairs) {
@@ -49,7 +50,8 @@ class PastWindingsTest {
     }
 
     private static MachineFigures draw(Random random, double unknown) {
-        double[] v = {Math.exp(Math.log(2e3) + random.nextDouble() * 6), 2 * (1 + random.nextInt(4)), 12 * (2 + random.nextInt(7)),
+        double[] v = {Math.exp(Math.log(2e3) + random.nextDouble() * 6), 2 * (1 + random.nextInt(4)),
+                12 * (2 + random.nextInt(7)),
             0.08 + random.nextDouble() * 0.6, 0.06 + random.nextDouble() * 0.5, 100 * (1 + random.nextInt(7))};
         for (int i = 0; i < v.length; i++) {
             if (i != 1 && random.nextDouble() < unknown) {
