@@ -12,6 +12,7 @@ import org.copperbook.calc.resistance.ConductorCalculations;
 import org.copperbook.calc.resistance.HeatRunCalculations;
 import org.copperbook.calc.resistance.ResistanceCalculations;
 import org.copperbook.calc.runup.CurveCalculations;
+import org.copperbook.calc.runup.GeneratingSetCalculations;
 import org.copperbook.calc.runup.MechanicalCalculations;
 import org.copperbook.calc.runup.RegulationCalculations;
 import org.copperbook.calc.runup.SpeedCalculations;
@@ -43,6 +44,7 @@ final class StandardSources {
                 new RectifierCalculations(),
                 new SeparateExcitationCalculations(),
                 new SpeedCalculations(),
+                new GeneratingSetCalculations(),
                 new CurveCalculations(),
                 new RegulationCalculations(),
                 new MechanicalCalculations(),

@@ -25,7 +25,7 @@ public final class ResistanceCalculations implements CalculationSource {
 
     @Override
     public List<Calculation> calculations() {
-        return List.of(atTemperature(), factor(), phaseValues(), unbalance(), asLeft(), band(), loadLoss());
+        return List.of(atTemperature(), factor(), phaseValues(), unbalance(), asLeft(), band(), loadLoss(), twoWire());
     }
 
     private static Calculation atTemperature() {
@@ -218,6 +218,31 @@ public final class ResistanceCalculations implements CalculationSource {
                     LoadLoss l = LoadLoss.at(in.number("total"), in.number("ohmic"), in.number("from"),
                             in.number("to"), in.choice("conductor", Conductor.class));
                     out.put("ohmic-to", l.ohmic()).put("stray-to", l.stray()).put("total-to", l.total());
+                });
+    }
+
+    private static Calculation twoWire() {
+        return Calculation.named(AREA, "two-wire-resistance")
+                .title("Winding resistance from a two-wire reading")
+                .source("JCGM 100:2008, 4.3.7 and 5.1")
+                .formula("R = reading - leads; u in quadrature")
+                .number("reading", RESISTANCE, "Ω", "reading of the meter")
+                .number("leads", RESISTANCE, "Ω", "0", "leads and contacts, read with the probes together")
+                .number("u-leads", RESISTANCE, "Ω", "0", "standard uncertainty of leads and contacts")
+                .number("percent", RATIO, "%", "0", "accuracy of the meter, per cent of reading")
+                .number("digits", RATIO, "", "0", "accuracy of the meter, digits")
+                .number("resolution", RESISTANCE, "Ω", "0", "one digit on the range")
+                .gives("r", RESISTANCE, "Ω", "winding resistance")
+                .gives("u", RESISTANCE, "Ω", "its standard uncertainty")
+                .gives("expanded-relative", RATIO, "%", "expanded uncertainty (k = 2) over the value")
+                .by((in, out) -> {
+                    Uncertain r = TwoWire.withoutLeads(new InstrumentAccuracy(100 * in.number("percent"),
+                            in.number("digits"), in.number("resolution")).of(in.number("reading")),
+                            new Uncertain(in.number("leads"), in.number("u-leads")));
+                    out.put("r", r.value()).put("u", r.u()).put("expanded-relative", 2 * r.relative());
+                    if (r.relative() > 0.05) {
+                        out.warn("uncertain by more than 10 %: use a four-wire bridge");
+                    }
                 });
     }
 }

@@ -77,7 +77,12 @@ public final class CurveCalculations implements CalculationSource {
     }
 
     private static void computeCurves(Arguments in, Results out) {
-        OpenCircuitCurve open = OpenCircuitCurve.of(in.points("open"));
+        double[][] points = in.points("open");
+        double[][] rising = points.length < 3 ? points : MonotoneSmoothing.of(points);
+        if (rising.length < points.length) {
+            out.warn("readings at one field current, or falling with it, were averaged");
+        }
+        OpenCircuitCurve open = OpenCircuitCurve.of(rising);
         ShortCircuitLine line = ShortCircuitLine.through(in.points("short"));
         double u = in.number("u");
         double slope = open.airGapSlope(in.number("lower-part"));

@@ -1,5 +1,7 @@
 package org.copperbook.calc.runup;
 
+import java.util.Optional;
+
 import org.copperbook.calc.Require;
 
 /**
@@ -69,5 +71,40 @@ public enum GeneratingSetClass {
     /** Greatest voltage unbalance, all classes. */
     public double unbalance() {
         return 0.01;
+    }
+
+    /**
+     * A transient as measured.
+     *
+     * @param dip voltage dip on load, a fraction of rated, positive
+     * @param dipRecovery its recovery time, s
+     * @param rise voltage rise on load removal, a fraction of rated, positive
+     * @param riseRecovery its recovery time, s
+     */
+    public record Transient(double dip, double dipRecovery, double rise, double riseRecovery) {
+
+        public Transient {
+            Require.between("voltage dip", dip, 0, 1, "", "it is a share of the rated voltage");
+            Require.between("voltage rise", rise, 0, 2, "", "it is a share of the rated voltage");
+            Require.notNegative("recovery time", dipRecovery, "s");
+            Require.notNegative("recovery time", riseRecovery, "s");
+        }
+    }
+
+    /** Whether a transient stays within the class. */
+    public boolean allows(Transient t) {
+        return t.dip() <= dip && t.rise() <= rise && t.dipRecovery() <= voltageRecovery
+                && t.riseRecovery() <= voltageRecovery;
+    }
+
+    /** The strictest class that allows the transient; empty when not even G1 does. */
+    public static Optional<GeneratingSetClass> strictest(Transient t) {
+        GeneratingSetClass found = null;
+        for (GeneratingSetClass c : values()) {
+            if (c.allows(t)) {
+                found = c;
+            }
+        }
+        return Optional.ofNullable(found);
     }
 }

@@ -2,7 +2,6 @@ package org.copperbook.calc.runup;
 
 import static org.copperbook.calc.quantity.Dimension.DURATION;
 import static org.copperbook.calc.quantity.Dimension.FREQUENCY;
-import static org.copperbook.calc.quantity.Dimension.FREQUENCY_PER_POWER;
 import static org.copperbook.calc.quantity.Dimension.POWER;
 import static org.copperbook.calc.quantity.Dimension.RATIO;
 import static org.copperbook.calc.quantity.Dimension.ROTATIONAL_SPEED;
@@ -11,22 +10,18 @@ import static org.copperbook.calc.quantity.Dimension.VOLTAGE;
 
 import java.util.List;
 
-import org.copperbook.calc.Require;
-import org.copperbook.calc.catalogue.Arguments;
 import org.copperbook.calc.catalogue.Calculation;
 import org.copperbook.calc.catalogue.CalculationSource;
-import org.copperbook.calc.catalogue.Results;
 import org.copperbook.calc.resistance.Unbalance;
 
-/** Speed, frequency, voltage balance and the classes of generating sets. */
+/** Speed, frequency, voltage balance, rise and overspeed. */
 public final class SpeedCalculations implements CalculationSource {
 
     private static final String AREA = "run-up";
 
     @Override
     public List<Calculation> calculations() {
-        return List.of(synchronous(), frequency(), slip(), atSpeed(), unbalance(), heating(), droop(), ceiling(), set(),
-                load(), overspeed());
+        return List.of(synchronous(), frequency(), slip(), atSpeed(), unbalance(), heating(), load(), overspeed());
     }
 
     private static Calculation synchronous() {
@@ -133,67 +128,6 @@ public final class SpeedCalculations implements CalculationSource {
                                 * Math.pow(2, -(rise - in.number("rise")) / in.number("step")));
                     }
                 });
-    }
-
-    private static Calculation droop() {
-        return Calculation.named(AREA, "frequency-droop")
-                .title("Speed regulation and droop of a set")
-                .source("C. I. Hubert, Electric Machines, example 9.2")
-                .formula("(f0 - fr)/fr; (f0 - fr)/P")
-                .number("f-no-load", FREQUENCY, "Hz", "frequency without load")
-                .number("f-rated", FREQUENCY, "Hz", "frequency at rated power")
-                .number("p", POWER, "kW", "rated power")
-                .gives("regulation", RATIO, "%", "speed regulation")
-                .gives("droop", FREQUENCY_PER_POWER, "Hz/kW", "droop")
-                .by((in, out) -> {
-                    FrequencyDroop d = FrequencyDroop.of(in.number("f-no-load"), in.number("f-rated"), in.number("p"));
-                    out.put("regulation", d.regulation()).put("droop", d.hertzPerWatt());
-                });
-    }
-
-    private static Calculation ceiling() {
-        return Calculation.named(AREA, "no-load-frequency-ceiling")
-                .title("Highest no-load frequency for a droop")
-                .source("ISO 8528-5; DGUV Information 203-032, annex 5")
-                .formula("f (1 + droop)")
-                .number("f", FREQUENCY, "Hz", "50", "rated frequency")
-                .number("droop", RATIO, "%", "droop allowed")
-                .gives("f-max", FREQUENCY, "Hz", "highest no-load frequency")
-                .by((in, out) -> out.put("f-max", FrequencyDroop.noLoadCeiling(in.number("f"), in.number("droop"))));
-    }
-
-    private static Calculation set() {
-        return Calculation.named(AREA, "generating-set-class")
-                .title("Limits of a generating-set performance class")
-                .source("ISO 8528-5:2005, table 4 (from memory); DGUV Information 203-032, annex 5 (steady voltage)")
-                .formula("table")
-                .choice("class", GeneratingSetClass.class, null, "performance class; G4 is by agreement")
-                .number("p", POWER, "kW", "100", "rated power; G1 is wider up to 10 kW")
-                .number("u", VOLTAGE, "V", "230", "rated voltage")
-                .number("f", FREQUENCY, "Hz", "50", "rated frequency")
-                .gives("u-max", VOLTAGE, "V", "highest steady voltage")
-                .gives("u-min", VOLTAGE, "V", "lowest steady voltage")
-                .gives("steady-voltage", RATIO, "%", "steady-state voltage deviation")
-                .gives("rise", RATIO, "%", "transient rise, load removed")
-                .gives("dip", RATIO, "%", "transient dip, load applied")
-                .gives("voltage-recovery", DURATION, "s", "voltage recovery time")
-                .gives("droop", RATIO, "%", "frequency droop")
-                .gives("f-no-load-max", FREQUENCY, "Hz", "highest no-load frequency")
-                .gives("frequency-band", RATIO, "%", "steady-state frequency band")
-                .gives("frequency-recovery", DURATION, "s", "frequency recovery time")
-                .gives("unbalance", RATIO, "%", "voltage unbalance")
-                .by(SpeedCalculations::computeSet);
-    }
-
-    private static void computeSet(Arguments in, Results out) {
-        GeneratingSetClass c = in.choice("class", GeneratingSetClass.class);
-        double steady = c.steadyVoltage(in.number("p"));
-        double u = Require.positive("rated voltage", in.number("u"), "V");
-        out.put("u-max", u * (1 + steady)).put("u-min", u * (1 - steady)).put("steady-voltage", steady)
-                .put("rise", c.rise()).put("dip", c.dip()).put("voltage-recovery", c.voltageRecovery())
-                .put("droop", c.droop()).put("f-no-load-max", FrequencyDroop.noLoadCeiling(in.number("f"), c.droop()))
-                .put("frequency-band", c.frequencyBand()).put("frequency-recovery", c.frequencyRecovery())
-                .put("unbalance", c.unbalance());
     }
 
     private static Calculation load() {

@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.copperbook.calc.OutOfRange;
+import org.copperbook.calc.catalogue.Calculation;
 import org.copperbook.calc.catalogue.Catalogue;
 import org.copperbook.calc.catalogue.Evaluation;
 import org.junit.jupiter.api.Test;
@@ -31,7 +32,8 @@ class ReferenceCasesTest {
     private static final List<String> AREAS = List.of("resistance", "insulation", "withstand", "surge", "rectifier",
             "core", "run-up", "copper", "wire", "winding", "copper-winding", "examples-winding",
             "examples-generator", "examples-insulation", "examples-resistance",
-            "examples-rectifier", "examples-core", "examples-unbalance", "examples-limits", "examples-uncertainty");
+            "examples-rectifier", "examples-core", "examples-unbalance", "examples-limits", "examples-uncertainty",
+            "examples-practice");
 
     private static final Set<String> CERTAINTIES = Set.of("seen", "seen second hand", "memory", "derived", "synthetic",
             "own");
@@ -89,5 +91,13 @@ class ReferenceCasesTest {
         }
         cases.forEach((area, byCertainty) -> System.out.println("reference " + area + ": " + byCertainty + " cases, "
                 + numbers.get(area) + " numbers"));
+    }
+
+    /** No entry of the catalogue goes unchecked. */
+    @Test
+    void everyCalculationIsBehindARow() {
+        Set<String> checked = rows().map(ReferenceRow::calculation).collect(Collectors.toSet());
+        List<String> unchecked = CATALOGUE.all().stream().map(Calculation::name).filter(n -> !checked.contains(n)).toList();
+        assertEquals(List.of(), unchecked);
     }
 }
