@@ -41,9 +41,11 @@ record Expectation(String output, String text, Double number, String unit, Doubl
 
     /** How the evaluation differs from what is stated, or null when it agrees. */
     String difference(Evaluation evaluation) {
-        if (number == null) {
-            String word = evaluation.word(output);
+        if (evaluation.values().get(output) instanceof String word) {
             return word.equalsIgnoreCase(text) ? null : output + " is " + word + ", not " + text;
+        }
+        if (number == null) {
+            return output + " is " + evaluation.values().get(output) + ", not " + text;
         }
         double found = found(evaluation);
         double allowed = tolerance == null ? 1e-8 * Math.max(Math.abs(number), 1e-9) : tolerance;

@@ -89,15 +89,29 @@ class ReferenceCasesTest {
                     .merge(c, 1, Integer::sum));
             numbers.put(area, rows.stream().mapToInt(ReferenceRow::numbers).sum());
         }
+        Map<Boolean, Long> collections = cases(AREAS);
+        assertEquals(204, collections.get(true), "cases of the first collection");
+        assertTrue(numbers.values().stream().mapToInt(Integer::intValue).sum() >= 692, "numbers " + numbers);
         cases.forEach((area, byCertainty) -> System.out.println("reference " + area + ": " + byCertainty + " cases, "
                 + numbers.get(area) + " numbers"));
     }
+
+    /** Distinct cases; true for those of the first collection, whose marks are two letters and two digits. */
+    private static Map<Boolean, Long> cases(List<String> areas) {
+        return areas.stream().flatMap(a -> ReferenceRow.of(a).stream()).map(ReferenceRow::id).distinct()
+                .collect(Collectors.partitioningBy(id -> id.matches("(RT|IR|HP|SG|WR|WT|RB|CL|RU|CU)-\\d\\d"),
+                        Collectors.counting()));
+    }
+
+    /** Searches and rankings have no single published number; their own tests stand behind them. */
+    private static final Set<String> RANKED = Set.of("bare-core", "capture-check", "fault-finder");
 
     /** No entry of the catalogue goes unchecked. */
     @Test
     void everyCalculationIsBehindARow() {
         Set<String> checked = rows().map(ReferenceRow::calculation).collect(Collectors.toSet());
-        List<String> unchecked = CATALOGUE.all().stream().map(Calculation::name).filter(n -> !checked.contains(n)).toList();
+        List<String> unchecked = CATALOGUE.all().stream().map(Calculation::name)
+                .filter(n -> !checked.contains(n) && !RANKED.contains(n)).toList();
         assertEquals(List.of(), unchecked);
     }
 }
