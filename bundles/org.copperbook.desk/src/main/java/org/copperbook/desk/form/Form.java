@@ -1,10 +1,7 @@
 package org.copperbook.desk.form;
 
-import java.time.Clock;
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.copperbook.desk.entry.ChoiceEntry;
@@ -13,7 +10,6 @@ import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
-import org.copperbook.jobs.check.Hazardous;
 import org.copperbook.jobs.check.Verdict;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -40,9 +36,6 @@ public final class Form {
     private final Words words;
     private final List<FormField> fields = new ArrayList<>();
     private final List<RecordGrid> grids = new ArrayList<>();
-    private final List<CautionGate> gates = new ArrayList<>();
-    private final Map<Object, CautionGate> behind = new IdentityHashMap<>();
-    private CautionGate gate;
     private final List<Composite> flowing = new ArrayList<>();
     private boolean editable = true;
     private boolean layoutAsked;
@@ -89,7 +82,6 @@ public final class Form {
         RecordGrid grid = new RecordGrid(body, site, list, made, words.text(titleKey));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(grid.control());
         grids.add(grid);
-        behind.put(grid, gate);
         return grid.onHeight(this::relayout);
     }
 
@@ -99,22 +91,6 @@ public final class Form {
         Composite area = new Composite(body, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(area);
         return area;
-    }
-
-    /**
-     * Shows the cautions of a step that can hurt. Fields and grids declared after this stay closed until somebody has
-     * acknowledged them by name, up to {@link #endCautions}.
-     */
-    public Form cautions(Hazardous step) {
-        gate = new CautionGate(body, site, step, Clock.systemUTC());
-        gates.add(gate);
-        return this;
-    }
-
-    /** What is declared after this is open again. */
-    public Form endCautions() {
-        gate = null;
-        return this;
     }
 
     /** A paragraph of explanation. */
@@ -133,7 +109,6 @@ public final class Form {
 
     /** Shows what the draft holds now. */
     public void refresh() {
-        gates.forEach(CautionGate::refresh);
         fields.forEach(FormField::refresh);
         grids.forEach(RecordGrid::refresh);
     }
@@ -150,8 +125,8 @@ public final class Form {
     /** Lets the form be typed into, or shows it only. */
     public void editable(boolean now) {
         editable = now;
-        fields.forEach(f -> f.enable(now && isOpen(f)));
-        grids.forEach(g -> g.editable(now && isOpen(g)));
+        fields.forEach(f -> f.enable(now));
+        grids.forEach(g -> g.editable(now));
     }
 
     /** Puts the cursor where a JSON pointer leads: the field itself, or the cell of a grid. */
@@ -199,13 +174,7 @@ public final class Form {
 
     void add(FormField field) {
         fields.add(field);
-        behind.put(field, gate);
-        field.enable(editable && isOpen(field));
-    }
-
-    private boolean isOpen(Object declared) {
-        CautionGate before = behind.get(declared);
-        return before == null || before.isOpen();
+        field.enable(editable);
     }
 
     int labelWidth() {

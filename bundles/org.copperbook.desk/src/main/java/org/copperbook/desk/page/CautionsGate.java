@@ -7,7 +7,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.form.Form;
-import org.copperbook.desk.text.Words;
+import org.copperbook.desk.text.DeskWords;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
@@ -31,7 +31,6 @@ public final class CautionsGate {
     private final PageSite site;
     private final Hazardous step;
     private final Runnable opened;
-    private final Words words = Words.of(CautionsGate.class);
     private final Composite area;
     private Button button;
     private Label said;
@@ -55,10 +54,10 @@ public final class CautionsGate {
             opened.run();
         } else {
             button = look.as(Look.Role.STRONG, new Button(area, SWT.PUSH));
-            button.setText(words.text("gate.acknowledge"));
+            button.setText(DeskWords.text("gate.acknowledge"));
             button.setData(Desk.ID, "cautions." + step.word());
             button.addListener(SWT.Selection, e -> acknowledge());
-            said = line(look, words.text("gate.first"));
+            said = line(look, DeskWords.text("gate.first"));
         }
     }
 
@@ -84,7 +83,7 @@ public final class CautionsGate {
 
     private void acknowledge() {
         if (site.who().isEmpty()) {
-            said.setText(words.text("gate.whoFirst"));
+            said.setText(DeskWords.text("gate.whoFirst"));
             said.requestLayout();
             return;
         }
@@ -94,7 +93,7 @@ public final class CautionsGate {
             SignOffs next = done.signOffs();
             site.document().put(PartKey.of(PartKind.SIGN_OFFS), next);
             button.setEnabled(false);
-            said.setText(words.text("gate.done", site.people().getOrDefault(site.who().get(), site.who().get())));
+            said.setText(DeskWords.text("gate.done", site.people().getOrDefault(site.who().get(), site.who().get())));
             opened.run();
         } else if (result instanceof Signing.Result.Refused refused) {
             said.setText(String.join("\n", refused.reasons()));

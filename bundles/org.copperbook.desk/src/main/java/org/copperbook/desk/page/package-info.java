@@ -32,8 +32,9 @@
  * }</pre>
  *
  * <p>A plug-in whose pages stand for several parts of one kind (windings, quotes) names a class of
- * {@link org.copperbook.desk.page.ManyParts} in the attribute {@code many}. {@code here.cautions(Hazardous.WITHSTAND)}
- * closes what is declared after it until the cautions of the step are acknowledged by name. The outline asks the page of
+ * {@link org.copperbook.desk.page.ManyParts} in the attribute {@code many}. A
+ * {@link org.copperbook.desk.page.CautionsGate} keeps records of a step that can hurt from being begun before its
+ * cautions have been acknowledged by name. The outline asks the page of
  * the sign-offs for a hold point with {@code reveal("#RELEASE")} (see
  * {@link org.copperbook.desk.editor.HoldPointPointer}).
  *
