@@ -3,8 +3,6 @@ package org.copperbook.store;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Objects;
-import org.copperbook.jobs.Job;
-import org.copperbook.jobs.booking.Standing;
 
 /**
  * How a store is opened.
@@ -22,7 +20,7 @@ public record StoreOptions(StageOf stageOf, Clock clock, Duration patience, Dura
     }
 
     public static StoreOptions standard() {
-        return new StoreOptions(StoreOptions::plainStage, Clock.systemDefaultZone(), Duration.ofSeconds(10),
+        return new StoreOptions(StageOf.CHECKS, Clock.systemDefaultZone(), Duration.ofSeconds(10),
                 Duration.ofSeconds(1));
     }
 
@@ -40,17 +38,5 @@ public record StoreOptions(StageOf stageOf, Clock clock, Duration patience, Dura
 
     public StoreOptions withLookForChangesEvery(Duration other) {
         return new StoreOptions(stageOf, clock, patience, other);
-    }
-
-    /** The stage as far as the job's standing tells it. */
-    private static String plainStage(Job job) {
-        Standing standing = job.standing().orElse(null);
-        if (standing != null && standing.closure() != null) {
-            return StoreText.of("stage." + standing.closure().how());
-        }
-        if (standing != null && standing.waiting() != null) {
-            return StoreText.of("stage.WAITING");
-        }
-        return StoreText.of("stage.OPEN");
     }
 }

@@ -40,7 +40,7 @@ final class RegisterTable {
             in.setString(11, SearchText.natural(row.customer()));
             in.setString(12, SearchText.natural(row.machine()));
             in.setString(13, SearchText.natural(row.serial()));
-            in.setString(14, SearchText.natural(row.stage()));
+            in.setString(14, entry.stageKey());
             in.setString(15, entry.search());
             in.executeUpdate();
         }

@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.function.Function;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
@@ -27,6 +29,7 @@ import org.copperbook.store.RegisterRow;
 import org.copperbook.store.RegisterSlice;
 import org.copperbook.store.RegisterSort;
 import org.copperbook.store.Sample;
+import org.copperbook.store.StageOf.Standpoint;
 import org.copperbook.store.StoreOptions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -168,7 +171,7 @@ class RegisterTest {
     @Test
     void aSaveShowsInTheRegisterAtOnceAndARebuildGivesTheSame() {
         try (JobStore own = SqliteJobStore.open(folder.resolve("own.sqlite"),
-                StoreOptions.standard().withStageOf(j -> j.nameplate().isPresent() ? "plate read" : "booked in"))) {
+                StoreOptions.standard().withStageOf(j -> j.nameplate().isPresent() ? new Standpoint(1, "plate read") : new Standpoint(0, "booked in")))) {
             JobHandle job = own.create(Sample.booking("Harbour Ice", "set"), "ada");
             assertEquals("booked in", row(own).stage());
             own.save(job.id(), Sample.NAMEPLATE, Sample.nameplate("A-17"), 0, "ada", "");
@@ -183,6 +186,24 @@ class RegisterTest {
             own.rebuildRegister();
             assertEquals(before, row(own));
             assertFalse(before.number().isEmpty());
+        }
+    }
+
+    @Test
+    void stagesSortByTheirPlaceInAJobsLifeAndOneThatCannotBeToldStopsNoSave() {
+        Logger quiet = Logger.getLogger("org.copperbook.store.jdbc.RegisterEntry");
+        quiet.setLevel(Level.OFF);
+        StoreOptions options = StoreOptions.standard().withStageOf(j -> switch (j.booking().orElseThrow().machine()) {
+            case "first" -> new Standpoint(1, "z, first");
+            case "second" -> new Standpoint(2, "a, second");
+            default -> throw new IllegalStateException("no stage for this");
+        });
+        try (JobStore own = SqliteJobStore.open(folder.resolve("stages.sqlite"), options)) {
+            for (String machine : List.of("second", "other", "first")) {
+                own.create(Sample.booking("Harbour Ice", machine), "ada");
+            }
+            assertEquals(List.of("other", "first", "second"), own.register(new RegisterQuery("", 0, 9,
+                    new RegisterSort(RegisterColumn.STAGE, true))).rows().stream().map(RegisterRow::machine).toList());
         }
     }
 

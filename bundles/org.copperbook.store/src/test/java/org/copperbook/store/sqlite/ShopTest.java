@@ -15,6 +15,7 @@ import java.util.Set;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.limits.LimitProfile;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.jobs.shop.Workshop;
@@ -66,6 +67,7 @@ class ShopTest {
         assertTrue(store.current(JobStore.SHOP, WORKSHOP).isEmpty());
         assertEquals("{year}-{n:4}", shop.workshop().numberSeries());
         assertTrue(shop.people().isEmpty());
+        assertTrue(shop.limits().limits().size() > 0);
         assertEquals(0, store.register(RegisterQuery.first(1)).total());
         assertTrue(store.audit().passed());
     }
@@ -76,6 +78,18 @@ class ShopTest {
         store.saveShopPart(WORKSHOP, workshop("Ottermere Rewinds"), 1, "ada", "new name");
         assertEquals("Ottermere Rewinds", store.shop().workshop().name());
         assertEquals(2, store.history(JobStore.SHOP, WORKSHOP).size());
+    }
+
+    @Test
+    void theShopsOwnLimitsLieOnTheShippedOnes() {
+        LimitProfile shipped = store.shop().limits();
+        LimitProfile own = Sample.part("limits", "{\"schema\":1,\"name\":\"ours\",\"limits\":[{\"id\":\"of.our.own\","
+                + "\"title\":\"ours\",\"upper\":1.0,\"source\":\"workshop\"}]}", LimitProfile.class);
+        store.saveShopPart(PartKey.parse("limits"), own, 0, "ada", "");
+        LimitProfile now = store.shop().limits();
+        assertEquals(shipped.limits().size() + 1, now.limits().size());
+        assertEquals(1.0, now.find("of.our.own").orElseThrow().upper());
+        assertEquals(own, store.current(JobStore.SHOP, PartKey.parse("limits")).orElseThrow().part());
     }
 
     @Test
