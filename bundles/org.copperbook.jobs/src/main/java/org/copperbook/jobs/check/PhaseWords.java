@@ -1,6 +1,7 @@
 package org.copperbook.jobs.check;
 
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.copperbook.calc.resistance.PhaseResult;
 import org.copperbook.calc.resistance.TerminalPair;
 
@@ -37,7 +38,13 @@ final class PhaseWords {
             return wrong.reason() == PhaseResult.Reason.NOT_RESOLVED ? Phrases.say("settle.bridge")
                     : Phrases.say("settle.repeat-pair", pair(wrong.repeat()));
         }
-        return Phrases.say(result.alsoPossible().isEmpty() ? "settle.open" : "settle.bridge");
+        return Phrases.say(surelyFaulty(result) ? "settle.open" : "settle.bridge");
+    }
+
+    /** Whether the winding is faulty whichever of the possible classes is the true one. */
+    static boolean surelyFaulty(PhaseResult result) {
+        return Stream.concat(Stream.of(result.finding()), result.alsoPossible().stream())
+                .noneMatch(f -> f == PhaseResult.Finding.SOUND || f == PhaseResult.Finding.INCONSISTENT);
     }
 
     private static String pair(TerminalPair p) {

@@ -203,9 +203,7 @@ final class ResistanceCheck implements Check {
             if (result instanceof PhaseResult.Sound sound && sound.alsoPossible().isEmpty()) {
                 return;
             }
-            boolean sure = result.alsoPossible().isEmpty() && !(result instanceof PhaseResult.Sound)
-                    && !(result instanceof PhaseResult.Inconsistent);
-            out.add(d.outcome(sure ? Outcome.FAILS : Outcome.DOUBTFUL).reason(PhaseWords.of(result))
+            out.add(d.outcome(PhaseWords.surelyFaulty(result) ? Outcome.FAILS : Outcome.DOUBTFUL).reason(PhaseWords.of(result))
                     .settle(PhaseWords.settle(result)).done());
         }
 

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.type.TypeReference;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import org.copperbook.jobs.json.JobFile;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.limits.DefaultLimits;
 import org.copperbook.jobs.limits.LimitProfile;
+import org.copperbook.jobs.shop.Instrument;
 import org.copperbook.jobs.shop.Instruments;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.shop.Shop;
@@ -48,6 +50,24 @@ final class Bench {
     static Shop shop(LimitProfile limits) {
         Shop s = shop();
         return new Shop(s.workshop(), s.instruments(), s.stock(), limits, s.people());
+    }
+
+    static Shop withCopperConstant(double k) {
+        Shop s = shop();
+        Workshop w = s.workshop();
+        return new Shop(new Workshop(w.schema(), w.name(), w.address(), w.currency(), w.units(), w.referenceCelsius(), k,
+                w.temperatureU(), w.numberSeries(), w.demo(), w.more()), s.instruments(), s.stock(), s.limits(),
+                s.people());
+    }
+
+    static Shop withInstrument(Shop s, String instrument) {
+        try {
+            List<Instrument> all = new ArrayList<>(s.instruments().instruments());
+            all.add(JSON.mapper().readValue(instrument.replace('\'', '"'), Instrument.class));
+            return new Shop(s.workshop(), new Instruments(1, all, null), s.stock(), s.limits(), s.people());
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     /** The 60 kW set of the army manual, booked in, repaired and released. */
