@@ -4,15 +4,19 @@ import static org.copperbook.calc.quantity.Dimension.CURRENT;
 import static org.copperbook.calc.quantity.Dimension.POWER;
 import static org.copperbook.calc.quantity.Dimension.RATIO;
 import static org.copperbook.calc.quantity.Dimension.RESISTANCE;
+import static org.copperbook.calc.quantity.Dimension.TORQUE;
 import static org.copperbook.calc.quantity.Dimension.VOLTAGE;
 
 import java.util.List;
+import java.util.Optional;
 
 import org.copperbook.calc.Require;
 import org.copperbook.calc.catalogue.Arguments;
 import org.copperbook.calc.catalogue.Calculation;
 import org.copperbook.calc.catalogue.CalculationSource;
 import org.copperbook.calc.catalogue.Results;
+import org.copperbook.calc.uncertainty.Uncertain;
+import org.copperbook.calc.verdict.Bounds;
 
 /** The rotating rectifier. */
 public final class RectifierCalculations implements CalculationSource {
@@ -21,7 +25,7 @@ public final class RectifierCalculations implements CalculationSource {
 
     @Override
     public List<Calculation> calculations() {
-        return List.of(ratios(), smooth(), resistive(), rating(), loss(), diode());
+        return List.of(ratios(), smooth(), resistive(), rating(), loss(), diode(), torque());
     }
 
     private static Calculation ratios() {
@@ -189,5 +193,31 @@ public final class RectifierCalculations implements CalculationSource {
 
     private static DiodeReading.Side side(double ohms) {
         return Double.isInfinite(ohms) ? DiodeReading.aboveRange() : DiodeReading.value(ohms);
+    }
+
+    private static Calculation torque() {
+        return Calculation.named(AREA, "stud-torque")
+                .title("Fastening torque of a stud diode against its data sheet")
+                .source("the fitted part's data sheet; hint by thread: typical practice from memory, never a limit")
+                .formula("verdict by the data sheet's limits; without them no limit is set")
+                .number("torque", TORQUE, "N·m", "torque applied")
+                .number("u", TORQUE, "N·m", "0", "standard uncertainty of the wrench")
+                .number("low", TORQUE, "N·m", "", "data sheet, least")
+                .number("high", TORQUE, "N·m", "", "data sheet, greatest")
+                .choice("thread", StudTorque.class, "", "thread, for the hint")
+                .givesWord("outcome", "meets, doubtful, fails or no limit set")
+                .gives("hint-low", TORQUE, "N·m", "hint by thread, not a limit")
+                .gives("hint-high", TORQUE, "N·m", "hint by thread, not a limit")
+                .by((in, out) -> {
+                    Bounds sheet = new Bounds(in.has("low") ? in.number("low") : null,
+                            in.has("high") ? in.number("high") : null);
+                    out.put("outcome", StudTorque.judge(new Uncertain(in.number("torque"), in.number("u")),
+                            sheet.isEmpty() ? Optional.empty() : Optional.of(sheet)).outcome());
+                    if (in.has("thread")) {
+                        Bounds hint = in.choice("thread", StudTorque.class).hint();
+                        out.put("hint-low", hint.lower()).put("hint-high", hint.upper())
+                                .warn("the hint by thread is no limit: only the fitted part's data sheet sets one");
+                    }
+                });
     }
 }

@@ -64,8 +64,10 @@ public final class SeparateExcitationCalculations implements CalculationSource {
         out.put("row", i.row()).put("output", i.output().outcome()).put("balance", i.balance().outcome())
                 .put("doubts", i.doubts().isEmpty() ? "none"
                         : i.doubts().stream().map(CalculationBuilder::word).collect(Collectors.joining(", ")))
-                .put("suspects", i.suspects().stream().map(CalculationBuilder::word).collect(Collectors.joining(", ")))
-                .put("unbalance", i.unbalance().value());
+                .put("suspects", i.suspects().stream().map(CalculationBuilder::word).collect(Collectors.joining(", ")));
+        if (i.unbalance() != null) {
+            out.put("unbalance", i.unbalance().value());
+        }
         if (i.outputLinear() != null) {
             out.put("output-linear", i.outputLinear().value()).put("output-square", i.outputSquare().value());
         }

@@ -72,7 +72,7 @@ public final class SeparateExcitationRun {
      * @param balance verdict on the balance
      * @param outputLinear output over expected, corrected with the first power of speed; null when expected is unknown
      * @param outputSquare output over expected, corrected with the square of speed; null when expected is unknown
-     * @param unbalance NEMA MG 1 unbalance of the line voltages, fraction
+     * @param unbalance NEMA MG 1 unbalance of the line voltages, fraction; null when there is no output to compare
      * @param doubts why it is doubtful; empty when it is sure
      * @param suspects what to look at, in order of ease
      */
@@ -127,7 +127,7 @@ public final class SeparateExcitationRun {
                     : new Decision(Outcome.DOUBTFUL, Double.NaN);
             return new Interpretation(Row.NONE, List.of(Row.NONE), fails,
                     new Decision(Outcome.NOT_MEASURED, Double.NaN), known ? linear : null, known ? square : null,
-                    Uncertain.exact(0), doubts, suspects(Row.NONE));
+                    null, doubts, suspects(Row.NONE));
         }
         Uncertain unbalance = Unbalance.ofReadings(List.of(run.uv(), run.vw(), run.wu()), run.meter());
         Decision balance = GuardedDecision.decide(unbalance, Bounds.atMost(limits.balance()));

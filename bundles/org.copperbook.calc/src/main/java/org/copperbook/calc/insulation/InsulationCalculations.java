@@ -17,7 +17,10 @@ import org.copperbook.calc.catalogue.Arguments;
 import org.copperbook.calc.catalogue.Calculation;
 import org.copperbook.calc.catalogue.CalculationSource;
 import org.copperbook.calc.catalogue.Results;
+import org.copperbook.calc.uncertainty.InstrumentAccuracy;
 import org.copperbook.calc.uncertainty.Uncertain;
+import org.copperbook.calc.verdict.Bounds;
+import org.copperbook.calc.verdict.GuardedDecision;
 
 /** Insulation resistance. */
 public final class InsulationCalculations implements CalculationSource {
@@ -27,7 +30,7 @@ public final class InsulationCalculations implements CalculationSource {
     @Override
     public List<Calculation> calculations() {
         return List.of(to40(), factor(), halving(), logarithmic(), minimum(), oldRule(), testVoltage(), index(),
-                drying(), life(), thermalClass());
+                drying(), life(), thermalClass(), verdict());
     }
 
     private static Calculation to40() {
@@ -231,6 +234,34 @@ public final class InsulationCalculations implements CalculationSource {
                     ThermalClass c = in.choice("class", ThermalClass.class);
                     out.put("t", c.celsius());
                     c.riseByResistance().ifPresent(r -> out.put("rise", r).put("total", r + 40));
+                });
+    }
+
+    private static Calculation verdict() {
+        return Calculation.named(AREA, "insulation-verdict")
+                .title("Insulation resistance against IEEE 43 and the common 1 megohm")
+                .source("IEEE 43-2013, table 3 and 6.3; 1 megohm: common practice, no source; JCGM 106:2012, 8.3")
+                .formula("R40 against the least value; reading as taken against 1 megohm")
+                .number("r", RESISTANCE, "MΩ", "one-minute reading")
+                .number("t", TEMPERATURE, "°C", "winding temperature")
+                .choice("winding", WindingInsulation.class, null, "type of winding")
+                .number("u", VOLTAGE, "V", "rated voltage: line to line, or direct")
+                .choice("system", InsulationSystem.class, "thermosetting", "insulation system")
+                .number("accuracy", RATIO, "%", "5", "accuracy of the instrument, per cent of reading")
+                .number("u-t", TEMPERATURE_RISE, "K", "1", "standard uncertainty of the temperature")
+                .gives("r40", RESISTANCE, "MΩ", "resistance at 40 °C")
+                .gives("minimum", RESISTANCE, "MΩ", "least value at 40 °C")
+                .givesWord("by-standard", "verdict by IEEE 43")
+                .givesWord("by-practice", "verdict by the common 1 megohm")
+                .by((in, out) -> {
+                    Uncertain reading = new InstrumentAccuracy(100 * in.number("accuracy"), 0, 0).of(in.number("r"));
+                    Uncertain r40 = InsulationTemperature.to40(in.choice("system", InsulationSystem.class), reading,
+                            new Uncertain(in.number("t"), in.number("u-t")));
+                    double least = InsulationMinimum.ohms(in.choice("winding", WindingInsulation.class),
+                            in.number("u"));
+                    out.put("r40", r40.value()).put("minimum", least)
+                            .put("by-standard", GuardedDecision.decide(r40, Bounds.atLeast(least)).outcome())
+                            .put("by-practice", GuardedDecision.decide(reading, Bounds.atLeast(1e6)).outcome());
                 });
     }
 }

@@ -25,7 +25,7 @@ public final class CurveCalculations implements CalculationSource {
     @Override
     public List<Calculation> calculations() {
         return List.of(lookUp(), openCircuit(), reactance(), fromImpedance(), fromLoss(), perUnit(), fromFields(),
-                proportion(), efficiency());
+                proportion(), efficiency(), compare());
     }
 
     private static Calculation lookUp() {
@@ -77,12 +77,7 @@ public final class CurveCalculations implements CalculationSource {
     }
 
     private static void computeCurves(Arguments in, Results out) {
-        double[][] points = in.points("open");
-        double[][] rising = points.length < 3 ? points : MonotoneSmoothing.of(points);
-        if (rising.length < points.length) {
-            out.warn("readings at one field current, or falling with it, were averaged");
-        }
-        OpenCircuitCurve open = OpenCircuitCurve.of(rising);
+        OpenCircuitCurve open = smoothed(in.points("open"), out);
         ShortCircuitLine line = ShortCircuitLine.through(in.points("short"));
         double u = in.number("u");
         double slope = open.airGapSlope(in.number("lower-part"));
@@ -255,5 +250,38 @@ public final class CurveCalculations implements CalculationSource {
                     }
                     out.put("efficiency", Efficiency.fromLosses(in.number("output"), losses)).put("loss", sum);
                 });
+    }
+
+    private static Calculation compare() {
+        return Calculation.named(AREA, "open-circuit-curve")
+                .title("Open-circuit curve: air-gap line, saturation, and comparison with a stored one")
+                .source("IEC 60034-4-1; isotonic least squares and monotone cubic (Fritsch and Carlson)")
+                .formula("air-gap line by least squares; saturation = If(U) x slope / U; greatest relative deviation")
+                .points("open", CURRENT, "A", VOLTAGE, "V", null, "field current : voltage, up and down")
+                .number("u", VOLTAGE, "V", "voltage at which saturation is wanted, usually rated")
+                .points("stored", CURRENT, "A", VOLTAGE, "V", "", "stored or as-found curve at the same speed")
+                .number("lower-part", RATIO, "%", "50", "part of the curve, by voltage, that carries the air-gap line")
+                .gives("air-gap-slope", RATIO, "", "slope of the air-gap line, V per A")
+                .gives("i-field", CURRENT, "A", "field current for that voltage")
+                .gives("saturation-factor", RATIO, "", "field current over field current on the air-gap line")
+                .gives("greatest-deviation", RATIO, "%", "greatest deviation from the stored curve, signed")
+                .by((in, out) -> {
+                    OpenCircuitCurve open = smoothed(in.points("open"), out);
+                    double slope = open.airGapSlope(in.number("lower-part"));
+                    out.put("air-gap-slope", slope).put("i-field", open.fieldFor(in.number("u")))
+                            .put("saturation-factor", open.saturationFactor(in.number("u"), slope));
+                    if (in.has("stored")) {
+                        out.put("greatest-deviation",
+                                open.greatestDeviationFrom(smoothed(in.points("stored"), out)));
+                    }
+                });
+    }
+
+    private static OpenCircuitCurve smoothed(double[][] points, Results out) {
+        double[][] rising = points.length < 3 ? points : MonotoneSmoothing.of(points);
+        if (rising.length < points.length) {
+            out.warn("readings at one field current, or falling with it, were averaged");
+        }
+        return OpenCircuitCurve.of(rising);
     }
 }
