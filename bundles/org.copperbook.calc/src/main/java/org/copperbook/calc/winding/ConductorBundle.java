@@ -5,6 +5,8 @@ import java.util.stream.Collectors;
 import org.copperbook.calc.Require;
 import org.copperbook.calc.wire.Conductor;
 import org.copperbook.calc.wire.ConductorMaterial;
+import org.copperbook.calc.wire.InsulationGrade;
+import org.copperbook.calc.wire.WireSize;
 
 /**
  * Strands in hand: what is wound together as one conductor, mixed sizes allowed.
@@ -59,6 +61,23 @@ public record ConductorBundle(List<Strands> strands, ConductorMaterial material)
     /** @return bare mass of the bundle in kg/m */
     public double kilogramsPerMetre() {
         return material.density() * area();
+    }
+
+    /**
+     * Sum over the strands of the squared overall diameter, which the square-cell fill grows with. A strip counts as the
+     * square of equal area times 4 over pi, as a round wire of its area would.
+     *
+     * @param grade enamel of the round strands
+     * @return m2
+     */
+    public double squareSum(InsulationGrade grade) {
+        double sum = 0;
+        for (Strands some : strands) {
+            double side = some.conductor() instanceof WireSize size && grade != InsulationGrade.BARE
+                    ? size.overallDiameter(grade).maximum() : Math.sqrt(some.conductor().area() * 4 / Math.PI);
+            sum += some.count() * side * side;
+        }
+        return sum;
     }
 
     /** @return what a winder writes on the card */

@@ -137,6 +137,8 @@ public final class StrandCalculations implements CalculationSource {
                 .whole("sizes", "3", "most different sizes, 1 to 3")
                 .number("length", LENGTH, "m", "0",
                 "length of each strand in the whole winding; 0 when stock does not matter")
+                .number("fill-margin", RATIO, "%", "", "largest square-cell fill over that of the original less one;"
+                        + " left out when fill does not matter")
                 .choice("material", ConductorMaterial.class, "copper", "conductor material")
                 .givesWord("best", "best combination")
                 .gives("area-error", RATIO, "%", "its area over the original less one")
@@ -145,6 +147,10 @@ public final class StrandCalculations implements CalculationSource {
                     SubstitutionWish wish = SubstitutionWish.of(bundle(in, "original").area(), in.whole("strands"))
                             .withBand(in.number("lowest"), in.number("highest")).withSizes(in.whole("sizes"))
                             .withLength(in.number("length"));
+                    if (in.has("fill-margin")) {
+                        wish = wish.withSquareSum(bundle(in, "original").squareSum(in.choice("grade", InsulationGrade.class))
+                                * (1 + in.number("fill-margin")));
+                    }
                     List<Substitute> found = Substitution.best(stock(in.text("stock"),
                             in.choice("grade", InsulationGrade.class)), wish, 5);
                     if (found.isEmpty()) {

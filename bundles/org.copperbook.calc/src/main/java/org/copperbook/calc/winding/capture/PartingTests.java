@@ -26,6 +26,9 @@ final class PartingTests {
         if (groups(slips) > 1) {
             tests.add("read each coil group by itself");
         }
+        if (slips.stream().anyMatch(Slip.TurnInEveryCoil.class::isInstance)) {
+            tests.add("cut two coils of different groups and count their turns");
+        }
         if (strands || gauge) {
             tests.add("count the strands at a cut end and gauge three of them with a micrometer");
         }

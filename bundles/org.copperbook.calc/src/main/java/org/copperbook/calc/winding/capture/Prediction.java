@@ -7,8 +7,6 @@ import org.copperbook.calc.winding.CircuitPlan;
 import org.copperbook.calc.winding.Coil;
 import org.copperbook.calc.winding.ConductorBundle;
 import org.copperbook.calc.winding.Winding;
-import org.copperbook.calc.wire.InsulationGrade;
-import org.copperbook.calc.wire.WireSize;
 
 /**
  * What a capture implies for its readings, kept as turns of each group so that a slip is a small change of few numbers.
@@ -45,7 +43,7 @@ final class Prediction {
             return ohmsPerTurn * phaseTurns(plan.of(phase.phase()), changedGroup, addedTurns);
         }
         if (reading instanceof CaptureReading.OfFill fill) {
-            return sidesPerSlot * squares(bundle, fill.grade()) / fill.slotArea();
+            return sidesPerSlot * bundle.squareSum(fill.grade()) / fill.slotArea();
         }
         return captured.meanTurn() * (totalTurns + addedTurns) * bundle.kilogramsPerMetre();
     }
@@ -82,15 +80,5 @@ final class Prediction {
             inverse += 1 / series;
         }
         return 1 / inverse;
-    }
-
-    private static double squares(ConductorBundle bundle, InsulationGrade grade) {
-        double sum = 0;
-        for (ConductorBundle.Strands strands : bundle.strands()) {
-            double side = strands.conductor() instanceof WireSize size && grade != InsulationGrade.BARE
-                    ? size.overallDiameter(grade).maximum() : Math.sqrt(strands.conductor().area() * 4 / Math.PI);
-            sum += strands.count() * side * side;
-        }
-        return sum;
     }
 }

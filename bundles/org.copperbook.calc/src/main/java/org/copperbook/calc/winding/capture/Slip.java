@@ -21,6 +21,18 @@ public sealed interface Slip {
     }
 
     /**
+     * One turn more or fewer than counted in every coil: the count of one coil was taken for all.
+     *
+     * @param turns +1 when the machine has one turn more than was counted, -1 when it has one fewer
+     */
+    record TurnInEveryCoil(int turns) implements Slip {
+        @Override
+        public String inWords() {
+            return "every coil had one turn " + (turns > 0 ? "more" : "fewer") + " than counted";
+        }
+    }
+
+    /**
      * One turn of a coil shorted.
      *
      * @param group group from 1

@@ -3,6 +3,7 @@ package org.copperbook.calc.winding.capture;
 import java.util.ArrayList;
 import java.util.List;
 import org.copperbook.calc.winding.CircuitPlan;
+import org.copperbook.calc.winding.Coil;
 import org.copperbook.calc.winding.ConductorBundle;
 import org.copperbook.calc.winding.Winding;
 import org.copperbook.calc.wire.WireSize;
@@ -13,12 +14,13 @@ import org.copperbook.calc.wire.WireSizes;
  * a miscount of turns is the commonest slip, a hot reading and a wrong gauge come next.
  */
 final class SlipList {
-    private static final double TURN_SHARE = 0.30;
+    private static final double TURN_SHARE = 0.24;
+    private static final double EVERY_COIL_SHARE = 0.10;
     private static final double SHORT_SHARE = 0.10;
-    private static final double STRAND_SHARE = 0.15;
-    private static final double GAUGE_SHARE = 0.20;
+    private static final double STRAND_SHARE = 0.14;
+    private static final double GAUGE_SHARE = 0.18;
     private static final double CIRCUIT_SHARE = 0.10;
-    private static final double HOT_SHARE = 0.15;
+    private static final double HOT_SHARE = 0.14;
     private static final int COOLEST_SLIP = 10;
     private static final int HOTTEST_SLIP = 70;
     private static final int HOT_STEP = 4;
@@ -45,6 +47,7 @@ final class SlipList {
             double cleanProbability) {
         SlipList list = new SlipList(captured, readings, prediction, cleanProbability);
         list.turns();
+        list.everyCoil();
         list.strands();
         list.gauges();
         list.circuits();
@@ -73,6 +76,26 @@ final class SlipList {
                 add(new Slip.Turn(group, -1), TURN_SHARE / 2 * part, group, -1, captured.bundle(), captured.plan(),
                         captured.celsius());
                 addShort(group, SHORT_SHARE * part);
+            }
+        }
+    }
+
+    private void everyCoil() {
+        boolean canLose = captured.winding().coils().stream().allMatch(coil -> coil.turns() > 1);
+        for (int change = -1; change <= 1; change += 2) {
+            if (change > 0 || canLose) {
+                int turns = change;
+                Winding winding = captured.winding();
+                List<Coil> coils = winding.coils().stream().map(coil -> coil.withTurns(coil.turns() + turns)).toList();
+                CapturedWinding other = new CapturedWinding(
+                        new Winding(winding.slots(), winding.poles(), winding.phases(), winding.layers(), coils),
+                        captured.plan(), captured.bundle(), captured.meanTurn(), captured.celsius());
+                Prediction changed = new Prediction(other);
+                double[] shift = new double[asCaptured.length];
+                for (int i = 0; i < shift.length; i++) {
+                    shift[i] = Math.log(changed.asCaptured(readings.get(i)) / asCaptured[i]);
+                }
+                hypotheses.add(new Hypothesis(new Slip.TurnInEveryCoil(turns), slipProbability * EVERY_COIL_SHARE / 2, shift));
             }
         }
     }

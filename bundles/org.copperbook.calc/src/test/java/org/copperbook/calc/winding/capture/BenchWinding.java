@@ -26,6 +26,7 @@ final class BenchWinding {
     /** Differences from what was captured. */
     int coilOfSlip = -1;
     int turnsChange;
+    int everyCoil;
     boolean shorted;
     int strands;
     WireSize size;
@@ -72,7 +73,7 @@ final class BenchWinding {
             double place = 2.0 * i / n - 1;
             double metres = captured.meanTurn() * (1 + lengthError) * (1 + drift * place) * (1 + uniform(0.015));
             double area = nominal * (1 + areaError + (i > reelEnds ? secondReel : 0));
-            double turns = coils.get(i).turns() + (i == coilOfSlip ? turnsChange : 0);
+            double turns = coils.get(i).turns() + everyCoil + (i == coilOfSlip ? turnsChange : 0);
             double conducting = turns - (i == coilOfSlip && shorted ? 1 : 0);
             double celsius = warmth + gradient * place;
             ohms[coils.get(i).group()] += RESISTIVITY * metres * conducting / area * (235 + celsius) / 255;

@@ -9,12 +9,15 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.distribution.MultivariateNormalDistribution;
 import org.copperbook.calc.OutOfRange;
+import org.copperbook.calc.winding.BundleText;
 import org.copperbook.calc.winding.CircuitPlan;
 import org.copperbook.calc.winding.ConductorBundle;
 import org.copperbook.calc.winding.EqualCoils;
 import org.copperbook.calc.winding.Winding;
 import org.copperbook.calc.winding.WindingGenerator;
 import org.copperbook.calc.winding.WindingPlan;
+import org.copperbook.calc.wire.ConductorMaterial;
+import org.copperbook.calc.wire.InsulationGrade;
 import org.copperbook.calc.wire.WireSize;
 import org.junit.jupiter.api.Test;
 
@@ -100,6 +103,51 @@ class CaptureCheckTest {
         assertEquals(-0.75, report.comparisons().get(12).deviation(), 1e-6);
     }
 
+    @Test
+    void aCountTakenForAllCoilsShowsInOhmsAndKilogramsAlike() {
+        List<CaptureReading> readings = new ArrayList<>(groups(7.0 / 6, 0, 0));
+        readings.add(new CaptureReading.OfMass(new EqualCoils(12, 7, 0.7, BUNDLE, 2).mass(3), 0.012));
+        CaptureReport report = check(readings);
+        assertEquals(List.of(new Slip.TurnInEveryCoil(1)), report.explanations().get(0).slips());
+        assertTrue(report.sentence().contains("every coil had one turn more"), report.sentence());
+    }
+
+    /** Mass and fill see a thinner wire from the other side than the ohms do. */
+    @Test
+    void fillAndMassHelpToNameTheGauge() {
+        WireSize thinner = WireSize.metric(0.95);
+        ConductorBundle actual = ConductorBundle.copper(3, thinner);
+        List<CaptureReading> readings = new ArrayList<>(groups(WireSize.metric(1.0).area() / thinner.area(), 0, 0));
+        readings.add(new CaptureReading.OfMass(new EqualCoils(12, 6, 0.7, actual, 2).mass(3), 0.012));
+        readings.add(new CaptureReading.OfFill(12 * actual.squareSum(InsulationGrade.GRADE_2) / 60e-6, 0.07, 60e-6,
+                InsulationGrade.GRADE_2));
+        Explanation first = check(readings).explanations().get(0);
+        assertEquals(List.of(new Slip.Gauge(WireSize.metric(1.0), thinner)), first.slips());
+    }
+
+    /** The order in which readings are given says nothing. */
+    @Test
+    void orderOfReadingsDoesNotMatter() {
+        List<CaptureReading> readings = new ArrayList<>(groups(1.03, 4, 17));
+        double one = check(readings).explanations().get(0).probability();
+        java.util.Collections.reverse(readings);
+        assertEquals(one, check(readings).explanations().get(0).probability(), 1e-9);
+    }
+
+    @Test
+    void strandsOfMixedSizesAreSlipsOfTheirOwn() {
+        ConductorBundle mixed = BundleText.read("2x1.0mm + 1x0.8mm", ConductorMaterial.COPPER);
+        CapturedWinding captured = new CapturedWinding(WINDING, CircuitPlan.equal(WINDING, 2), mixed, 0.7, 22);
+        ConductorBundle actual = BundleText.read("2x1.0mm + 2x0.8mm", ConductorMaterial.COPPER);
+        List<CaptureReading> readings = new ArrayList<>();
+        for (int group = 1; group <= 12; group++) {
+            readings.add(new CaptureReading.OfGroup(group, new EqualCoils(3, 6, 0.7, actual, 1).phaseResistance(22), 0.002));
+        }
+        readings.add(new CaptureReading.OfMass(new EqualCoils(12, 6, 0.7, actual, 2).mass(3), 0.012));
+        Explanation first = CaptureCheck.check(captured, readings, CaptureUncertainty.usual()).explanations().get(0);
+        assertTrue(first.includes(new Slip.Strands("0.80 mm", 2)), first.toString());
+    }
+
     /** Oracle: the density ratio of two multivariate normal distributions of Commons Math gives the same odds. */
     @Test
     void oddsAgreeWithAnotherNormalDistribution() {
@@ -115,7 +163,7 @@ class CaptureCheckTest {
         double clean = new MultivariateNormalDistribution(new double[2], covariance).density(y);
         double[] shift = {Math.log(17.0 / 18), 0};
         double fewer = new MultivariateNormalDistribution(shift, covariance).density(y);
-        double odds = fewer * 0.1 * (0.15 + 0.10) / 12 / (clean * 0.9);
+        double odds = fewer * 0.1 * (0.12 + 0.10) / 12 / (clean * 0.9);
         Explanation found = report.explanations().stream().filter(e -> e.includes(new Slip.Turn(1, -1))).findFirst()
                 .orElseThrow();
         assertEquals(2, found.slips().size());

@@ -20,7 +20,7 @@ import org.copperbook.calc.wire.WireSystem;
 final class CaptureSimulation {
     /** What is planted. */
     enum Planted {
-        TURN_MORE, TURN_FEWER, SHORTED_TURN, STRANDS, CIRCUITS, GAUGE, HOT
+        TURN_MORE, TURN_FEWER, EVERY_COIL, SHORTED_TURN, STRANDS, CIRCUITS, GAUGE, HOT
     }
 
     /** Counts of one kind of slip. */
@@ -148,6 +148,10 @@ final class CaptureSimulation {
                 int group = coils.get(bench.coilOfSlip).group();
                 return 1 / coils.stream().filter(c -> c.group() == group).mapToDouble(Coil::turns).sum();
             }
+            case EVERY_COIL -> {
+                bench.everyCoil = random.nextBoolean() ? 1 : -1;
+                return 1 / coils.get(0).turns();
+            }
             case STRANDS -> {
                 int change = bench.strands == 1 || random.nextBoolean() ? 1 : -1;
                 int before = bench.strands;
@@ -181,6 +185,7 @@ final class CaptureSimulation {
         return switch (planted) {
             case TURN_MORE -> slip.equals(new Slip.Turn(group, 1));
             case TURN_FEWER -> slip.equals(new Slip.Turn(group, -1));
+            case EVERY_COIL -> slip.equals(new Slip.TurnInEveryCoil(bench.everyCoil));
             case SHORTED_TURN -> slip.equals(new Slip.ShortedTurn(group));
             case STRANDS -> slip instanceof Slip.Strands strands && strands.actual() == bench.strands;
             case CIRCUITS -> slip.equals(new Slip.Circuits(bench.circuits));
