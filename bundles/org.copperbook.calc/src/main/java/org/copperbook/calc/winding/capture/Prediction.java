@@ -9,24 +9,29 @@ import org.copperbook.calc.winding.ConductorBundle;
 import org.copperbook.calc.winding.Winding;
 
 /**
- * What a capture implies for its readings, kept as turns of each group so that a slip is a small change of few numbers.
+ * What a capture implies for its readings, kept as length of turns of each group so that a slip is a small change of few numbers.
  */
 final class Prediction {
     private final CapturedWinding captured;
+    private final Map<Integer, Double> metresOfGroup = new HashMap<>();
     private final Map<Integer, Double> turnsOfGroup = new HashMap<>();
-    private final double totalTurns;
+    private final double totalMetres;
     private final double sidesPerSlot;
 
     Prediction(CapturedWinding captured) {
         this.captured = captured;
         Winding winding = captured.winding();
-        double total = 0;
+        double turns = 0;
+        double metres = 0;
         for (Coil coil : winding.coils()) {
+            double length = coil.turns() * captured.meanTurnOf(coil);
             turnsOfGroup.merge(coil.group(), coil.turns(), Double::sum);
-            total += coil.turns();
+            metresOfGroup.merge(coil.group(), length, Double::sum);
+            turns += coil.turns();
+            metres += length;
         }
-        totalTurns = total;
-        sidesPerSlot = 2 * total / winding.slots();
+        totalMetres = metres;
+        sidesPerSlot = 2 * turns / winding.slots();
     }
 
     /**
@@ -35,17 +40,18 @@ final class Prediction {
      */
     double of(CaptureReading reading, int changedGroup, double addedTurns, ConductorBundle bundle, CircuitPlan plan,
             double celsius) {
-        double ohmsPerTurn = captured.meanTurn() * bundle.ohmsPerMetre() * bundle.material().factorFrom20(celsius);
+        double ohmsPerMetre = bundle.ohmsPerMetre() * bundle.material().factorFrom20(celsius);
         if (reading instanceof CaptureReading.OfGroup group) {
-            return ohmsPerTurn * turns(group.group(), changedGroup, addedTurns);
+            return ohmsPerMetre * metres(group.group(), changedGroup, addedTurns);
         }
         if (reading instanceof CaptureReading.OfPhase phase) {
-            return ohmsPerTurn * phaseTurns(plan.of(phase.phase()), changedGroup, addedTurns);
+            return ohmsPerMetre * phaseMetres(plan.of(phase.phase()), changedGroup, addedTurns);
         }
         if (reading instanceof CaptureReading.OfFill fill) {
             return sidesPerSlot * bundle.squareSum(fill.grade()) / fill.slotArea();
         }
-        return captured.meanTurn() * (totalTurns + addedTurns) * bundle.kilogramsPerMetre();
+        double added = changedGroup == 0 ? 0 : addedTurns * meanTurn(changedGroup);
+        return (totalMetres + added) * bundle.kilogramsPerMetre();
     }
 
     double asCaptured(CaptureReading reading) {
@@ -55,27 +61,31 @@ final class Prediction {
     /** Share of a group in the phase's resistance: relative change of the phase for a relative change of the group. */
     double shareInPhase(int phase, int group) {
         List<List<Integer>> circuits = captured.plan().of(phase);
-        double whole = phaseTurns(circuits, 0, 0);
+        double whole = phaseMetres(circuits, 0, 0);
         for (List<Integer> circuit : circuits) {
             if (circuit.contains(group)) {
-                double series = circuit.stream().mapToDouble(turnsOfGroup::get).sum();
-                return turnsOfGroup.get(group) * whole / (series * series);
+                double series = circuit.stream().mapToDouble(metresOfGroup::get).sum();
+                return metresOfGroup.get(group) * whole / (series * series);
             }
         }
         return 0;
     }
 
-    private double turns(int group, int changedGroup, double addedTurns) {
-        return turnsOfGroup.get(group) + (group == changedGroup ? addedTurns : 0);
+    private double metres(int group, int changedGroup, double addedTurns) {
+        return metresOfGroup.get(group) + (group == changedGroup ? addedTurns * meanTurn(group) : 0);
     }
 
-    /** Turns in series that would have the resistance of the circuits in parallel. */
-    private double phaseTurns(List<List<Integer>> circuits, int changedGroup, double addedTurns) {
+    private double meanTurn(int group) {
+        return metresOfGroup.get(group) / turnsOfGroup.get(group);
+    }
+
+    /** Length in series that would have the resistance of the circuits in parallel. */
+    private double phaseMetres(List<List<Integer>> circuits, int changedGroup, double addedTurns) {
         double inverse = 0;
         for (List<Integer> circuit : circuits) {
             double series = 0;
             for (int group : circuit) {
-                series += turns(group, changedGroup, addedTurns);
+                series += metres(group, changedGroup, addedTurns);
             }
             inverse += 1 / series;
         }

@@ -89,7 +89,8 @@ final class SlipList {
                 List<Coil> coils = winding.coils().stream().map(coil -> coil.withTurns(coil.turns() + turns)).toList();
                 CapturedWinding other = new CapturedWinding(
                         new Winding(winding.slots(), winding.poles(), winding.phases(), winding.layers(), coils),
-                        captured.plan(), captured.bundle(), captured.meanTurn(), captured.celsius());
+                        captured.plan(), captured.bundle(), captured.meanTurn(), captured.celsius(),
+                        captured.meanTurnBySpan());
                 Prediction changed = new Prediction(other);
                 double[] shift = new double[asCaptured.length];
                 for (int i = 0; i < shift.length; i++) {

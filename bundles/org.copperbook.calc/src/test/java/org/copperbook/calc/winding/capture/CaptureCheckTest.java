@@ -7,12 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.math3.distribution.MultivariateNormalDistribution;
 import org.copperbook.calc.OutOfRange;
 import org.copperbook.calc.winding.BundleText;
 import org.copperbook.calc.winding.CircuitPlan;
+import org.copperbook.calc.winding.CoilLayout;
 import org.copperbook.calc.winding.ConductorBundle;
 import org.copperbook.calc.winding.EqualCoils;
+import org.copperbook.calc.winding.Grouping;
+import org.copperbook.calc.winding.PredictedResistance;
 import org.copperbook.calc.winding.Winding;
 import org.copperbook.calc.winding.WindingGenerator;
 import org.copperbook.calc.winding.WindingPlan;
@@ -123,6 +127,23 @@ class CaptureCheckTest {
                 InsulationGrade.GRADE_2));
         Explanation first = check(readings).explanations().get(0);
         assertEquals(List.of(new Slip.Gauge(WireSize.metric(1.0), thinner)), first.slips());
+    }
+
+    /** Concentric coils: uneven groups differ by more than their turns, so lengths measured coil by coil must be used. */
+    @Test
+    void concentricCoilsAreTakenWithTheirOwnLengths() {
+        Winding uneven = WindingGenerator.generate(new WindingPlan(30, 4, 3, 2, CoilLayout.CONCENTRIC,
+                Grouping.GROUP_PER_POLE, List.of(9, 7, 5), List.of(2, 3), List.of(20.0), 1));
+        Map<Integer, Double> lengths = Map.of(9, 0.80, 8, 0.75, 7, 0.70, 6, 0.65, 5, 0.60);
+        CapturedWinding captured = new CapturedWinding(uneven, CircuitPlan.equal(uneven, 2), BUNDLE, 0.70, 22, lengths);
+        PredictedResistance real = new PredictedResistance(uneven, captured.plan(), BUNDLE,
+                coil -> lengths.get(coil.span(30)), 22);
+        List<CaptureReading> readings = new ArrayList<>();
+        uneven.groups().forEach(g -> readings.add(new CaptureReading.OfGroup(g, real.group(g), 0.002)));
+        readings.add(new CaptureReading.OfPhase(1, real.phase(1), 0.002));
+        CaptureReport report = CaptureCheck.check(captured, readings, CaptureUncertainty.usual());
+        assertFalse(report.questioned());
+        report.comparisons().forEach(c -> assertEquals(0, c.deviation(), 1e-9));
     }
 
     /** The order in which readings are given says nothing. */
