@@ -34,7 +34,8 @@ public final class SheetPage {
     private final Styles styles;
     private final int[] widths;
     private final float room;
-    private float used;
+    private float left;
+    private float repeated;
     private int next;
 
     SheetPage(XSSFSheet sheet, Styles styles, Letterhead head, boolean landscape, int... widths) {
@@ -47,6 +48,7 @@ public final class SheetPage {
         float wide = (float) Arrays.stream(widths).sum() * DIGIT;
         float scale = Math.min(1, (landscape ? TURNED_WIDE : WIDE) / wide);
         this.room = (landscape ? TURNED_HIGH : HIGH) / scale;
+        this.left = room;
         printOn(head, landscape);
     }
 
@@ -56,8 +58,7 @@ public final class SheetPage {
      * @param rows rows of one line that must stay together
      */
     public void keepTogether(int rows) {
-        float needed = rows * (Styles.LINE + PADDING);
-        if (used % room + needed > 0.97f * room && used > 0) {
+        if (rows * (Styles.LINE + PADDING) > left - 0.03f * room && left < room - repeated) {
             pageBreak();
         }
     }
@@ -100,7 +101,7 @@ public final class SheetPage {
 
     public void gap() {
         sheet.createRow(next++).setHeightInPoints(8f);
-        used += 8f;
+        took(8f);
     }
 
     public void title(String text) {
@@ -108,7 +109,7 @@ public final class SheetPage {
     }
 
     public void heading(String text) {
-        keepTogether(4);
+        keepTogether(6);
         gap();
         line(Look.HEADING, text);
     }
@@ -149,6 +150,10 @@ public final class SheetPage {
     /** Names the last {@code rows} rows written as those that are printed again on top of every further page. */
     public void repeat(int rows) {
         sheet.setRepeatingRows(CellRangeAddress.valueOf((next - rows + 1) + ":" + next));
+        repeated = 0;
+        for (int i = next - rows; i < next; i++) {
+            repeated += sheet.getRow(i).getHeightInPoints();
+        }
     }
 
     /** The last rows written stay in sight while the sheet is scrolled. */
@@ -159,7 +164,7 @@ public final class SheetPage {
     public void pageBreak() {
         if (next > 0) {
             sheet.setRowBreak(next - 1);
-            used = 0;
+            left = room - repeated;
         }
     }
 
@@ -213,7 +218,12 @@ public final class SheetPage {
             column += e.span();
         }
         row.setHeightInPoints(Math.min(height, 409f));
-        used += Math.min(height, 409f);
+        took(Math.min(height, 409f));
+    }
+
+    /** Keeps count of the room on the page: what does not fit goes to the next by itself. */
+    private void took(float height) {
+        left = height > left ? room - repeated - height : left - height;
     }
 
     private void put(XSSFRow row, int column, Entry e, Look look, Entry.Content content) {

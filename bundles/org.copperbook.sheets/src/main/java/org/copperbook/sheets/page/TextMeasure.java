@@ -81,6 +81,9 @@ final class TextMeasure {
         if ("r()-".indexOf(c) >= 0) {
             return 0.64;
         }
+        if (c >= 0x2010 && c <= 0x2015) {
+            return 1.02;
+        }
         if ("mwMW@%".indexOf(c) >= 0) {
             return 1.55;
         }

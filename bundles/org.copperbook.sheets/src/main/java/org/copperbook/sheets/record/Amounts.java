@@ -3,6 +3,7 @@ package org.copperbook.sheets.record;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import org.copperbook.calc.quantity.DecimalMark;
 import org.copperbook.calc.quantity.QuantityText;
 import org.copperbook.calc.quantity.Resistance;
 import org.copperbook.jobs.check.Verdict;
@@ -28,7 +29,7 @@ final class Amounts {
         }
         return switch (unit == null ? "" : unit) {
             case "ohm" -> QuantityText.format(new Resistance(value));
-            case "1" -> number(value * 100, 4) + " %";
+            case "1" -> number(new BigDecimal(value * 100).setScale(4, RoundingMode.HALF_UP).doubleValue(), 4) + " %";
             case "degC" -> number(value, DIGITS) + " °C";
             case "" -> number(value, DIGITS);
             default -> number(value, DIGITS) + " " + unit;
@@ -41,9 +42,27 @@ final class Amounts {
         if (value.isEmpty() || v.expandedU() == null || !Double.isFinite(v.expandedU())) {
             return value;
         }
-        String uncertainty = "ohm".equals(v.unit()) ? QuantityText.format(new Resistance(v.expandedU()), 2,
-                org.copperbook.calc.quantity.DecimalMark.DOT) : in(rounded(v.expandedU(), 2), v.unit());
-        return value + " ± " + uncertainty;
+        if (!"ohm".equals(v.unit())) {
+            return withUncertainty(v);
+        }
+        return value + " ± " + QuantityText.format(new Resistance(v.expandedU()), 2, DecimalMark.DOT);
+    }
+
+    /** Value and uncertainty to the same decimal, which is the second figure of the uncertainty. */
+    private String withUncertainty(Verdict v) {
+        boolean percent = "1".equals(v.unit());
+        double scale = percent ? 100 : 1;
+        String unit = percent ? " %" : v.unit() == null || v.unit().isEmpty() ? "" : "degC".equals(v.unit()) ? " °C" : " " + v.unit();
+        BigDecimal u = new BigDecimal(v.expandedU() * scale).round(new MathContext(2, RoundingMode.HALF_UP));
+        if (u.signum() == 0) {
+            return in(v.value(), v.unit());
+        }
+        int decimals = Math.max(0, u.scale());
+        return plain(new BigDecimal(v.value() * scale), decimals) + unit + " ± " + plain(u, decimals) + unit;
+    }
+
+    private static String plain(BigDecimal value, int decimals) {
+        return value.setScale(decimals, RoundingMode.HALF_UP).toPlainString();
     }
 
     /** What an instrument showed. */

@@ -2,6 +2,8 @@ package org.copperbook.sheets.record;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.check.Verdict;
@@ -9,7 +11,6 @@ import org.copperbook.jobs.inspection.ChecklistItem;
 import org.copperbook.jobs.inspection.ExcitationRun;
 import org.copperbook.jobs.inspection.Finding;
 import org.copperbook.jobs.inspection.Inspection;
-import org.copperbook.jobs.reading.Observed;
 import org.copperbook.jobs.reading.ReadingQuantity;
 import org.copperbook.jobs.reading.ThreeVolts;
 import org.copperbook.sheets.page.Book;
@@ -104,11 +105,15 @@ public final class AsFoundSheet implements RecordSheet {
         sheet.page().note(v.reason());
     }
 
+    /** Three voltages with their unit said once where all three are plain values. */
     static String volts(Amounts a, ThreeVolts v) {
-        return v == null ? "" : RecordContext.joined(" / ", volt(a, v.a()), volt(a, v.b()), volt(a, v.c()));
-    }
-
-    private static String volt(Amounts a, Observed o) {
-        return o == null ? "–" : a.observed(o, ReadingQuantity.VOLTAGE);
+        if (v == null) {
+            return "";
+        }
+        if (v.values().size() == 3) {
+            return v.values().stream().map(x -> Amounts.number(x, 5)).collect(Collectors.joining(" / ")) + " V";
+        }
+        return Stream.of(v.a(), v.b(), v.c()).map(o -> o == null ? "–" : a.observed(o, ReadingQuantity.VOLTAGE))
+                .collect(Collectors.joining(" / "));
     }
 }

@@ -22,6 +22,7 @@ import org.copperbook.sheets.page.Table;
 public final class CoverSheet implements RecordSheet {
 
     private static final int LABEL = 3;
+    private static final int FEW = 3;
 
     @Override
     public void write(RecordContext c, Book book) {
@@ -38,6 +39,7 @@ public final class CoverSheet implements RecordSheet {
         holdPoints(c, page);
         counts(c, page);
         reading(c, page);
+        manyBlockers(c, page);
     }
 
     private static void booking(RecordContext c, SheetPage page, Booking b) {
@@ -87,7 +89,21 @@ public final class CoverSheet implements RecordSheet {
             String missing = h.toSign().isEmpty() || !h.applies() ? ""
                     : c.say("hold.toSign", String.join(", ", h.toSign()));
             table.texts(c.words().of(h.point()), h.applies() ? c.words().of(h.state()) : c.say("hold.none"),
-                    signed.toString(), RecordContext.joined("\n", String.join("\n", h.blockers()), missing));
+                    signed.toString(), RecordContext.joined("\n", blockers(c, h), missing));
+        }
+    }
+
+    /** A few blockers stand in the table; many are counted there and listed below. */
+    private static String blockers(RecordContext c, HoldPointState h) {
+        return h.blockers().size() <= FEW ? String.join("\n", h.blockers()) : c.say("hold.many", h.blockers().size());
+    }
+
+    private static void manyBlockers(RecordContext c, SheetPage page) {
+        for (HoldPointState h : c.holdPoints()) {
+            if (h.blockers().size() > FEW) {
+                page.heading(c.say("hold.list", c.words().of(h.point())));
+                h.blockers().forEach(b -> page.paragraph("• " + b));
+            }
         }
     }
 

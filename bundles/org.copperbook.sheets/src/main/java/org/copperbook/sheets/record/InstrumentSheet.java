@@ -1,6 +1,7 @@
 package org.copperbook.sheets.record;
 
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.copperbook.jobs.shop.Instrument;
@@ -30,10 +31,16 @@ public final class InstrumentSheet implements RecordSheet {
         String ranges = i.ranges().stream().map(r -> range(c, r)).collect(Collectors.joining("\n"));
         boolean known = !last.equals(LocalDate.MIN);
         boolean late = known && i.calibrationDue() != null && last.isAfter(i.calibrationDue());
-        table.row(Entry.text(i.id()), Entry.text(RecordContext.joined(", ", i.name(), Boolean.TRUE.equals(i.fourWire())
-                ? c.say("instrument.fourWire") : "")), Entry.text(ranges), Entry.text(RecordContext.joined("\n", i.certificate(),
+        table.row(Entry.text(i.id()), Entry.text(RecordContext.joined(", ", i.name(), fourWire(c, i))), Entry.text(ranges), Entry.text(RecordContext.joined("\n", i.certificate(),
                         late ? c.say("instrument.late") : "")), day(i.calibrated()), day(i.calibrationDue()),
                 known ? day(last) : Entry.blank());
+    }
+
+    /** Said unless the instrument's name says it already. */
+    private static String fourWire(RecordContext c, Instrument i) {
+        String word = c.say("instrument.fourWire");
+        boolean said = i.name() != null && i.name().toLowerCase(Locale.ROOT).contains(word);
+        return Boolean.TRUE.equals(i.fourWire()) && !said ? word : "";
     }
 
     private static Entry day(LocalDate day) {

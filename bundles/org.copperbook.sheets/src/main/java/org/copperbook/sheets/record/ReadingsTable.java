@@ -19,6 +19,7 @@ final class ReadingsTable {
     private final RecordContext c;
     private final Sheet12 sheet;
     private final Table table;
+    private final RunningNote note;
 
     ReadingsTable(RecordContext context, Sheet12 sheet) {
         this.c = context;
@@ -26,13 +27,20 @@ final class ReadingsTable {
         this.table = new Table(sheet.page(), 2, 2, 1, 2, 2, 2, 1).head(c.say("reading.where"), c.say("reading.reading"),
                 c.say("reading.celsius"), c.say("reading.instrument"), c.say("reading.when"), c.say("verdict.bar"),
                 c.say("verdict.word"));
+        this.note = new RunningNote(sheet.page());
     }
 
-    /** Writes all readings of a list inside a part. */
+    /** Writes all readings of a list inside a part and ends the table. */
     void all(PartKey part, String pointer, List<Reading> readings) {
         for (int i = 0; i < readings.size(); i++) {
             one(part, pointer + i, where(readings.get(i)), readings.get(i));
         }
+        done();
+    }
+
+    /** Ends the table with what is still to be said of its last rows. */
+    void done() {
+        note.done();
     }
 
     /** Writes one reading; null writes nothing. */
@@ -40,31 +48,27 @@ final class ReadingsTable {
         if (r == null) {
             return;
         }
+        note.next(r.id() == null ? "" : r.id(), remark(r));
         Optional<Verdict> verdict = c.verdicts().beside(part, pointer);
         String said = RecordContext.joined("\n", sheet.amounts().observed(r.observed(), r.quantity()), applied(r));
         int row = table.row(Entry.text(where), Entry.text(said),
                 Entry.number(r.windingCelsius(), 1), Entry.text(RecordContext.joined(", ", r.instrument(),
-                        c.words().of(r.method()), isolated(r))), Entry.text(RecordContext.joined("\n", c.whoAndWhen(r.by(), r.at()),
-                                air(r))), Entry.blank(),
+                        c.words().of(r.method()), isolated(r))), Entry.text(c.whoAndWhen(r.by(), r.at())), Entry.blank(),
                 Entry.text(sheet.word(verdict)).looks(Look.TABLE_STRONG));
         sheet.bar(row, table.start(BAR), table.span(BAR), verdict);
-        String more = RecordContext.joined("; ", r.note(),
-                r.temperatureHow() == null ? "" : c.say("reading.temperatureHow", r.temperatureHow()),
-                r.supersedes() == null ? "" : c.say("reading.supersedes", r.supersedes(), r.reason() == null ? "" : r.reason()));
-        if (!more.isEmpty()) {
-            sheet.page().note(RecordContext.joined(": ", r.id(), more));
-        }
     }
 
     private String applied(Reading r) {
-        return RecordContext.joined(", ", sheet.amounts().with(r.testVolts(), "V dc"),
+        return RecordContext.joined("\n", sheet.amounts().with(r.testVolts(), "V dc"),
                 r.afterSeconds() == null ? "" : c.say("reading.after", Amounts.number(r.afterSeconds(), 5)));
     }
 
-    private String air(Reading r) {
-        return RecordContext.joined(", ", r.ambientCelsius() == null ? "" : c.say("reading.ambient",
-                Amounts.number(r.ambientCelsius(), 4)), r.humidityPercent() == null ? ""
-                : c.say("reading.humidity", Amounts.number(r.humidityPercent(), 4)));
+    private String remark(Reading r) {
+        return RecordContext.joined("; ", r.note(),
+                r.temperatureHow() == null ? "" : c.say("reading.temperatureHow", r.temperatureHow()),
+                r.ambientCelsius() == null ? "" : c.say("reading.ambient", Amounts.number(r.ambientCelsius(), 4)),
+                r.humidityPercent() == null ? "" : c.say("reading.humidity", Amounts.number(r.humidityPercent(), 4)),
+                r.supersedes() == null ? "" : c.say("reading.supersedes", r.supersedes(), r.reason() == null ? "" : r.reason()));
     }
 
     private String isolated(Reading r) {

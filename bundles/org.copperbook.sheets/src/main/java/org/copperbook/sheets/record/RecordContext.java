@@ -36,6 +36,11 @@ public record RecordContext(Job job, VerdictIndex verdicts, List<HoldPointState>
         return at == null ? "" : MINUTE.format(at.atZone(zone));
     }
 
+    /** The hour and minute of a moment. */
+    String hour(Instant at) {
+        return at == null ? "" : time(at).substring(11);
+    }
+
     /** A person's name, "" when not stated. */
     String name(String key) {
         return key == null ? "" : shop.nameOf(key);

@@ -3,6 +3,7 @@ package org.copperbook.sheets.record;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.check.Verdict;
@@ -69,9 +70,7 @@ public final class RectifierSheet implements RecordSheet {
             Optional<Verdict> reading = c.verdicts().beside(PART, place + (found ? "/asFoundForward" : "/asLeftForward"));
             Optional<Verdict> torque = found ? Optional.empty() : c.verdicts().beside(PART, place + "/torqueNm");
             Optional<Verdict> base = found ? Optional.empty() : c.verdicts().beside(PART, place + "/basePolarity");
-            String words = RecordContext.joined("\n", sheet.word(reading),
-                    torque.map(v -> c.say("diode.torqueWord", sheet.word(torque))).orElse(""),
-                    base.map(v -> c.say("diode.baseWord", sheet.word(base))).orElse(""));
+            String words = words(c, sheet, reading, torque, base);
             List<Entry> row = new ArrayList<>(List.of(Entry.text(p.position()),
                     Entry.text(RecordContext.joined(",\n", c.words().of(p.plate()), c.words().of(p.basePolarity()))),
                     Entry.text(p.lead()), Entry.text(shown(c, sheet, forward)), Entry.text(shown(c, sheet, reverse)),
@@ -85,6 +84,18 @@ public final class RectifierSheet implements RecordSheet {
                 sheet.bar(at, table.start(TORQUE_BAR), table.span(TORQUE_BAR), torque);
             }
         }
+    }
+
+    /** One word when readings, torque and base agree, each with its own otherwise. */
+    private static String words(RecordContext c, Sheet12 sheet, Optional<Verdict> reading, Optional<Verdict> torque,
+            Optional<Verdict> base) {
+        long different = Stream.of(reading, torque, base).flatMap(Optional::stream).map(Verdict::outcome).distinct().count();
+        if (different == 1) {
+            return Stream.of(reading, torque, base).filter(Optional::isPresent).findFirst().map(sheet::word).orElse("");
+        }
+        return RecordContext.joined("\n", sheet.word(reading),
+                torque.map(v -> c.say("diode.torqueWord", sheet.word(torque))).orElse(""),
+                base.map(v -> c.say("diode.baseWord", sheet.word(base))).orElse(""));
     }
 
     private static String shown(RecordContext c, Sheet12 sheet, Reading r) {
@@ -126,6 +137,7 @@ public final class RectifierSheet implements RecordSheet {
             ReadingsTable table = new ReadingsTable(c, sheet);
             table.one(PART, "/suppressor/asFound", c.say("suppressor.asFound"), s.asFound());
             table.one(PART, "/suppressor/asLeft", c.say("suppressor.asLeft"), s.asLeft());
+            table.done();
         }
     }
 }

@@ -20,6 +20,7 @@ public final class RunUpSheet implements RecordSheet {
 
     private static final PartKey PART = PartKey.of(PartKind.RUN_UP);
     private static final int LABEL = 4;
+    private static final int POINT_BAR = 6;
 
     /** Places whose verdicts have no row of their own above. */
     private static final List<String> WITHOUT_ROW = List.of("/bearingTemperatures", "/regulation", "/sequenceRight",
@@ -80,24 +81,28 @@ public final class RunUpSheet implements RecordSheet {
         SheetPage page = sheet.page();
         Amounts a = sheet.amounts();
         page.heading(c.say("points.heading"));
-        Table table = new Table(page, 2, 1, 1, 2, 2, 2, 2).head(c.say("point.kind"), c.say("point.speed"),
-                c.say("point.frequency"), c.say("point.exciter"), c.say("point.line"), c.say("point.load"), c.say("verdict.word"));
+        Table table = new Table(page, 2, 1, 1, 1, 3, 1, 2, 1).head(c.say("point.kind"), c.say("point.speed"),
+                c.say("point.frequency"), c.say("point.exciter"), c.say("point.line"), c.say("point.load"), c.say("verdict.bar"),
+                c.say("verdict.word"));
+        RunningNote note = new RunningNote(page);
         for (int i = 0; i < points.size(); i++) {
             RunPoint p = points.get(i);
+            note.next(Integer.toString(i + 1), RecordContext.joined("; ", c.name(p.by()), c.instrument(p.instrument()),
+                    p.cautionsBy() == null ? "" : c.say("cautions.by", c.name(p.cautionsBy())), p.note()));
             Optional<Verdict> verdict = c.verdicts().beside(PART, "/points/" + i);
             String volts = RecordContext.joined("\n", AsFoundSheet.volts(a, p.lineVolts()),
                     p.neutralVolts() == null ? "" : c.say("point.neutral", AsFoundSheet.volts(a, p.neutralVolts())));
-            table.row(Entry.text(RecordContext.joined("\n", (i + 1) + " " + c.words().of(p.kind()), c.words().of(p.source()))),
+            int row = table.row(Entry.text(RecordContext.joined("\n", (i + 1) + " " + c.words().of(p.kind()),
+                            RecordContext.joined(", ", c.words().of(p.source()), c.hour(p.at())))),
                     Entry.number(p.speedRpm(), 0), Entry.number(p.frequencyHz(), 2),
-                    Entry.text(RecordContext.joined("\n", a.with(p.exciterV(), "V dc"), a.with(p.exciterA(), "A dc"))),
+                    Entry.text(RecordContext.joined("\n", a.with(p.exciterV(), "V"), a.with(p.exciterA(), "A"))),
                     Entry.text(volts), Entry.text(RecordContext.joined("\n", a.with(p.loadW(), 1000, "kW"),
-                            a.with(p.loadVar(), 1000, "kvar"), a.with(p.loadA(), "A"))),
+                            a.with(p.loadVar(), 1000, "kvar"), a.with(p.loadA(), "A"))), Entry.blank(),
                     Entry.text(sheet.word(verdict)).looks(Look.TABLE_STRONG));
-            page.note(RecordContext.joined("; ", c.time(p.at()), c.name(p.by()), c.instrument(p.instrument()),
-                    p.cautionsBy() == null ? "" : c.say("cautions.by", c.name(p.cautionsBy())), p.note()));
+            sheet.bar(row, table.start(POINT_BAR), table.span(POINT_BAR), verdict);
         }
-        new VerdictRows(c, sheet).write(c.verdicts().all().stream()
-                .filter(v -> v.part().equals(PART) && v.path().startsWith("/points/")).toList());
+        note.done();
+        page.note(c.say("point.heaviest"));
     }
 
     private static void withstands(RecordContext c, Sheet12 sheet, List<WithstandTest> tests) {

@@ -55,8 +55,11 @@ final class Sheet12 {
         return amounts;
     }
 
-    /** Draws the bar of a verdict into columns of a row. */
+    /** Draws the bar of a verdict into columns of a row; without a limit there is nothing to hold the value against. */
     void bar(int row, int column, int span, Verdict verdict) {
+        if (verdict.bounds() == null || verdict.bounds().isEmpty()) {
+            return;
+        }
         if (bars == null) {
             bars = new BarDrawing(page.sheet());
         }

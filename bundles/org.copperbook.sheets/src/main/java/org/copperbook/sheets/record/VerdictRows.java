@@ -7,10 +7,10 @@ import org.copperbook.sheets.page.Entry;
 import org.copperbook.sheets.page.Look;
 import org.copperbook.sheets.page.Table;
 
-/** Verdicts in rows: what, value, limit, bar, word, source; the reason under each. */
+/** Verdicts in rows: what, value, limit, bar and word; reason and source of the limit under each. */
 final class VerdictRows {
 
-    private static final int BAR = 4;
+    private static final int BAR = 3;
 
     private final RecordContext c;
     private final Sheet12 sheet;
@@ -30,8 +30,8 @@ final class VerdictRows {
             return;
         }
         sheet.page().gap();
-        Table table = new Table(sheet.page(), 3, 2, 2, 2, 2, 1).head(c.say("verdict.what"), c.say("verdict.value"),
-                c.say("verdict.limit"), c.say("verdict.source"), c.say("verdict.bar"), c.say("verdict.word"));
+        Table table = new Table(sheet.page(), 4, 2, 3, 2, 1).head(c.say("verdict.what"), c.say("verdict.value"),
+                c.say("verdict.limit"), c.say("verdict.bar"), c.say("verdict.word"));
         if (repeatHead) {
             sheet.page().repeat(1);
         }
@@ -39,9 +39,10 @@ final class VerdictRows {
             sheet.page().keepTogether(3);
             String title = v.current() ? v.title() : c.say("verdict.earlier", v.title());
             int row = table.row(Entry.text(title), Entry.text(sheet.amounts().valueOf(v)), Entry.text(v.limitText()),
-                    Entry.text(v.source()), Entry.blank(), Entry.text(sheet.word(Optional.of(v))).looks(Look.TABLE_STRONG));
+                    Entry.blank(), Entry.text(sheet.word(Optional.of(v))).looks(Look.TABLE_STRONG));
             sheet.bar(row, table.start(BAR), table.span(BAR), v);
             sheet.page().note(RecordContext.joined(" ", v.reason(),
+                    v.source() == null || v.source().isBlank() ? "" : c.say("verdict.sourceOf", v.source()),
                     v.settle() == null || v.settle().isBlank() ? "" : c.say("verdict.settle", v.settle())));
         }
     }

@@ -1,6 +1,5 @@
 package org.copperbook.sheets.record;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -46,7 +45,9 @@ public final class WindingSheet implements RecordSheet {
         Amounts a = sheet.amounts();
         SheetPage page = sheet.page();
         page.heading(c.say("winding.data"));
-        Table table = new Table(page, 4, 4, 4).head(c.say("winding.item"), c.say("winding.asFound"), c.say("winding.asWound"));
+        Table table = found != null && wound != null
+                ? new Table(page, 4, 4, 4).head(c.say("winding.item"), c.say("winding.asFound"), c.say("winding.asWound"))
+                : new Table(page, 4, 8).head(c.say("winding.item"), c.say(found != null ? "winding.asFound" : "winding.asWound"));
         Both both = new Both(c, table, found, wound);
         both.row("winding.slots", w -> a.count(w.slots())).row("winding.poles", w -> a.count(w.poles()))
                 .row("winding.phases", w -> w.role().isField() ? "" : a.count(w.phases()))
@@ -82,7 +83,11 @@ public final class WindingSheet implements RecordSheet {
         Both row(String key, Function<WindingData, String> item) {
             String was = found == null ? "" : Objects.requireNonNullElse(item.apply(found), "");
             String is = wound == null ? "" : Objects.requireNonNullElse(item.apply(wound), "");
-            if (!was.isBlank() || !is.isBlank()) {
+            if (found == null || wound == null) {
+                if (!was.isBlank() || !is.isBlank()) {
+                    table.texts(c.say(key), was + is);
+                }
+            } else if (!was.isBlank() || !is.isBlank()) {
                 boolean differs = !was.isBlank() && !is.isBlank() && !was.equals(is);
                 table.row(Entry.text(c.say(key)), Entry.text(was),
                         differs ? Entry.text(is).looks(Look.TABLE_STRONG) : Entry.text(is));
@@ -114,12 +119,16 @@ public final class WindingSheet implements RecordSheet {
                     c.say("count.strands"), c.say("count.turns"));
             for (TurnCount n : w.counts()) {
                 table.row(Entry.number(n.ordinal()).left(), Entry.text(c.whoAndWhen(n.by(), n.at())), Entry.number(n.strands()),
-                        Entry.text(turns(n)));
+                        Entry.text(turns(c, n)));
             }
         }
     }
 
-    private static String turns(TurnCount n) {
+    private static String turns(RecordContext c, TurnCount n) {
+        if (n.groups().size() > 1 && n.groups().stream().map(TurnCount.GroupTurns::turns).distinct().count() == 1) {
+            return c.say("count.everyGroup", n.groups().size(), n.groups().get(0).turns().stream()
+                    .map(String::valueOf).collect(Collectors.joining(" ")));
+        }
         return n.groups().stream().map(g -> g.group() + ": " + g.turns().stream().map(t -> t == null ? "?" : t.toString())
                 .collect(Collectors.joining(" "))).collect(Collectors.joining("   "));
     }
@@ -131,19 +140,28 @@ public final class WindingSheet implements RecordSheet {
         for (int i = 0; i < groups.size(); i++) {
             CoilGroup g = groups.get(i);
             Optional<Verdict> verdict = c.verdicts().beside(part, "/groups/" + i + "/resistance");
-            List<String> coils = new ArrayList<>();
-            g.coils().forEach(coil -> coils.add(coil(c, coil)));
             String wire = g.wire().isEmpty() ? "" : wires(c, g.wire());
             String resistance = g.resistance() == null ? ""
                     : sheet.amounts().observed(g.resistance().observed(), g.resistance().quantity());
             int row = table.row(Entry.number(g.number()).left(), Entry.text(RecordContext.joined(" ", g.phase(),
                     g.circuit() == null ? "" : g.circuit().toString(), Boolean.TRUE.equals(g.reversed()) ? "↔" : "")),
-                    Entry.text(RecordContext.joined("\n", String.join(", ", coils), wire)), Entry.text(resistance),
+                    Entry.text(RecordContext.joined("\n", coils(c, g.coils()), wire)), Entry.text(resistance),
                     Entry.number(g.resistance() == null ? null : g.resistance().windingCelsius(), 1), Entry.blank(),
                     Entry.text(sheet.word(verdict)).looks(Look.TABLE_STRONG));
             sheet.bar(row, table.start(5), table.span(5), verdict);
         }
         sheet.page().note(c.say("group.legend"));
+    }
+
+    /** The coils of a group; turns are said once when all have the same. */
+    private static String coils(RecordContext c, List<CapturedCoil> coils) {
+        boolean alike = coils.size() > 1 && coils.stream().allMatch(x -> x.goSlot() != null && x.turns() != null
+                && x.turns().equals(coils.get(0).turns()));
+        if (!alike) {
+            return coils.stream().map(x -> coil(c, x)).collect(Collectors.joining(", "));
+        }
+        return coils.stream().map(x -> coil(c, new CapturedCoil(x.goSlot(), x.returnSlot(), null, x.reversed(), x.more())))
+                .collect(Collectors.joining(", ")) + ": " + c.say("coil.turns", coils.get(0).turns());
     }
 
     private static String coil(RecordContext c, CapturedCoil coil) {

@@ -1,0 +1,255 @@
+package org.copperbook.sheets;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.apache.poi.xssf.usermodel.XSSFConnector;
+import org.apache.poi.xssf.usermodel.XSSFShape;
+import org.apache.poi.xssf.usermodel.XSSFShapeGroup;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSimpleShape;
+import org.copperbook.calc.verdict.Outcome;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.booking.Standing;
+import org.copperbook.jobs.check.HoldPoints;
+import org.copperbook.jobs.check.JobChecks;
+import org.copperbook.jobs.check.Verdict;
+import org.copperbook.jobs.shop.Instrument;
+import org.copperbook.jobs.shop.Instruments;
+import org.copperbook.jobs.shop.Shop;
+import org.copperbook.sheets.WorkbookNotWrittenException.Reason;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class JobRecordWorkbookTest {
+
+    @TempDir
+    Path folder;
+
+    private ReadBack written(Job job, List<Verdict> verdicts, boolean released, Shop shop) throws Exception {
+        Path file = folder.resolve("record.xlsx");
+        new JobRecordWorkbook(ZoneId.of("Europe/Berlin")).write(job, verdicts, SampleVerdicts.holdPoints(released), shop, file);
+        return new ReadBack(file);
+    }
+
+    private ReadBack sample(boolean released) throws Exception {
+        return written(SampleRecord.job(), SampleVerdicts.all(), released, SampleShop.shop());
+    }
+
+    private static List<String> texts(ReadBack book, String sheet) {
+        List<String> texts = new ArrayList<>();
+        book.workbook().getSheet(sheet).forEach(r -> r.forEach(c -> {
+            if (c.getCellType() == CellType.STRING && !c.getStringCellValue().isEmpty()) {
+                texts.add(c.getStringCellValue());
+            }
+        }));
+        return texts;
+    }
+
+    @Test
+    void everyPartOfTheWorkHasItsSheet() throws Exception {
+        try (ReadBack book = sample(true)) {
+            List<String> names = new ArrayList<>();
+            book.workbook().forEach(s -> names.add(s.getSheetName()));
+            assertEquals(List.of("Cover", "Booking and plate", "As found", "Main stator", "Main rotor", "Rectifier set",
+                    "Core and impregnation", "Run-up", "As found – as left", "Verdicts", "Sign-offs", "Instruments", "Cautions"), names);
+        }
+    }
+
+    @Test
+    void resistancesStandAtTheReferenceTemperature() throws Exception {
+        // IEC 60034-1, 8.6.2.3, k = 235: 93.1 mohm at 17.5 C x (235 + 20)/(235 + 17.5) = 93.1 x 1.0099010 = 94.02 mohm;
+        // 94.1 mohm at 21.5 C x 255/256.5 = 93.55 mohm
+        try (ReadBack book = sample(true)) {
+            List<String> texts = texts(book, "As found – as left");
+            assertTrue(texts.contains("93.1 mΩ @ 17.5 °C"), texts.toString());
+            assertTrue(texts.contains("94.02 mΩ"), texts.toString());
+            assertTrue(texts.contains("93.55 mΩ"), texts.toString());
+            assertTrue(texts.stream().anyMatch(t -> t.contains("brought to 20 °C")), texts.toString());
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(value = Outcome.class, names = {"MEETS", "DOUBTFUL", "FAILS"})
+    void aBarSaysByShapeWhatTheWordBesideItSays(Outcome outcome) throws Exception {
+        try (ReadBack book = sample(true)) {
+            XSSFSheet sheet = book.workbook().getSheet("Verdicts");
+            String word = outcome.name().toLowerCase(java.util.Locale.ROOT);
+            int seen = 0;
+            for (XSSFShape shape : sheet.getDrawingPatriarch().getShapes()) {
+                XSSFShapeGroup group = (XSSFShapeGroup) shape;
+                Cell said = sheet.getRow(((XSSFClientAnchor) group.getAnchor()).getRow1()).getCell(11);
+                if (!word.equals(said.getStringCellValue())) {
+                    continue;
+                }
+                seen++;
+                List<XSSFSimpleShape> dots = new ArrayList<>();
+                long slanted = 0;
+                for (XSSFShape part : group) {
+                    if (part instanceof XSSFSimpleShape dot) {
+                        dots.add(dot);
+                    } else if (part instanceof XSSFConnector line) {
+                        var size = line.getCTConnector().getSpPr().getXfrm().getExt();
+                        slanted += size.getCx() > 0 && size.getCy() > 0 ? 1 : 0;
+                    }
+                }
+                assertEquals(1, dots.size());
+                int fill = dots.get(0).getCTShape().getSpPr().getSolidFill().getSrgbClr().getVal()[0] & 0xFF;
+                assertEquals(outcome == Outcome.MEETS ? 0 : 255, fill);
+                assertEquals(outcome == Outcome.FAILS ? 2 : 0, slanted);
+                assertTrue(group.getCTGroupShape().getNvGrpSpPr().getCNvPr().getDescr().contains(word));
+            }
+            long drawn = SampleVerdicts.all().stream().filter(v -> v.outcome() == outcome && v.value() != null).count();
+            assertEquals(drawn, seen);
+        }
+    }
+
+    @Test
+    void everyVerdictStandsWithItsLimitSourceAndReason() throws Exception {
+        try (ReadBack book = sample(true)) {
+            List<String> texts = texts(book, "Verdicts");
+            String all = String.join("\n", texts);
+            for (Verdict v : SampleVerdicts.all()) {
+                assertTrue(texts.contains(v.title()), v.title());
+                assertTrue(texts.contains(v.limitText()), v.limitText());
+                assertTrue(all.contains(v.reason()), v.reason());
+                assertTrue(all.contains(v.source()), v.source());
+            }
+            assertTrue(texts.indexOf("fails") < texts.indexOf("meets"), "what fails comes first");
+        }
+    }
+
+    @Test
+    void theVerdictsOfTheChecksFitTheRecord() throws Exception {
+        Job job = SampleRecord.job();
+        Shop shop = SampleShop.shop();
+        List<Verdict> verdicts = JobChecks.verdicts(job, shop);
+        Path file = folder.resolve("record.xlsx");
+        new JobRecordWorkbook().write(job, verdicts, HoldPoints.states(job, verdicts, shop), shop, file);
+        try (ReadBack book = new ReadBack(file)) {
+            List<String> texts = texts(book, "Verdicts");
+            verdicts.forEach(v -> assertTrue(texts.stream().anyMatch(t -> t.startsWith(v.title())), v.title()));
+        }
+    }
+
+    @Test
+    void theCoverSaysWhetherTheMachineIsReleased() throws Exception {
+        try (ReadBack book = sample(true)) {
+            List<String> cover = texts(book, "Cover");
+            assertTrue(cover.contains("RELEASED by Per Lindqvist (quality checker) on 2026-04-03 17:00"), cover.toString());
+            assertTrue(cover.stream().anyMatch(t -> t.startsWith("DEMO")));
+        }
+        try (ReadBack book = sample(false)) {
+            List<String> cover = texts(book, "Cover");
+            assertTrue(cover.stream().anyMatch(t -> t.startsWith("NOT RELEASED")), cover.toString());
+            assertTrue(cover.stream().anyMatch(t -> t.contains("Overspeed: not measured")), cover.toString());
+        }
+    }
+
+    @Test
+    void aCancelledJobIsMarkedVoidWithItsReason() throws Exception {
+        Job job = SampleRecord.job().with(PartKey.of(PartKind.STANDING), new Standing(1, null, new Standing.Closure(
+                Standing.How.CANCELLED, "booked twice", null, Instant.parse("2026-03-04T10:00:00Z"), "ida", Map.of()), Map.of()));
+        try (ReadBack book = written(job, List.of(), false, SampleShop.shop("EUR", false))) {
+            List<String> cover = texts(book, "Cover");
+            assertTrue(cover.contains("VOID, cancelled: booked twice (Ida Brandt, 2026-03-04 11:00)"), cover.toString());
+            assertTrue(book.texts().stream().noneMatch(t -> t.contains("DEMO")));
+        }
+    }
+
+    @Test
+    void timesAreLocalAndTheirZoneIsStated() throws Exception {
+        // 2026-03-02 08:15 UTC is 09:15 in Berlin (CET, UTC+1); 2026-04-03 15:00 UTC is 17:00 there (CEST, UTC+2)
+        try (ReadBack book = sample(true)) {
+            assertTrue(texts(book, "Booking and plate").contains("2026-03-02 09:15, Ida Brandt"));
+            assertTrue(texts(book, "Sign-offs").contains("2026-04-03 17:00"));
+            assertTrue(book.workbook().getSheetAt(3).getFooter().getLeft().contains("Europe/Berlin"));
+        }
+    }
+
+    @Test
+    void anEmptyJobStillHasARecord() throws Exception {
+        try (ReadBack book = written(new Job("x", "", Map.of()), List.of(), false, SampleShop.shop())) {
+            assertEquals("Cover", book.workbook().getSheetAt(0).getSheetName());
+            assertTrue(book.texts().contains("Nothing has been judged yet."));
+        }
+    }
+
+    @Test
+    void textThatLooksLikeAFormulaStaysText() throws Exception {
+        try (ReadBack book = sample(true)) {
+            Cell cell = book.cells().stream().filter(c -> c.getCellType() == CellType.STRING
+                    && c.getStringCellValue().startsWith("=bridge moved")).findFirst().orElseThrow();
+            assertTrue(cell.getCellStyle().getQuotePrefixed());
+            assertTrue(book.cells().stream().noneMatch(c -> c.getCellType() == CellType.FORMULA));
+        }
+    }
+
+    @Test
+    void anInstrumentUsedAfterItsCalibrationRanOutIsMarked() throws Exception {
+        Shop shop = SampleShop.shop();
+        List<Instrument> late = shop.instruments().instruments().stream().map(i -> new Instrument(i.id(), i.name(), i.kind(),
+                i.ranges(), i.fourWire(), i.leadOhm(), i.leadOhmU(), i.calibrated(),
+                i.id().equals("B1") ? LocalDate.of(2026, 3, 1) : i.calibrationDue(), i.certificate(), i.more())).toList();
+        Shop other = new Shop(shop.workshop(), new Instruments(1, late, Map.of()), shop.stock(), shop.limits(), shop.people());
+        try (ReadBack book = written(SampleRecord.job(), List.of(), true, other)) {
+            assertEquals(1, texts(book, "Instruments").stream().filter(t -> t.contains("USED AFTER")).count());
+        }
+        try (ReadBack book = sample(true)) {
+            assertEquals(0, texts(book, "Instruments").stream().filter(t -> t.contains("USED AFTER")).count());
+        }
+    }
+
+    @Test
+    void everySheetPrintsOnA4OneColumnOfPagesWide() throws Exception {
+        try (ReadBack book = sample(true)) {
+            Set<String> widths = new HashSet<>();
+            for (int i = 0; i < book.workbook().getNumberOfSheets(); i++) {
+                XSSFSheet sheet = book.workbook().getSheetAt(i);
+                assertEquals(PrintSetup.A4_PAPERSIZE, sheet.getPrintSetup().getPaperSize());
+                assertTrue(sheet.getFitToPage());
+                assertEquals(1, sheet.getPrintSetup().getFitWidth());
+                assertEquals("Page &P of &N", sheet.getFooter().getRight());
+                assertEquals("Job record 2026-0042", sheet.getHeader().getRight());
+                CellRangeAddress repeated = sheet.getRepeatingRows();
+                assertTrue(repeated.getLastRow() >= repeated.getFirstRow());
+                sheet.forEach(r -> assertTrue(r.getLastCellNum() <= 12, sheet.getSheetName() + " row " + r.getRowNum()));
+                widths.add(sheet.getSheetName());
+            }
+            assertEquals(13, widths.size());
+        }
+    }
+
+    @Test
+    void aLockedTargetIsNamedAndKept() throws Exception {
+        Path file = folder.resolve("record.xlsx");
+        Files.writeString(file, "old");
+        Files.writeString(folder.resolve(".~lock.record.xlsx#"), "somebody");
+        WorkbookNotWrittenException e = assertThrows(WorkbookNotWrittenException.class, () -> new JobRecordWorkbook().write(
+                SampleRecord.job(), List.of(), List.of(), SampleShop.shop(), file));
+        assertEquals(Reason.TARGET_LOCKED, e.reason());
+        assertEquals("old", Files.readString(file));
+        assertFalse(e.getMessage().contains("Exception"));
+    }
+}
