@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.copperbook.calc.OutOfRange;
 import org.copperbook.calc.excitation.DiodeCheck;
@@ -34,13 +35,22 @@ final class DiodeReadingCheck implements Check {
     public List<Verdict> judge(Job job, Shop shop) {
         List<Verdict> out = new ArrayList<>();
         job.rectifier().ifPresent(set -> {
-            DiodeLimits limits = limits(new LimitBook(job, shop));
+            LimitBook book = new LimitBook(job, shop);
+            Optional<String> unset = unset(book);
+            if (unset.isPresent()) {
+                out.add(VerdictDraft.of("diode.limits", PartKey.of(PartKind.RECTIFIER), Phrases.say("title.diode-limits"))
+                        .outcome(Outcome.NO_LIMIT_SET).limitText(Phrases.say("limit.none"))
+                        .reason(Phrases.say("limit.missing", unset.get())).settle(Phrases.say("settle.judgement"))
+                        .point(HoldPoint.RECTIFIER_COMPLETE).done());
+                return;
+            }
+            DiodeLimits limits = limits(book);
             for (int i = 0; i < set.positions().size(); i++) {
                 DiodePosition p = set.positions().get(i);
                 if (p.asFoundForward() != null || p.asFoundReverse() != null) {
                     out.add(verdict(p, i, true, limits, shop, null));
                 }
-                if (p.asLeftForward() != null || p.asLeftReverse() != null || mustBeReadAsLeft(set, p)) {
+                if (p.asLeftForward() != null || p.asLeftReverse() != null || mustBeReadAsLeft(set, p, limits)) {
                     out.add(verdict(p, i, false, limits, shop, HoldPoint.RECTIFIER_COMPLETE));
                 }
             }
@@ -49,15 +59,20 @@ final class DiodeReadingCheck implements Check {
     }
 
     /** A fitted set is read again; an old one that stays only where it was not already found good in isolation. */
-    private static boolean mustBeReadAsLeft(RectifierSet set, DiodePosition p) {
-        return set.fitted() != null || finding(p, true, DiodeLimits.DEFAULT).state() != DiodeFinding.State.GOOD;
+    private static boolean mustBeReadAsLeft(RectifierSet set, DiodePosition p, DiodeLimits limits) {
+        return set.fitted() != null || finding(p, true, limits).state() != DiodeFinding.State.GOOD;
     }
 
-    /** The limits by which readings are classed, from the profile; calc's own where the profile has none. */
+    /** The first limit without which no diode can be classed. */
+    static Optional<String> unset(LimitBook book) {
+        return book.firstUnset("diode.conducts", "diode.blocks", "diode.forward-volts", "diode.short-volts");
+    }
+
+    /** The limits by which readings are classed, from the profile; a bound that the entry lacks is calc's own. */
     static DiodeLimits limits(LimitBook book) {
         DiodeLimits d = DiodeLimits.DEFAULT;
-        double conducts = book.find("diode.conducts").upper().orElse(d.conductsBelowOhms());
-        return new DiodeLimits(conducts, book.find("diode.blocks").lower().orElse(d.blocksAboveOhms()),
+        return new DiodeLimits(book.find("diode.conducts").upper().orElse(d.conductsBelowOhms()),
+                book.find("diode.blocks").lower().orElse(d.blocksAboveOhms()),
                 book.find("diode.forward-volts").lower().orElse(d.forwardLowVolts()),
                 book.find("diode.forward-volts").upper().orElse(d.forwardHighVolts()),
                 book.find("diode.short-volts").upper().orElse(d.shortBelowVolts()));

@@ -106,6 +106,15 @@ final class ExcitationRunCheck implements Check {
         }
 
         private void judge(List<MeterUse> meters, List<Verdict> out) {
+            Optional<String> unset = limits.firstUnset("excitation.output-band", "excitation.balance",
+                    "excitation.residual", "excitation.speed-band", "speed.accuracy");
+            if (unset.isPresent()) {
+                balanceAlone(meters, out);
+                out.add(draft("", "title.run").outcome(Outcome.NO_LIMIT_SET).limitText(Phrases.say("limit.none"))
+                        .reason(Phrases.say("limit.missing", unset.get())).settle(Phrases.say("settle.judgement"))
+                        .done());
+                return;
+            }
             Optional<Double> nominal = machine.nominalSpeed();
             speed(nominal, out);
             if (run.speedRpm() == null || run.speedRpm() <= 0 || nominal.isEmpty()) {
@@ -127,16 +136,18 @@ final class ExcitationRunCheck implements Check {
         }
 
         private RunLimits runLimits() {
-            RunLimits d = RunLimits.DEFAULT;
-            return new RunLimits(limits.find("excitation.output-band").upper().orElse(d.outputBand()),
-                    limits.find("excitation.balance").upper().orElse(d.balance()),
-                    limits.find("excitation.residual").upper().orElse(d.residual()),
-                    limits.find("excitation.speed-band").upper().orElse(d.speedBand()));
+            return new RunLimits(upper("excitation.output-band"), upper("excitation.balance"),
+                    upper("excitation.residual"), upper("excitation.speed-band"));
+        }
+
+        private double upper(String id) {
+            return limits.find(id).upper().orElseThrow(() -> new OutOfRange("limit " + id, "without upper bound",
+                    "limits with an upper bound", "the run is judged by it"));
         }
 
         private Uncertain speedU() {
             double relative = run.speedPercentU() != null ? Math.abs(run.speedPercentU()) / 100
-                    : limits.find("speed.accuracy").upper().orElse(0.0) / Math.sqrt(3);
+                    : upper("speed.accuracy") / Math.sqrt(3);
             return new Uncertain(run.speedRpm(), relative * run.speedRpm());
         }
 
@@ -201,9 +212,6 @@ final class ExcitationRunCheck implements Check {
             LimitBook.Applied limit = limits.find("excitation.output-band");
             Bounds band = limit.upper().map(u -> Bounds.between(1 - u, 1 + u)).orElse(null);
             VerdictDraft d = draft("output", "title.run-output");
-            if (band == null) {
-                return d.limit(limit).outcome(Outcome.NO_LIMIT_SET).reason(Phrases.say("limit.none")).done();
-            }
             if (said.outputLinear() == null) {
                 return d.limit(limit, band).outcome(Outcome.DOUBTFUL).reason(Phrases.say("run.expected-unknown"))
                         .settle(Phrases.say("settle.expected")).done();

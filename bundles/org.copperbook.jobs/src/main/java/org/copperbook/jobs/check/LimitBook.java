@@ -2,7 +2,9 @@ package org.copperbook.jobs.check;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.copperbook.calc.verdict.Bounds;
+import org.copperbook.calc.verdict.Outcome;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.limits.Formula;
 import org.copperbook.jobs.limits.Limit;
@@ -19,6 +21,11 @@ final class LimitBook {
     LimitBook(Job job, Shop shop) {
         profile = shop.limits();
         plate = job.nameplate().orElse(null);
+    }
+
+    /** The first of some limits that has no bounds here; for computations that need them all. */
+    Optional<String> firstUnset(String... ids) {
+        return Stream.of(ids).filter(id -> !find(id).isSet()).findFirst();
     }
 
     /** A limit without a formula. */
@@ -80,6 +87,11 @@ final class LimitBook {
 
         boolean isSet() {
             return bounds != null && !bounds.isEmpty();
+        }
+
+        /** An outcome by a rule in words: without the rule in the profile nothing can meet it. */
+        Outcome byRule(Outcome outcome) {
+            return limit == null && outcome == Outcome.MEETS ? Outcome.NO_LIMIT_SET : outcome;
         }
 
         /** An upper bound, or nothing; for limits that are used inside a computation. */

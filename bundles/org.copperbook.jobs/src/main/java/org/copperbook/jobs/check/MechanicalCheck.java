@@ -123,6 +123,10 @@ final class MechanicalCheck implements Check {
         if (Boolean.FALSE.equals(o.sound())) {
             return d.outcome(Outcome.FAILS).reason(Phrases.say("overspeed.damage")).done();
         }
+        if (seconds.isEmpty() || !factor.isSet()) {
+            return d.outcome(Outcome.NO_LIMIT_SET).settle(Phrases.say("settle.judgement"))
+                    .reason(Phrases.say("limit.missing", factor.isSet() ? "overspeed.seconds" : factor.id())).done();
+        }
         if (wanted.isEmpty()) {
             return d.outcome(Outcome.NO_LIMIT_SET).reason(Phrases.say("run.nominal-speed-missing"))
                     .settle(Phrases.say("settle.speed")).done();

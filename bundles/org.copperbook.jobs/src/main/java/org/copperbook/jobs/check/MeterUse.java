@@ -102,6 +102,11 @@ record MeterUse(Uncertain value, Trust trust, LocalDate overdue, String name, St
                 sharedGain, resolution);
     }
 
+    /** The same with its uncertainty not known after all. */
+    MeterUse doubted() {
+        return new MeterUse(value, Trust.NO_ACCURACY, overdue, name, "", 0, resolution);
+    }
+
     /** Why this use cannot support "meets", in words; empty when it can. */
     String objection() {
         if (trust != Trust.KNOWN) {

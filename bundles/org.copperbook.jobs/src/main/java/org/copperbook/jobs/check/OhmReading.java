@@ -1,5 +1,6 @@
 package org.copperbook.jobs.check;
 
+import java.util.Optional;
 import org.copperbook.calc.OutOfRange;
 import org.copperbook.calc.resistance.LineReading;
 import org.copperbook.calc.resistance.TemperatureCorrection;
@@ -72,7 +73,11 @@ record OhmReading(LoggedReading logged, MeterUse meter, double leadU, Uncertain 
             return new OhmReading(logged, meter.shifted(-instrument.leadOhm(), u), u, celsius, trouble,
                     Phrases.say("ohm.leads-off", Figures.show(instrument.leadOhm(), "ohm")));
         }
-        double u = limits.find("instrument.two-wire-lead").upper().orElse(0.0) / Math.sqrt(3);
+        Optional<Double> lead = limits.find("instrument.two-wire-lead").upper();
+        if (lead.isEmpty()) {
+            return new OhmReading(logged, meter.doubted(), 0, celsius, trouble, Phrases.say("ohm.leads-unknown"));
+        }
+        double u = lead.get() / Math.sqrt(3);
         return new OhmReading(logged, meter.shifted(0, u), u, celsius, trouble, Phrases.say("ohm.leads-unknown"));
     }
 

@@ -94,8 +94,9 @@ final class RectifierSetCheck implements Check {
         LimitBook.Applied limit = limits.find("diode.complete-set");
         VerdictDraft d = draft("rectifier.complete-set", Phrases.say("title.complete-set")).limit(limit, null)
                 .path(set.fitted() == null ? "/positions" : "/fitted").takenAt(fittedAt(set));
-        if (limit.limit() == null) {
-            return d.outcome(Outcome.NO_LIMIT_SET).reason(Phrases.say("limit.none"))
+        if (limit.limit() == null || DiodeReadingCheck.unset(limits).isPresent()) {
+            return d.outcome(Outcome.NO_LIMIT_SET)
+                    .reason(Phrases.say("limit.missing", DiodeReadingCheck.unset(limits).orElse(limit.id())))
                     .settle(Phrases.say("settle.judgement")).done();
         }
         DiodeSet found = found(set, DiodeReadingCheck.limits(limits));
@@ -148,7 +149,7 @@ final class RectifierSetCheck implements Check {
         }
         BasePolarity right = p.plate() == Plate.POSITIVE ? BasePolarity.CATHODE_BASE : BasePolarity.ANODE_BASE;
         boolean fits = p.basePolarity() == right;
-        return d.outcome(fits ? Outcome.MEETS : Outcome.FAILS)
+        return d.outcome(limit.byRule(fits ? Outcome.MEETS : Outcome.FAILS))
                 .reason(Phrases.say(fits ? "polarity.right" : "polarity.wrong", name,
                         Phrases.word("base", p.basePolarity()), Phrases.word("plate", p.plate()),
                         Phrases.word("base", right)))

@@ -51,14 +51,15 @@ final class RunUpCheck implements Check {
     }
 
     private static Verdict sequence(RunUp run, LimitBook limits) {
+        LimitBook.Applied rule = limits.find("run-up.phase-sequence");
         VerdictDraft d = VerdictDraft.of("run-up.phase-sequence", PART, Phrases.say("title.sequence"))
-                .limit(limits.find("run-up.phase-sequence"), null).path("/sequenceRight").point(HoldPoint.RELEASE);
+                .limit(rule, null).path("/sequenceRight").point(HoldPoint.RELEASE);
         String seen = run.phaseSequence() == null ? "" : run.phaseSequence();
         if (run.sequenceRight() == null) {
             return d.outcome(Outcome.NOT_MEASURED).reason(Phrases.say("sequence.not-said", seen)).done();
         }
         boolean right = run.sequenceRight();
-        return d.outcome(right ? Outcome.MEETS : Outcome.FAILS)
+        return d.outcome(rule.byRule(right ? Outcome.MEETS : Outcome.FAILS))
                 .reason(Phrases.say(right ? "sequence.right" : "sequence.wrong", seen))
                 .settle(right ? "" : Phrases.say("settle.sequence")).done();
     }

@@ -61,7 +61,7 @@ final class SurgeCheck implements Check {
                     .settle(Phrases.say("settle.surge"));
         }
         boolean level = t.peakVolts() != null && t.levelRule() != null && !t.levelRule().isBlank();
-        return d.outcome(level ? Outcome.MEETS : Outcome.DOUBTFUL)
+        return d.outcome(rule.byRule(level ? Outcome.MEETS : Outcome.DOUBTFUL))
                 .reason(level ? Phrases.say("surge.alike", Figures.show(t.peakVolts(), "V"), t.levelRule())
                         : Phrases.say("surge.no-level"))
                 .settle(level ? "" : Phrases.say("settle.surge-level"));

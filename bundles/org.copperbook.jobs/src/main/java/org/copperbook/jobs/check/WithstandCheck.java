@@ -85,6 +85,12 @@ final class WithstandCheck implements Check {
 
         private Verdict held(VerdictDraft d, WithstandTest t, LimitBook.Applied level, Optional<Double> wanted,
                 WithstandLevel levels, boolean renewed) {
+            Optional<String> unset = isDirect(t) ? limits.firstUnset("withstand.seconds", "withstand.direct")
+                    : limits.firstUnset("withstand.seconds");
+            if (wanted.isPresent() && unset.isPresent()) {
+                return d.outcome(Outcome.NO_LIMIT_SET).reason(Phrases.say("limit.missing", unset.get()))
+                        .settle(Phrases.say("settle.judgement")).done();
+            }
             if (wanted.isEmpty()) {
                 return d.outcome(Outcome.NO_LIMIT_SET).reason(Phrases.say("withstand.no-level", volts(t), seconds(t),
                         level.trouble())).settle(Phrases.say("settle.withstand-volts")).done();
@@ -124,7 +130,7 @@ final class WithstandCheck implements Check {
         }
 
         private double direct(WithstandTest t) {
-            return Boolean.TRUE.equals(t.direct()) ? limits.find("withstand.direct").lower().orElse(1.0) : 1;
+            return isDirect(t) ? limits.find("withstand.direct").lower().orElse(1.0) : 1;
         }
 
         private static String volts(WithstandTest t) {
