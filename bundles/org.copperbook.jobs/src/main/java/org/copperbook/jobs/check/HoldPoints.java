@@ -14,6 +14,7 @@ import org.copperbook.jobs.booking.Standing;
 import org.copperbook.jobs.check.HoldPointState.State;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.jobs.signoff.HoldPoint;
+import org.copperbook.jobs.signoff.Role;
 import org.copperbook.jobs.signoff.SignOffs;
 import org.copperbook.jobs.signoff.SignOffs.Signature;
 import org.copperbook.jobs.winding.WindingRole;
@@ -151,6 +152,11 @@ public final class HoldPoints {
             return a == null ? b : a;
         }
         return a.isAfter(b) ? a : b;
+    }
+
+    /** The roles that sign a point, each once; the capture needs a second person besides. */
+    public static List<Role> roles(HoldPoint point) {
+        return SignRule.roles(point);
     }
 
     /** The state of one point among those of a job. */

@@ -58,6 +58,11 @@ record MeterUse(Uncertain value, Trust trust, LocalDate overdue, String name, St
                 orZero(range.resolution()));
     }
 
+    /** A tester whose accuracy does not enter the verdict, only whether it is registered and in calibration. */
+    static MeterUse ofTester(String instrument, Instant at, Shop shop) {
+        return of(0, "", instrument, at, shop);
+    }
+
     /** The lowest range that holds the value, or the highest one when none does. */
     private static Instrument.Range range(Instrument instrument, String quantity, double size) {
         Instrument.Range best = null;
@@ -113,6 +118,16 @@ record MeterUse(Uncertain value, Trust trust, LocalDate overdue, String name, St
             return Phrases.say("meter." + trust.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'), name);
         }
         return overdue == null ? "" : Phrases.say("meter.overdue", name, overdue.toString());
+    }
+
+    /** What the register says against it, apart from its accuracy; empty when nothing or when none is named. */
+    String registerObjection() {
+        boolean unknown = trust == Trust.NOT_REGISTERED;
+        if (!unknown && overdue == null) {
+            return "";
+        }
+        return unknown ? Phrases.say("meter.not-in-register", name)
+                : Phrases.say("meter.overdue", name, overdue.toString());
     }
 
     /** What to do about the objection. */

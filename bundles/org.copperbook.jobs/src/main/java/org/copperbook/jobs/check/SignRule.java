@@ -19,6 +19,9 @@ final class SignRule {
     /** Concession by which a person alone may countersign the capture after a second blind count on another day. */
     static final String COUNTERSIGN_ALONE = "capture-complete.countersign";
 
+    /** Concession by which the only person of a shop releases a machine that the same person wound. */
+    static final String RELEASE_ALONE = "release.alone";
+
     /** Roles that may countersign the capture as second person. */
     static final Set<Role> SECOND = EnumSet.of(Role.WINDER, Role.TESTER, Role.FOREMAN, Role.QUALITY_CHECKER,
             Role.OWNER);
@@ -38,10 +41,16 @@ final class SignRule {
 
     /** Signatures at a point that are newer than the moment it was opened again. */
     static List<Signature> standing(Job job, SignOffs signOffs, HoldPoint point, Instant openedAgain) {
-        Set<String> winders = winders(job);
+        Set<String> winders = releasesAlone(signOffs) ? Set.of() : winders(job);
         return signOffs.signatures().stream().filter(s -> s.point() == point && s.by() != null)
                 .filter(s -> openedAgain == null || (s.at() != null && s.at().isAfter(openedAgain)))
                 .filter(s -> point != HoldPoint.RELEASE || !winders.contains(s.by())).toList();
+    }
+
+    /** Whether the only person of the shop has recorded that the release is signed alone. */
+    static boolean releasesAlone(SignOffs signOffs) {
+        return signOffs.concessions().stream().anyMatch(c -> RELEASE_ALONE.equals(c.verdict()) && c.reason() != null
+                && !c.reason().isBlank() && Settled.MAY_CONCEDE.contains(c.role()));
     }
 
     /** What signatures are still missing, in words. */
@@ -65,7 +74,7 @@ final class SignRule {
                 .anyMatch(c -> COUNTERSIGN_ALONE.equals(c.verdict())));
     }
 
-    /** People who wound this machine: they signed as winder or took a reading of the new winding. */
+    /** People who wound this machine: they signed as winder or made the first count. */
     static Set<String> winders(Job job) {
         Set<String> people = new HashSet<>();
         job.signOffs().ifPresent(s -> s.signatures().forEach(x -> {

@@ -84,7 +84,7 @@ public final class Signing {
         if (!named && !second) {
             refused.add(Phrases.say("refused.role", Phrases.word("point", point), String.join(", ", state.toSign())));
         }
-        if (point == HoldPoint.RELEASE && SignRule.winders(job).contains(who.by())) {
+        if (point == HoldPoint.RELEASE && !SignRule.releasesAlone(signOffs) && SignRule.winders(job).contains(who.by())) {
             refused.add(Phrases.say("refused.winder-releases"));
         }
         boolean again = signOffs.signatures().stream().anyMatch(s -> s.point() == point && who.by().equals(s.by())
@@ -106,6 +106,9 @@ public final class Signing {
         Optional<Verdict> v = JobChecks.verdicts(job, shop).stream().filter(x -> x.id().equals(verdict)).findFirst();
         if (verdict.equals(SignRule.COUNTERSIGN_ALONE)) {
             refused.addAll(countedOnAnotherDay(job));
+        } else if (verdict.equals(SignRule.RELEASE_ALONE)) {
+            boolean alone = shop.people().values().stream().filter(p -> p.active() && !p.roles().isEmpty()).count() == 1;
+            refused.addAll(alone ? List.of() : List.of(Phrases.say("refused.not-alone")));
         } else if (v.isEmpty()) {
             refused.add(Phrases.say("refused.no-verdict", verdict));
         } else if (v.get().outcome() == Outcome.NO_LIMIT_SET) {
@@ -131,6 +134,11 @@ public final class Signing {
      */
     public static Result countersignAlone(Job job, Shop shop, String reason, Signer who) {
         return concede(job, shop, SignRule.COUNTERSIGN_ALONE, reason, who);
+    }
+
+    /** Concedes that the only person of the shop releases what the same person wound; refused where two people work. */
+    public static Result releaseAlone(Job job, Shop shop, String reason, Signer who) {
+        return concede(job, shop, SignRule.RELEASE_ALONE, reason, who);
     }
 
     private static List<String> countedOnAnotherDay(Job job) {

@@ -31,7 +31,7 @@ final class SurgeCheck implements Check {
                 SurgeTest t = run.surges().get(i);
                 int attempt = attempts.merge(key(t), 1, Integer::sum);
                 boolean rewound = t.winding() != null && machine.rewound().contains(t.winding());
-                out.add(verdict(t, i, attempt, last.get(key(t)) == i, rule)
+                out.add(verdict(t, i, attempt, last.get(key(t)) == i, rule, shop)
                         .point(rewound ? HoldPoint.WINDING_PROVED : HoldPoint.RELEASE).done());
             }
         });
@@ -44,7 +44,8 @@ final class SurgeCheck implements Check {
                 .toLowerCase(Locale.ROOT).replace(' ', '-'));
     }
 
-    private static VerdictDraft verdict(SurgeTest t, int index, int attempt, boolean last, LimitBook.Applied rule) {
+    private static VerdictDraft verdict(SurgeTest t, int index, int attempt, boolean last, LimitBook.Applied rule,
+            Shop shop) {
         String role = t.winding() == null ? "?" : Phrases.word("role", t.winding());
         String pair = t.pair() == null ? "" : t.pair();
         VerdictDraft d = VerdictDraft.of("surge." + key(t) + "." + attempt, PartKey.of(PartKind.RUN_UP),
@@ -61,6 +62,10 @@ final class SurgeCheck implements Check {
                     .settle(Phrases.say("settle.surge"));
         }
         boolean level = t.peakVolts() != null && t.levelRule() != null && !t.levelRule().isBlank();
+        String objection = MeterUse.ofTester(t.instrument(), t.at(), shop).registerObjection();
+        if (level && !objection.isEmpty()) {
+            return d.outcome(Outcome.DOUBTFUL).reason(objection).settle(Phrases.say("meter.remedy.calibration"));
+        }
         return d.outcome(rule.byRule(level ? Outcome.MEETS : Outcome.DOUBTFUL))
                 .reason(level ? Phrases.say("surge.alike", Figures.show(t.peakVolts(), "V"), t.levelRule())
                         : Phrases.say("surge.no-level"))

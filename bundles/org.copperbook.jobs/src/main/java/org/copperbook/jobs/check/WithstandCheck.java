@@ -39,7 +39,7 @@ final class WithstandCheck implements Check {
                     continue;
                 }
                 int attempt = count.merge(role, 1, Integer::sum);
-                out.add(new OneTest(run, i, attempt, last.get(role) == i, machine, limits).judge());
+                out.add(new OneTest(run, i, attempt, last.get(role) == i, machine, limits, shop).judge());
             }
         });
         return out;
@@ -51,7 +51,8 @@ final class WithstandCheck implements Check {
                 .path("/withstands/" + index).reason(Phrases.say("withstand.no-winding")).point(HoldPoint.RELEASE).done();
     }
 
-    private record OneTest(RunUp run, int index, int attempt, boolean last, Machine machine, LimitBook limits) {
+    private record OneTest(RunUp run, int index, int attempt, boolean last, Machine machine, LimitBook limits,
+            Shop shop) {
 
         Verdict judge() {
             WithstandTest t = run.withstands().get(index);
@@ -107,6 +108,11 @@ final class WithstandCheck implements Check {
                         .settle(Phrases.say("settle.withstand-level", level2)).done();
             }
             d.outcome(Outcome.MEETS).reason(Phrases.say("withstand.held", volts(t), seconds(t), level2));
+            String objection = MeterUse.ofTester(t.instrument(), t.at(), shop).registerObjection();
+            if (!objection.isEmpty()) {
+                return d.outcome(Outcome.DOUBTFUL).addReason(objection)
+                        .settle(Phrases.say("meter.remedy.calibration")).done();
+            }
             if (renewed && attempt == 1) {
                 LimitBook.Applied other = levels.comparison(t.winding());
                 other.lower().ifPresent(v -> d.addReason(Phrases.say("withstand.comparison",

@@ -129,6 +129,23 @@ class HoldPointsTest {
     }
 
     @Test
+    void theOnlyPersonOfAShopReleasesByAConcessionAndNobodyElseDoes() {
+        assertInstanceOf(Result.Refused.class, Signing.releaseAlone(released, shop, "alone", as("owner-1", Role.OWNER)));
+        Shop one = new Shop(shop.workshop(), shop.instruments(), shop.stock(), shop.limits(),
+                java.util.Map.of("owner-1", shop.people().get("owner-1")));
+        Job job = edit(released, "sign-offs", "winder-1", "owner-1");
+        SignOffs s = job.signOffs().orElseThrow();
+        job = job.with(SIGN_OFFS, new SignOffs(1, s.signatures().subList(0, 5), null, s.judgements(), null, s.cautions(),
+                null));
+        assertInstanceOf(Result.Refused.class, Signing.sign(job, one, HoldPoint.RELEASE,
+                as("owner-1", Role.QUALITY_CHECKER), null));
+        Result conceded = Signing.releaseAlone(job, one, "nobody else works here", as("owner-1", Role.OWNER));
+        job = job.with(SIGN_OFFS, assertInstanceOf(Result.Done.class, conceded, conceded::toString).signOffs());
+        assertInstanceOf(Result.Done.class, Signing.sign(job, one, HoldPoint.RELEASE,
+                as("owner-1", Role.QUALITY_CHECKER), null));
+    }
+
+    @Test
     void anUnsettledVerdictBlocksItsPointAndTheRelease() {
         Job job = edit(unsigned(released), "run-up", "\"sequenceRight\":true", "\"sequenceRight\":false");
         assertTrue(blockers(job, HoldPoint.RELEASE).stream().anyMatch(b -> b.startsWith("Phase sequence (fails)")),

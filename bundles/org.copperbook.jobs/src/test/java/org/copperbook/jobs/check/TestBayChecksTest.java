@@ -87,6 +87,19 @@ class TestBayChecksTest {
     }
 
     @Test
+    void aTesterOutOfCalibrationOrOutOfTheRegisterLeavesADoubt() {
+        String named = withstand("main-stator", "1800", false, "true", ",'instrument':'hipot-1'");
+        assertEquals(Outcome.MEETS, Bench.outcome(runUp("'withstands':[" + named + "]"), shop,
+                "withstand.main-stator.1"));
+        Verdict late = Bench.verdict(runUp("'withstands':[" + named.replace("2026-03-16", "2027-03-16") + "]"), shop,
+                "withstand.main-stator.1");
+        assertEquals(Outcome.DOUBTFUL, late.outcome());
+        assertTrue(late.reason().contains("2027-01-12"), late.reason());
+        assertEquals(Outcome.DOUBTFUL, Bench.outcome(runUp("'withstands':[" + named.replace("hipot-1", "hipot-9") + "]"),
+                shop, "withstand.main-stator.1"));
+    }
+
+    @Test
     void aFailedWithstandMayNotBeConcededAndStaysBesideItsRepetition() {
         Job job = runUp("'withstands':[" + withstand("main-stator", "1800", false, "false", "") + ","
                 + withstand("main-stator", "1440", false, "true", ",'attempt':2") + "]");
