@@ -38,6 +38,7 @@ public final class Arguments {
                 + String.join(", ", names));
     }
 
+    /** Several numbers in SI, in the order given. */
     public double[] numbers(String name) {
         return ((double[]) value(name)).clone();
     }
@@ -52,10 +53,12 @@ public final class Arguments {
         return copy;
     }
 
+    /** A whole number. */
     public int whole(String name) {
         return (Integer) value(name);
     }
 
+    /** Whether a flag is yes. */
     public boolean flag(String name) {
         return (Boolean) value(name);
     }

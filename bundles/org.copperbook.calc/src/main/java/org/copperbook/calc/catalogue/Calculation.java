@@ -28,10 +28,12 @@ public record Calculation(String area, String name, String title, List<Input> in
         return new CalculationBuilder(area, name);
     }
 
+    /** The input of this name. */
     public Optional<Input> input(String key) {
         return inputs.stream().filter(i -> i.name().equals(key)).findFirst();
     }
 
+    /** The result of this name. */
     public Optional<Output> output(String key) {
         return outputs.stream().filter(o -> o.name().equals(key)).findFirst();
     }

@@ -23,16 +23,19 @@ public final class CalculationBuilder {
         this.name = name;
     }
 
+    /** One line in the trade's words. */
     public CalculationBuilder title(String text) {
         title = text;
         return this;
     }
 
+    /** The standard or book followed. */
     public CalculationBuilder source(String text) {
         source = text;
         return this;
     }
 
+    /** The formula in writing. */
     public CalculationBuilder formula(String text) {
         formula = text;
         return this;
@@ -67,10 +70,12 @@ public final class CalculationBuilder {
         return add(key, new InputType.Points(x, xUnit, y, yUnit), byDefault, doc);
     }
 
+    /** A whole number. */
     public CalculationBuilder whole(String key, String byDefault, String doc) {
         return add(key, new InputType.Whole(), byDefault, doc);
     }
 
+    /** One of the words given. */
     public CalculationBuilder choice(String key, List<String> options, String byDefault, String doc) {
         return add(key, new InputType.Choice(options), byDefault, doc);
     }
@@ -84,6 +89,7 @@ public final class CalculationBuilder {
         return choice(key, List.copyOf(words), byDefault, doc);
     }
 
+    /** yes or no. */
     public CalculationBuilder flag(String key, String byDefault, String doc) {
         return add(key, new InputType.Flag(), byDefault, doc);
     }
@@ -106,6 +112,7 @@ public final class CalculationBuilder {
         return this;
     }
 
+    /** Ends the writing with the work itself. */
     public Calculation by(Formula function) {
         return new Calculation(area, name, title, inputs, outputs, source, formula, function);
     }

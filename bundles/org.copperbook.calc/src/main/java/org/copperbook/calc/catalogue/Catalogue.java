@@ -31,6 +31,7 @@ public final class Catalogue {
         return new Catalogue(StandardSources.all());
     }
 
+    /** Every calculation, in the order contributed. */
     public Collection<Calculation> all() {
         return Collections.unmodifiableCollection(byName.values());
     }
@@ -44,6 +45,7 @@ public final class Catalogue {
         return areas;
     }
 
+    /** The calculation of this name. */
     public Optional<Calculation> find(String name) {
         return Optional.ofNullable(byName.get(name));
     }

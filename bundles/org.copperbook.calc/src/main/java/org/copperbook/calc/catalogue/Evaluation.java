@@ -28,6 +28,7 @@ public record Evaluation(Calculation calculation, Map<String, Object> values, Li
         return UnitTable.unit(output.dimension(), output.unit()).fromSi(number(name));
     }
 
+    /** A result that is a word. */
     public String word(String name) {
         return (String) require(name);
     }

@@ -13,12 +13,14 @@ public final class InputProblem extends RuntimeException {
         UNKNOWN_CALCULATION, UNKNOWN_INPUT, MISSING, NOT_READABLE, AMBIGUOUS
     }
 
+    /** A problem with one input, or with the calculation's name. */
     public InputProblem(Kind kind, String input, String message) {
         super(message);
         this.kind = kind;
         this.input = input;
     }
 
+    /** What is wrong. */
     public Kind kind() {
         return kind;
     }

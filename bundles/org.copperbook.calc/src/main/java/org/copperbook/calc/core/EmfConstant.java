@@ -13,6 +13,7 @@ public enum EmfConstant {
         this.value = value;
     }
 
+    /** Volts per weber and hertz of one turn. */
     public double value() {
         return value;
     }

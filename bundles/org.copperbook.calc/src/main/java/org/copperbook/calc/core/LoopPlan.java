@@ -34,6 +34,7 @@ public record LoopPlan(double exactTurns, int turns, double fluxDensity, double 
     public record Target(double tesla, double hertz, double supplyVolts, double fieldStrength, double cableDensity) {
     }
 
+    /** Plans a test; refuses densities above 1.8 T, frequencies outside 10 to 400 Hz and field strengths outside 10 to 20 000 A/m. */
     public static LoopPlan of(LoopCore core, Target target, EmfConstant constant) {
         Require.between("flux density", target.tesla(), 0.1, 1.8, "T", "above it the iron is saturated");
         Require.between("frequency", target.hertz(), 10, 400, "Hz", "the test is made near power frequency");

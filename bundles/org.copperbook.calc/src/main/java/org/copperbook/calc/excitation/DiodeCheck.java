@@ -27,6 +27,7 @@ public final class DiodeCheck {
         return classify(reading, DiodeLimits.DEFAULT);
     }
 
+    /** Classes by the limits given. */
     public static DiodeFinding classify(DiodeReading reading, DiodeLimits limits) {
         Way forward = way(reading.forward(), reading.mode(), limits);
         Way reverse = way(reading.reverse(), reading.mode(), limits);

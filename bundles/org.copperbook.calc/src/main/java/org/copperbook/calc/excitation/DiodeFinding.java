@@ -22,6 +22,7 @@ public record DiodeFinding(State state, State suspected, Reason reason) {
             this.outcome = outcome;
         }
 
+        /** The verdict that belongs to the class. */
         public Outcome outcome() {
             return outcome;
         }
@@ -45,6 +46,7 @@ public record DiodeFinding(State state, State suspected, Reason reason) {
         NOT_READ
     }
 
+    /** The verdict that belongs to the class. */
     public Outcome outcome() {
         return state.outcome();
     }

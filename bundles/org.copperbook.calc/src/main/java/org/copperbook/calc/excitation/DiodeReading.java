@@ -43,14 +43,17 @@ public record DiodeReading(Placement placement, Mode mode, Side forward, Side re
         }
     }
 
+    /** A reading in ohm or volt, by the mode. */
     public static Side value(double amount) {
         return new Side.Value(amount);
     }
 
+    /** The meter showed more than its range. */
     public static Side aboveRange() {
         return new Side.AboveRange();
     }
 
+    /** No usable reading. */
     public static Side notTaken() {
         return new Side.NotTaken();
     }

@@ -79,6 +79,7 @@ public final class SeparateExcitationRun {
     public record Interpretation(Row row, List<Row> rows, Decision output, Decision balance, Uncertain outputLinear,
             Uncertain outputSquare, Uncertain unbalance, Set<Doubt> doubts, List<Suspect> suspects) {
 
+        /** Whether any reason for doubt remains. */
         public boolean doubtful() {
             return !doubts.isEmpty();
         }
@@ -108,6 +109,7 @@ public final class SeparateExcitationRun {
         return interpret(run, expected, RunLimits.DEFAULT);
     }
 
+    /** Interprets by the limits given; voltages in V, speeds in r/min. */
     public static Interpretation interpret(Measured run, ExpectedOutput expected, RunLimits limits) {
         Uncertain mean = mean(run);
         Uncertain reference = reference(expected);

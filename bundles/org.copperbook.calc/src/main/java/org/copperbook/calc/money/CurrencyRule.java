@@ -32,6 +32,7 @@ public record CurrencyRule(String code, int digits, RoundingMode rounding) {
         }
     }
 
+    /** The amount with the digits of the currency. */
     public BigDecimal round(BigDecimal amount) {
         return amount.setScale(digits, rounding);
     }

@@ -10,6 +10,7 @@ public enum DecimalMark {
         this.sign = sign;
     }
 
+    /** The mark as written. */
     public char sign() {
         return sign;
     }

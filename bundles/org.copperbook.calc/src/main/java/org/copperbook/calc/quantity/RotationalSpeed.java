@@ -8,6 +8,7 @@ public record RotationalSpeed(double perSecond) implements Quantity {
         return new RotationalSpeed(revolutions / 60);
     }
 
+    /** The speed in r/min. */
     public double revolutionsPerMinute() {
         return perSecond * 60;
     }

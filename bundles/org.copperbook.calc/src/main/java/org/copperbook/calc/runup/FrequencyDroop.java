@@ -10,6 +10,7 @@ import org.copperbook.calc.Require;
  */
 public record FrequencyDroop(double regulation, double hertzPerWatt) {
 
+    /** From no-load and rated frequency in Hz, the first no lower, and rated power in W. */
     public static FrequencyDroop of(double noLoadHertz, double ratedHertz, double ratedWatts) {
         Require.positive("rated frequency", ratedHertz, "Hz");
         Require.that(noLoadHertz >= ratedHertz, "no-load frequency", noLoadHertz + " Hz",

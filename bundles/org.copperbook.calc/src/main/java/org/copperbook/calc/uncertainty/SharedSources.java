@@ -12,6 +12,7 @@ public final class SharedSources {
     private final Source thermometer = Source.named("thermometer");
     private final Source inferredZero = Source.named("inferred zero");
 
+    /** The causes of one set of readings, independent of every other set. */
     public SharedSources(SharedTerms terms) {
         this.terms = terms;
     }

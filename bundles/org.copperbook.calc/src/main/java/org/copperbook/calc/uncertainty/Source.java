@@ -18,6 +18,7 @@ public final class Source {
         return new Source(name);
     }
 
+    /** What it is called in a budget. */
     public String name() {
         return name;
     }

@@ -53,10 +53,12 @@ public final class StraightLine {
         return new StraightLine(a, b, mx, sxx, n > 2 ? squares / (n - 2) : 0, n);
     }
 
+    /** a, the value at x = 0. */
     public double intercept() {
         return intercept;
     }
 
+    /** b, in units of y per unit of x. */
     public double slope() {
         return slope;
     }

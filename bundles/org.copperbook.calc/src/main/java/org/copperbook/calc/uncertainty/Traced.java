@@ -47,6 +47,7 @@ public final class Traced {
         return new Traced(value, more);
     }
 
+    /** The best estimate. */
     public double value() {
         return value;
     }
@@ -65,18 +66,22 @@ public final class Traced {
         return Math.sqrt(sum);
     }
 
+    /** The value with its combined standard uncertainty, its causes forgotten. */
     public Uncertain uncertain() {
         return new Uncertain(value, u());
     }
 
+    /** The sum; shared causes add. */
     public Traced plus(Traced other) {
         return combine(value + other.value, 1, other, 1);
     }
 
+    /** The difference; shared causes cancel. */
     public Traced minus(Traced other) {
         return combine(value - other.value, 1, other, -1);
     }
 
+    /** The product. */
     public Traced times(Traced other) {
         return combine(value * other.value, other.value, other, value);
     }
@@ -88,10 +93,12 @@ public final class Traced {
         return combine(q, 1 / other.value, other, -q / other.value);
     }
 
+    /** The value shifted by an exact amount. */
     public Traced plus(double amount) {
         return new Traced(value + amount, contributions);
     }
 
+    /** The value multiplied by an exact factor. */
     public Traced times(double factor) {
         return combine(value * factor, factor, exact(0), 0);
     }

@@ -26,18 +26,22 @@ public record Bounds(Double lower, Double upper) {
         }
     }
 
+    /** A lower limit only. */
     public static Bounds atLeast(double lower) {
         return new Bounds(lower, null);
     }
 
+    /** An upper limit only. */
     public static Bounds atMost(double upper) {
         return new Bounds(null, upper);
     }
 
+    /** Both limits, the lower no higher than the upper. */
     public static Bounds between(double lower, double upper) {
         return new Bounds(lower, upper);
     }
 
+    /** Whether both ends are open. */
     public boolean isEmpty() {
         return lower == null && upper == null;
     }
