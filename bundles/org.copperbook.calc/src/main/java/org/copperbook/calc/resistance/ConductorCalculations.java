@@ -115,8 +115,8 @@ public final class ConductorCalculations implements CalculationSource {
     private static void computeConductor(Arguments in, Results out) {
         double area = in.firstGiven("area", "d").equals("area")
                 ? in.number("area")
-                : ConductorMaterial.roundArea(in.number("d"));
-        out.put("r", ConductorMaterial.ohms(in.number("resistivity"), in.number("length"), area))
+                : Resistivity.roundArea(in.number("d"));
+        out.put("r", Resistivity.ohms(in.number("resistivity"), in.number("length"), area))
                 .put("area-used", area);
     }
 
@@ -128,7 +128,7 @@ public final class ConductorCalculations implements CalculationSource {
                 .number("resistivity1", RESISTIVITY, "Ω·m", "1.7241e-8", "first metal")
                 .number("resistivity2", RESISTIVITY, "Ω·m", "2.8264e-8", "second metal")
                 .gives("ratio", RATIO, "", "d2 / d1")
-                .by((in, out) -> out.put("ratio", ConductorMaterial.equalResistanceDiameterRatio(
+                .by((in, out) -> out.put("ratio", Resistivity.equalResistanceDiameterRatio(
                         in.number("resistivity1"), in.number("resistivity2"))));
     }
 
@@ -145,9 +145,9 @@ public final class ConductorCalculations implements CalculationSource {
                 .gives("mass-resistivity", MASS_RESISTIVITY, "Ω·g/m²", "mass resistivity")
                 .by((in, out) -> {
                     double s = in.firstGiven("share", "conductivity").equals("share")
-                            ? in.number("share") * ConductorMaterial.IACS
+                            ? in.number("share") * Resistivity.IACS
                             : in.number("conductivity");
-                    double share = ConductorMaterial.shareOfStandard(s);
+                    double share = Resistivity.shareOfStandard(s);
                     out.put("resistivity", 1 / s).put("share-of-standard", share)
                             .put("mass-resistivity", in.number("density") / s);
                 });

@@ -3,7 +3,7 @@ package org.copperbook.calc.resistance;
 import org.copperbook.calc.Require;
 
 /** Resistance of a conductor from its size, and the constants of its metal at 20 degrees Celsius. */
-public final class ConductorMaterial {
+public final class Resistivity {
 
     /** Conductivity of the International Annealed Copper Standard, S/m (IEC 60028). */
     public static final double IACS = 58e6;
@@ -14,7 +14,7 @@ public final class ConductorMaterial {
     /** Resistivity of aluminium conductor at 20 degrees, ohm metre (IEC 60287-1-1, table 1). */
     public static final double ALUMINIUM_RESISTIVITY = 2.8264e-8;
 
-    private ConductorMaterial() {
+    private Resistivity() {
     }
 
     /** R = resistivity x length / area; SI units, all positive. */
