@@ -10,6 +10,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.time.format.ResolverStyle;
 import java.time.temporal.ChronoUnit;
 import org.copperbook.desk.text.DeskWords;
 
@@ -17,8 +18,12 @@ import org.copperbook.desk.text.DeskWords;
 public final class MomentEntry implements Entry {
 
     private static final DateTimeFormatter SHOWN = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
-    private static final DateTimeFormatter READ = DateTimeFormatter.ofPattern("yyyy-M-d H:mm");
+    private static final DateTimeFormatter READ = DateTimeFormatter.ofPattern("uuuu-M-d H:mm")
+            .withResolverStyle(ResolverStyle.STRICT);
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("H:mm");
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuu-M-d")
+            .withResolverStyle(ResolverStyle.STRICT);
 
     private final Clock clock;
 
@@ -67,6 +72,6 @@ public final class MomentEntry implements Entry {
         if (t.indexOf(':') > 0) {
             return LocalDate.now(clock).atTime(LocalTime.parse(t, TIME)).atZone(zone).toInstant();
         }
-        return LocalDate.parse(t, DateTimeFormatter.ofPattern("yyyy-M-d")).atStartOfDay(zone).toInstant();
+        return LocalDate.parse(t, DAY).atStartOfDay(zone).toInstant();
     }
 }
