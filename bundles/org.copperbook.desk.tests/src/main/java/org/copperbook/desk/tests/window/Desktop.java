@@ -1,0 +1,206 @@
+package org.copperbook.desk.tests.window;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.editor.JobEditor;
+import org.copperbook.desk.editor.JobInput;
+import org.copperbook.desk.grid.RecordGrid;
+import org.copperbook.desk.register.RegisterView;
+import org.copperbook.desk.shell.DeskSession;
+import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.handlers.IHandlerService;
+
+/**
+ * The real window as a test drives it: finds what people see by the place of the field in the record, types, presses,
+ * and waits for what comes in the background.
+ */
+public final class Desktop {
+
+    private static final long PATIENCE_MILLIS = 60_000;
+
+    /** The store and the shop behind the window. */
+    public DeskSession session() {
+        return DeskSession.ofWorkbench();
+    }
+
+    /** The page of the window. */
+    public IWorkbenchPage page() {
+        return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
+    }
+
+    /** Lets the window work until something holds. */
+    public void until(String what, BooleanSupplier holds) {
+        Display display = Display.getCurrent();
+        long end = System.currentTimeMillis() + PATIENCE_MILLIS;
+        while (!holds.getAsBoolean()) {
+            if (System.currentTimeMillis() > end) {
+                fail("waited in vain until " + what);
+            }
+            if (!display.readAndDispatch()) {
+                display.timerExec(20, () -> { });
+                display.sleep();
+            }
+        }
+    }
+
+    /** Lets the window do all it has to do now. */
+    public void work() {
+        Display display = Display.getCurrent();
+        while (display.readAndDispatch()) {
+        }
+    }
+
+    /** The register. */
+    public RegisterView register() throws PartInitException {
+        return (RegisterView) page().showView(Desk.REGISTER);
+    }
+
+    /** Says who works here: the first person of the shop with any role. */
+    public String beSomebody() {
+        String key = session().shop().people().values().stream().filter(p -> p.active() && !p.roles().isEmpty())
+                .findFirst().orElseThrow().key();
+        session().who(key);
+        work();
+        return key;
+    }
+
+    /** Opens a job by its number and waits until it can be worked on. */
+    public JobEditor open(String number) throws PartInitException {
+        String id = session().store().idOf(number).orElseThrow();
+        JobEditor editor = (JobEditor) page().openEditor(new JobInput(id, number), Desk.EDITOR);
+        settle(editor);
+        return editor;
+    }
+
+    /** Waits until a job is read and judged. */
+    public void settle(JobEditor editor) {
+        until("the job is read and judged", editor::isSettled);
+    }
+
+    /** Closes every editor and throws away what is typed. */
+    public void closeAll() {
+        page().closeAllEditors(false);
+        work();
+    }
+
+    /** Carries a command out as its menu or key does. */
+    public void command(String id) throws CommandException {
+        page().getWorkbenchWindow().getService(IHandlerService.class).executeCommand(id, null);
+        work();
+    }
+
+    /** The active editor. */
+    public IEditorPart activeEditor() {
+        return page().getActiveEditor();
+    }
+
+    /** The control of a field on the page shown. */
+    public Control field(String pointer) {
+        return find(c -> pointer.equals(c.getData(Desk.ID)) && c.isVisible())
+                .orElseThrow(() -> new AssertionError("no field " + pointer + " in the window; there are " + ids()));
+    }
+
+    /** The grid over a list on the page shown. */
+    public RecordGrid grid(String list) {
+        return Objects.requireNonNull(RecordGrid.of((Table) field(list)), list);
+    }
+
+    /** Text of a field. */
+    public String text(String pointer) {
+        Control c = field(pointer);
+        return c instanceof Combo combo ? combo.getText() : ((Text) c).getText();
+    }
+
+    /** Types into a field in place of what stands there, and presses Enter. */
+    public void type(String pointer, String text) {
+        Control c = field(pointer);
+        assertTrue(c.setFocus(), pointer + " takes the cursor");
+        work();
+        if (c instanceof Combo combo) {
+            combo.setText(text);
+        } else {
+            ((Text) c).setText(text);
+        }
+        c.traverse(SWT.TRAVERSE_RETURN);
+        work();
+    }
+
+    /** Types into a cell of a grid as its key press does, and presses Enter. */
+    public void type(String list, int row, int column, String text) {
+        RecordGrid grid = grid(list);
+        grid.table().setFocus();
+        grid.moveTo(row, column);
+        var key = new org.eclipse.swt.widgets.Event();
+        key.character = text.charAt(0);
+        key.keyCode = text.charAt(0);
+        grid.table().notifyListeners(SWT.KeyDown, key);
+        Text editor = (Text) field(grid.model().pointer(row, column));
+        editor.setText(text);
+        editor.traverse(SWT.TRAVERSE_RETURN);
+        work();
+    }
+
+    /** Presses a button. */
+    public void press(String id) {
+        Button b = (Button) field(id);
+        assertTrue(b.isEnabled(), id + " can be pressed");
+        b.notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
+        work();
+    }
+
+    private static Optional<Control> find(Predicate<Control> wanted) {
+        for (Control shell : Display.getCurrent().getShells()) {
+            Optional<Control> found = find(shell, wanted);
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Control> find(Control at, Predicate<Control> wanted) {
+        if (wanted.test(at)) {
+            return Optional.of(at);
+        }
+        if (at instanceof Composite c) {
+            for (Control child : c.getChildren()) {
+                Optional<Control> found = find(child, wanted);
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static List<String> ids() {
+        List<String> all = new ArrayList<>();
+        find(c -> {
+            if (c.getData(Desk.ID) != null && c.isVisible()) {
+                all.add(c.getData(Desk.ID).toString());
+            }
+            return false;
+        });
+        return all;
+    }
+}
