@@ -37,6 +37,8 @@ import org.copperbook.jobs.shop.Instrument;
 import org.copperbook.jobs.shop.Instruments;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.sheets.WorkbookNotWrittenException.Reason;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,16 +47,29 @@ import org.junit.jupiter.params.provider.EnumSource;
 class JobRecordWorkbookTest {
 
     @TempDir
+    static Path shared;
+    private static ReadBack released;
+
+    @TempDir
     Path folder;
+
+    @BeforeAll
+    static void theSampleIsWrittenOnce() throws Exception {
+        Path file = shared.resolve("released.xlsx");
+        new JobRecordWorkbook(ZoneId.of("Europe/Berlin")).write(SampleRecord.job(), SampleVerdicts.all(),
+                SampleVerdicts.holdPoints(true), SampleShop.shop(), file);
+        released = new ReadBack(file);
+    }
+
+    @AfterAll
+    static void theSampleIsClosed() throws Exception {
+        released.close();
+    }
 
     private ReadBack written(Job job, List<Verdict> verdicts, boolean released, Shop shop) throws Exception {
         Path file = folder.resolve("record.xlsx");
         new JobRecordWorkbook(ZoneId.of("Europe/Berlin")).write(job, verdicts, SampleVerdicts.holdPoints(released), shop, file);
         return new ReadBack(file);
-    }
-
-    private ReadBack sample(boolean released) throws Exception {
-        return written(SampleRecord.job(), SampleVerdicts.all(), released, SampleShop.shop());
     }
 
     private static List<String> texts(ReadBack book, String sheet) {
@@ -69,75 +84,67 @@ class JobRecordWorkbookTest {
 
     @Test
     void everyPartOfTheWorkHasItsSheet() throws Exception {
-        try (ReadBack book = sample(true)) {
-            List<String> names = new ArrayList<>();
-            book.workbook().forEach(s -> names.add(s.getSheetName()));
-            assertEquals(List.of("Cover", "Booking and plate", "As found", "Main stator", "Main rotor", "Rectifier set",
-                    "Core and impregnation", "Run-up", "As found – as left", "Verdicts", "Sign-offs", "Instruments", "Cautions"), names);
-        }
+        List<String> names = new ArrayList<>();
+        released.workbook().forEach(s -> names.add(s.getSheetName()));
+        assertEquals(List.of("Cover", "Booking and plate", "As found", "Main stator", "Main rotor", "Rectifier set",
+                "Core and impregnation", "Run-up", "As found – as left", "Verdicts", "Sign-offs", "Instruments", "Cautions"), names);
     }
 
     @Test
     void resistancesStandAtTheReferenceTemperature() throws Exception {
         // IEC 60034-1, 8.6.2.3, k = 235: 93.1 mohm at 17.5 C x (235 + 20)/(235 + 17.5) = 93.1 x 1.0099010 = 94.02 mohm;
         // 94.1 mohm at 21.5 C x 255/256.5 = 93.55 mohm
-        try (ReadBack book = sample(true)) {
-            List<String> texts = texts(book, "As found – as left");
-            assertTrue(texts.contains("93.1 mΩ @ 17.5 °C"), texts.toString());
-            assertTrue(texts.contains("94.02 mΩ"), texts.toString());
-            assertTrue(texts.contains("93.55 mΩ"), texts.toString());
-            assertTrue(texts.stream().anyMatch(t -> t.contains("brought to 20 °C")), texts.toString());
-        }
+        List<String> texts = texts(released, "As found – as left");
+        assertTrue(texts.contains("93.1 mΩ @ 17.5 °C"), texts.toString());
+        assertTrue(texts.contains("94.02 mΩ"), texts.toString());
+        assertTrue(texts.contains("93.55 mΩ"), texts.toString());
+        assertTrue(texts.stream().anyMatch(t -> t.contains("brought to 20 °C")), texts.toString());
     }
 
     @ParameterizedTest
     @EnumSource(value = Outcome.class, names = {"MEETS", "DOUBTFUL", "FAILS"})
     void aBarSaysByShapeWhatTheWordBesideItSays(Outcome outcome) throws Exception {
-        try (ReadBack book = sample(true)) {
-            XSSFSheet sheet = book.workbook().getSheet("Verdicts");
-            String word = outcome.name().toLowerCase(java.util.Locale.ROOT);
-            int seen = 0;
-            for (XSSFShape shape : sheet.getDrawingPatriarch().getShapes()) {
-                XSSFShapeGroup group = (XSSFShapeGroup) shape;
-                Cell said = sheet.getRow(((XSSFClientAnchor) group.getAnchor()).getRow1()).getCell(11);
-                if (!word.equals(said.getStringCellValue())) {
-                    continue;
-                }
-                seen++;
-                List<XSSFSimpleShape> dots = new ArrayList<>();
-                long slanted = 0;
-                for (XSSFShape part : group) {
-                    if (part instanceof XSSFSimpleShape dot) {
-                        dots.add(dot);
-                    } else if (part instanceof XSSFConnector line) {
-                        var size = line.getCTConnector().getSpPr().getXfrm().getExt();
-                        slanted += size.getCx() > 0 && size.getCy() > 0 ? 1 : 0;
-                    }
-                }
-                assertEquals(1, dots.size());
-                int fill = dots.get(0).getCTShape().getSpPr().getSolidFill().getSrgbClr().getVal()[0] & 0xFF;
-                assertEquals(outcome == Outcome.MEETS ? 0 : 255, fill);
-                assertEquals(outcome == Outcome.FAILS ? 2 : 0, slanted);
-                assertTrue(group.getCTGroupShape().getNvGrpSpPr().getCNvPr().getDescr().contains(word));
+        XSSFSheet sheet = released.workbook().getSheet("Verdicts");
+        String word = outcome.name().toLowerCase(java.util.Locale.ROOT);
+        int seen = 0;
+        for (XSSFShape shape : sheet.getDrawingPatriarch().getShapes()) {
+            XSSFShapeGroup group = (XSSFShapeGroup) shape;
+            Cell said = sheet.getRow(((XSSFClientAnchor) group.getAnchor()).getRow1()).getCell(11);
+            if (!word.equals(said.getStringCellValue())) {
+                continue;
             }
-            long drawn = SampleVerdicts.all().stream().filter(v -> v.outcome() == outcome && v.value() != null).count();
-            assertEquals(drawn, seen);
+            seen++;
+            List<XSSFSimpleShape> dots = new ArrayList<>();
+            long slanted = 0;
+            for (XSSFShape part : group) {
+                if (part instanceof XSSFSimpleShape dot) {
+                    dots.add(dot);
+                } else if (part instanceof XSSFConnector line) {
+                    var size = line.getCTConnector().getSpPr().getXfrm().getExt();
+                    slanted += size.getCx() > 0 && size.getCy() > 0 ? 1 : 0;
+                }
+            }
+            assertEquals(1, dots.size());
+            int fill = dots.get(0).getCTShape().getSpPr().getSolidFill().getSrgbClr().getVal()[0] & 0xFF;
+            assertEquals(outcome == Outcome.MEETS ? 0 : 255, fill);
+            assertEquals(outcome == Outcome.FAILS ? 2 : 0, slanted);
+            assertTrue(group.getCTGroupShape().getNvGrpSpPr().getCNvPr().getDescr().contains(word));
         }
+        long drawn = SampleVerdicts.all().stream().filter(v -> v.outcome() == outcome && v.value() != null).count();
+        assertEquals(drawn, seen);
     }
 
     @Test
     void everyVerdictStandsWithItsLimitSourceAndReason() throws Exception {
-        try (ReadBack book = sample(true)) {
-            List<String> texts = texts(book, "Verdicts");
-            String all = String.join("\n", texts);
-            for (Verdict v : SampleVerdicts.all()) {
-                assertTrue(texts.contains(v.title()), v.title());
-                assertTrue(texts.contains(v.limitText()), v.limitText());
-                assertTrue(all.contains(v.reason()), v.reason());
-                assertTrue(all.contains(v.source()), v.source());
-            }
-            assertTrue(texts.indexOf("fails") < texts.indexOf("meets"), "what fails comes first");
+        List<String> texts = texts(released, "Verdicts");
+        String all = String.join("\n", texts);
+        for (Verdict v : SampleVerdicts.all()) {
+            assertTrue(texts.contains(v.title()), v.title());
+            assertTrue(texts.contains(v.limitText()), v.limitText());
+            assertTrue(all.contains(v.reason()), v.reason());
+            assertTrue(all.contains(v.source()), v.source());
         }
+        assertTrue(texts.indexOf("fails") < texts.indexOf("meets"), "what fails comes first");
     }
 
     @Test
@@ -155,15 +162,13 @@ class JobRecordWorkbookTest {
 
     @Test
     void theCoverSaysWhetherTheMachineIsReleased() throws Exception {
-        try (ReadBack book = sample(true)) {
-            List<String> cover = texts(book, "Cover");
-            assertTrue(cover.contains("RELEASED by Per Lindqvist (quality checker) on 2026-04-03 17:00"), cover.toString());
-            assertTrue(cover.stream().anyMatch(t -> t.startsWith("DEMO")));
-        }
-        try (ReadBack book = sample(false)) {
-            List<String> cover = texts(book, "Cover");
-            assertTrue(cover.stream().anyMatch(t -> t.startsWith("NOT RELEASED")), cover.toString());
-            assertTrue(cover.stream().anyMatch(t -> t.contains("Overspeed: not measured")), cover.toString());
+        List<String> cover = texts(released, "Cover");
+        assertTrue(cover.contains("RELEASED by Per Lindqvist (quality checker) on 2026-04-03 17:00"), cover.toString());
+        assertTrue(cover.stream().anyMatch(t -> t.startsWith("DEMO")));
+        try (ReadBack book = written(SampleRecord.job(), SampleVerdicts.all(), false, SampleShop.shop())) {
+            List<String> open = texts(book, "Cover");
+            assertTrue(open.stream().anyMatch(t -> t.startsWith("NOT RELEASED")), open.toString());
+            assertTrue(open.stream().anyMatch(t -> t.contains("Overspeed: not measured")), open.toString());
         }
     }
 
@@ -181,11 +186,9 @@ class JobRecordWorkbookTest {
     @Test
     void timesAreLocalAndTheirZoneIsStated() throws Exception {
         // 2026-03-02 08:15 UTC is 09:15 in Berlin (CET, UTC+1); 2026-04-03 15:00 UTC is 17:00 there (CEST, UTC+2)
-        try (ReadBack book = sample(true)) {
-            assertTrue(texts(book, "Booking and plate").contains("2026-03-02 09:15, Ida Brandt"));
-            assertTrue(texts(book, "Sign-offs").contains("2026-04-03 17:00"));
-            assertTrue(book.workbook().getSheetAt(3).getFooter().getLeft().contains("Europe/Berlin"));
-        }
+        assertTrue(texts(released, "Booking and plate").contains("2026-03-02 09:15, Ida Brandt"));
+        assertTrue(texts(released, "Sign-offs").contains("2026-04-03 17:00"));
+        assertTrue(released.workbook().getSheetAt(3).getFooter().getLeft().contains("Europe/Berlin"));
     }
 
     @Test
@@ -198,12 +201,10 @@ class JobRecordWorkbookTest {
 
     @Test
     void textThatLooksLikeAFormulaStaysText() throws Exception {
-        try (ReadBack book = sample(true)) {
-            Cell cell = book.cells().stream().filter(c -> c.getCellType() == CellType.STRING
-                    && c.getStringCellValue().startsWith("=bridge moved")).findFirst().orElseThrow();
-            assertTrue(cell.getCellStyle().getQuotePrefixed());
-            assertTrue(book.cells().stream().noneMatch(c -> c.getCellType() == CellType.FORMULA));
-        }
+        Cell cell = released.cells().stream().filter(c -> c.getCellType() == CellType.STRING
+                && c.getStringCellValue().startsWith("=bridge moved")).findFirst().orElseThrow();
+        assertTrue(cell.getCellStyle().getQuotePrefixed());
+        assertTrue(released.cells().stream().noneMatch(c -> c.getCellType() == CellType.FORMULA));
     }
 
     @Test
@@ -216,29 +217,25 @@ class JobRecordWorkbookTest {
         try (ReadBack book = written(SampleRecord.job(), List.of(), true, other)) {
             assertEquals(1, texts(book, "Instruments").stream().filter(t -> t.contains("USED AFTER")).count());
         }
-        try (ReadBack book = sample(true)) {
-            assertEquals(0, texts(book, "Instruments").stream().filter(t -> t.contains("USED AFTER")).count());
-        }
+        assertEquals(0, texts(released, "Instruments").stream().filter(t -> t.contains("USED AFTER")).count());
     }
 
     @Test
     void everySheetPrintsOnA4OneColumnOfPagesWide() throws Exception {
-        try (ReadBack book = sample(true)) {
-            Set<String> widths = new HashSet<>();
-            for (int i = 0; i < book.workbook().getNumberOfSheets(); i++) {
-                XSSFSheet sheet = book.workbook().getSheetAt(i);
-                assertEquals(PrintSetup.A4_PAPERSIZE, sheet.getPrintSetup().getPaperSize());
-                assertTrue(sheet.getFitToPage());
-                assertEquals(1, sheet.getPrintSetup().getFitWidth());
-                assertEquals("Page &P of &N", sheet.getFooter().getRight());
-                assertEquals("Job record 2026-0042", sheet.getHeader().getRight());
-                CellRangeAddress repeated = sheet.getRepeatingRows();
-                assertTrue(repeated.getLastRow() >= repeated.getFirstRow());
-                sheet.forEach(r -> assertTrue(r.getLastCellNum() <= 12, sheet.getSheetName() + " row " + r.getRowNum()));
-                widths.add(sheet.getSheetName());
-            }
-            assertEquals(13, widths.size());
+        Set<String> widths = new HashSet<>();
+        for (int i = 0; i < released.workbook().getNumberOfSheets(); i++) {
+            XSSFSheet sheet = released.workbook().getSheetAt(i);
+            assertEquals(PrintSetup.A4_PAPERSIZE, sheet.getPrintSetup().getPaperSize());
+            assertTrue(sheet.getFitToPage());
+            assertEquals(1, sheet.getPrintSetup().getFitWidth());
+            assertEquals("Page &P of &N", sheet.getFooter().getRight());
+            assertEquals("Job record 2026-0042", sheet.getHeader().getRight());
+            CellRangeAddress repeated = sheet.getRepeatingRows();
+            assertTrue(repeated.getLastRow() >= repeated.getFirstRow());
+            sheet.forEach(r -> assertTrue(r.getLastCellNum() <= 12, sheet.getSheetName() + " row " + r.getRowNum()));
+            widths.add(sheet.getSheetName());
         }
+        assertEquals(13, widths.size());
     }
 
     @Test
