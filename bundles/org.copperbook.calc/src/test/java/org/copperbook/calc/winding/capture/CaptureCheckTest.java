@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.apache.commons.math3.distribution.MultivariateNormalDistribution;
 import org.copperbook.calc.OutOfRange;
 import org.copperbook.calc.winding.BundleText;
@@ -48,12 +49,7 @@ class CaptureCheckTest {
     @Test
     void plantedSlipsAreFoundAndCleanCapturesLeftAlone() {
         int captures = Integer.getInteger("copperbook.captures", 800);
-        CaptureSimulation simulation = new CaptureSimulation(20_240_611L);
-        for (int i = 0; i < captures; i++) {
-            simulation.runPlanted();
-            simulation.runClean();
-        }
-        System.out.println(simulation.table());
+        CaptureSimulation simulation = run(captures, "every group, every phase and the mass read", reading -> true);
         CaptureSimulation.Tally all = simulation.total();
         assertTrue(all.large > captures / 4, "too few large slips to judge");
         assertTrue(all.largeFirstThree >= 0.95 * all.large, "first three of large slips");
@@ -62,6 +58,33 @@ class CaptureCheckTest {
             CaptureSimulation.Tally tally = simulation.tallies.get(planted);
             assertTrue(tally.largeFirstThree >= 0.9 * tally.large, planted.name());
         }
+    }
+
+    /**
+     * Fewer readings tell less: a slip still ranks among the first three, often together with others, and clean
+     * captures pass.
+     */
+    @Test
+    void fewerReadingsTellLessButRaiseNoFalseAlarms() {
+        int captures = Integer.getInteger("copperbook.captures", 800);
+        CaptureSimulation unweighed = run(captures, "every group and phase read, copper not weighed",
+                reading -> !(reading instanceof CaptureReading.OfMass));
+        CaptureSimulation phases = run(captures, "phases and the mass read, no group by itself",
+                reading -> !(reading instanceof CaptureReading.OfGroup));
+        for (CaptureSimulation simulation : List.of(unweighed, phases)) {
+            assertTrue(simulation.falseAlarms <= 0.01 * simulation.cleanCaptures, "false alarms");
+            assertTrue(simulation.total().largeFirstThree >= 0.9 * simulation.total().large, "first three of large slips");
+        }
+    }
+
+    private static CaptureSimulation run(int captures, String readings, Predicate<CaptureReading> taken) {
+        CaptureSimulation simulation = new CaptureSimulation(20_240_611L, taken);
+        for (int i = 0; i < captures; i++) {
+            simulation.runPlanted();
+            simulation.runClean();
+        }
+        System.out.println(readings + System.lineSeparator() + simulation.table());
+        return simulation;
     }
 
     @Test

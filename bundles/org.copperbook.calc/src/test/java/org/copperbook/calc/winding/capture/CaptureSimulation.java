@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.function.Predicate;
 import org.copperbook.calc.winding.CircuitPlan;
 import org.copperbook.calc.winding.Coil;
 import org.copperbook.calc.winding.ConductorBundle;
@@ -68,8 +69,12 @@ final class CaptureSimulation {
     int falseAlarms;
     private final Random random;
 
-    CaptureSimulation(long seed) {
+    private final Predicate<CaptureReading> taken;
+
+    /** A simulation in which only some readings are taken. */
+    CaptureSimulation(long seed, Predicate<CaptureReading> taken) {
         random = new Random(seed);
+        this.taken = taken;
         for (Planted planted : Planted.values()) {
             tallies.put(planted, new Tally());
         }
@@ -77,10 +82,14 @@ final class CaptureSimulation {
 
     void runClean() {
         CapturedWinding captured = draw();
-        CaptureReport report = CaptureCheck.check(captured, new BenchWinding(captured, random).read(),
+        CaptureReport report = CaptureCheck.check(captured, taken(new BenchWinding(captured, random)),
                 CaptureUncertainty.usual());
         cleanCaptures++;
         falseAlarms += report.questioned() ? 1 : 0;
+    }
+
+    private List<CaptureReading> taken(BenchWinding bench) {
+        return bench.read().stream().filter(taken).toList();
     }
 
     void runPlanted() {
@@ -91,7 +100,7 @@ final class CaptureSimulation {
         if (Double.isNaN(effect)) {
             return;
         }
-        CaptureReport report = CaptureCheck.check(captured, bench.read(), CaptureUncertainty.usual());
+        CaptureReport report = CaptureCheck.check(captured, taken(bench), CaptureUncertainty.usual());
         int rank = 0;
         for (int i = 0; i < report.explanations().size() && rank == 0; i++) {
             if (report.explanations().get(i).slips().stream()
