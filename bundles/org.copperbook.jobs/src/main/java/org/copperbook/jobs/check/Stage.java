@@ -79,7 +79,8 @@ public record Stage(At at, boolean waiting, String words) {
         if (signed(job, HoldPoint.RECTIFIER_COMPLETE)) {
             return At.RECTIFIER_COMPLETE;
         }
-        if (job.part(PartKind.IMPREGNATION, Impregnation.class).map(i -> !i.treatments().isEmpty()).orElse(false)) {
+        if (job.part(PartKind.IMPREGNATION, Impregnation.class).map(i -> i.treatments().stream()
+                .anyMatch(t -> t.method() != Impregnation.Method.DRY_ONLY)).orElse(false)) {
             return At.IMPREGNATED;
         }
         if (signed(job, HoldPoint.WINDING_PROVED)) {
