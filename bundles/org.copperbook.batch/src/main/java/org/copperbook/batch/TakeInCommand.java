@@ -6,17 +6,20 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.copperbook.batch.JobFileReader.ReadJob;
-import org.copperbook.jobs.Job;
 import org.copperbook.store.Intake;
 import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.NumberTaken;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Takes job files into the store: every file named, or none of them. */
 @Command(name = "take-in", mixinStandardHelpOptions = true)
@@ -24,11 +27,17 @@ final class TakeInCommand implements Callable<Integer> {
 
     private final BatchContext context;
 
+    @Spec
+    private CommandSpec spec;
+
     @Mixin
     private CommonOptions common;
 
-    @Parameters(paramLabel = "FILE", arity = "1..*", descriptionKey = "take-in.file")
-    private List<Path> files;
+    @Parameters(paramLabel = "FILE", arity = "0..*", descriptionKey = "take-in.file")
+    private List<Path> files = List.of();
+
+    @Option(names = "--shop", paramLabel = "DIR", descriptionKey = "take-in.shop")
+    private Path shop;
 
     @Option(names = "--new-number", descriptionKey = "take-in.new-number")
     private boolean newNumber;
@@ -42,22 +51,29 @@ final class TakeInCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (files.isEmpty() && shop == null) {
+            throw new ParameterException(spec.commandLine(), BatchText.of("take-in.nothing"));
+        }
         // Everything is read before the store is touched, so that a bad file leaves nothing behind, not even a store.
         JobFileReader reader = new JobFileReader(context.json());
         List<ReadJob> read = files.stream().map(reader::read).toList();
+        Optional<ShopFolder> own = Optional.ofNullable(shop).map(s -> new ShopFolder(context.json(), s));
+        Intake intake = new Intake(own.map(ShopFolder::parts).orElse(Map.of()),
+                own.map(ShopFolder::people).orElse(List.of()), List.of(), read.stream().map(ReadJob::job).toList());
         Path file = common.store(context);
         if (Files.isDirectory(file)) {
             throw new BadUse(BatchText.of("store.folder", file));
         }
         List<JobHandle> taken;
         try (JobStore store = context.stores().open(file)) {
-            taken = store.takeIn(Intake.of(read.stream().map(ReadJob::job).toArray(Job[]::new)), who,
+            taken = store.takeIn(intake, who,
                     BatchText.of("take-in.why"), newNumber ? NumberTaken.GIVE_NEW_NUMBER : NumberTaken.REFUSE);
         }
         read.forEach(r -> r.notes().forEach(n -> context.err().println(OneLine.of(n))));
         if (common.json()) {
             CommonOptions.print(context, Map.of("takenIn", rows(read, taken)));
         } else {
+            own.ifPresent(o -> context.out().println(BatchText.of("take-in.shop-done", o.parts().size(), o.people().size())));
             for (int i = 0; i < taken.size(); i++) {
                 context.out().println(OneLine.of(BatchText.of("take-in.done", taken.get(i).number(), read.get(i).file())));
             }

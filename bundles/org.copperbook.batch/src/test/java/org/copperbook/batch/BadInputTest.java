@@ -189,6 +189,26 @@ class BadInputTest {
         assertEquals("not a store", Files.readString(batch.store));
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "people.json      | {'key':'p01'}                  | must be a list",
+        "people.json      | [null]                         | must be a person",
+        "people.json      | [{'name':'nobody','active':true}] | needs a key",
+        "instruments.json | {'schema':1,'instruments':[{'id':'A','ranges':[{'upTo':-5}]}]} | instruments[0].ranges[0].upTo",
+        "workshop.json    | {'schema':1,'referenceCelsius':'warm'} | must be a number",
+        "booking.json     | {'schema':1}                   | is no file of the shop",
+        "boat.json        | {'schema':1}                   | is no file of the shop",
+        "limits.json      | {                              | cut off"})
+    void aBadFileOfTheShopIsRefusedInOneLine(String name, String text, String says) throws IOException {
+        Path shop = Files.createDirectories(folder.resolve("own"));
+        Files.writeString(shop.resolve(name), text.replace('\'', '"'));
+        BatchRun.Result r = batch.on("take-in", "--shop", shop.toString());
+        assertEquals(2, r.exit());
+        String line = r.onlyErrorLine();
+        assertTrue(line.contains(name) && line.contains(says), line);
+        assertFalse(Files.exists(batch.store));
+    }
+
     private Path write(String text) throws IOException {
         Path file = folder.resolve("in.json");
         Files.writeString(file, text);

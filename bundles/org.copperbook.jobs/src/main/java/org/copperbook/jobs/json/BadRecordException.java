@@ -23,7 +23,7 @@ public class BadRecordException extends Exception {
     }
 
     /** Turns a reader's exception into one line that names the place. */
-    static BadRecordException from(String part, IOException e) {
+    public static BadRecordException from(String part, IOException e) {
         String place = "";
         String problem = e.getMessage();
         if (e instanceof JsonProcessingException j) {

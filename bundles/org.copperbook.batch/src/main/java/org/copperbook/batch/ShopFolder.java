@@ -1,0 +1,100 @@
+package org.copperbook.batch;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.type.TypeReference;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.copperbook.jobs.Part;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.check.Plausibility;
+import org.copperbook.jobs.json.BadRecordException;
+import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.shop.Person;
+
+/**
+ * The shop's own files in a folder: workshop.json, instruments.json, wire-stock.json, limits.json, and people.json with
+ * a list of people; any of them may be missing.
+ */
+final class ShopFolder {
+
+    private static final String END = ".json";
+    private static final String PEOPLE = "people" + END;
+
+    private final PartJson json;
+    private final Map<PartKey, Part> parts = new TreeMap<>();
+    private final List<Person> people = new ArrayList<>();
+
+    /** Reads a folder; a bad file is refused in one line. */
+    ShopFolder(PartJson json, Path folder) {
+        this.json = json;
+        if (!Files.isDirectory(folder)) {
+            throw new BadUse(BatchText.of("shop.no-folder", folder));
+        }
+        for (Path file : files(folder)) {
+            if (file.getFileName().toString().equals(PEOPLE)) {
+                people(file);
+            } else {
+                part(file);
+            }
+        }
+        if (parts.isEmpty() && people.isEmpty()) {
+            throw new BadUse(BatchText.of("shop.empty", folder));
+        }
+    }
+
+    Map<PartKey, Part> parts() {
+        return parts;
+    }
+
+    List<Person> people() {
+        return people;
+    }
+
+    private static List<Path> files(Path folder) {
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.filter(f -> f.getFileName().toString().endsWith(END)).sorted().toList();
+        } catch (IOException e) {
+            throw new BadUse(BatchText.of("file.unreadable", folder, e.getMessage()));
+        }
+    }
+
+    private void part(Path file) {
+        String name = file.getFileName().toString();
+        PartKey key;
+        try {
+            key = PartKey.parse(name.substring(0, name.length() - END.length()));
+        } catch (IllegalArgumentException e) {
+            throw new BadUse(BatchText.of("shop.unknown", file));
+        }
+        if (!key.kind().ofShop()) {
+            throw new BadUse(BatchText.of("shop.unknown", file));
+        }
+        try {
+            Part part = json.read(key, new String(InputFile.read(file), StandardCharsets.UTF_8));
+            InputFile.refuse(file, Plausibility.impossible(key, part));
+            parts.put(key, part);
+        } catch (BadRecordException e) {
+            throw InputFile.refused(file, e);
+        }
+    }
+
+    private void people(Path file) {
+        try {
+            people.addAll(json.mapper().readValue(InputFile.read(file), new TypeReference<List<Person>>() { }));
+        } catch (JsonProcessingException e) {
+            throw InputFile.refused(file, BadRecordException.from("people", e));
+        } catch (IOException e) {
+            throw new BadUse(BatchText.of("file.unreadable", file, e.getMessage()));
+        }
+        if (people.contains(null)) {
+            throw new BadUse(BatchText.of("shop.no-person", file));
+        }
+    }
+}
