@@ -25,8 +25,10 @@ public final class BatchCommands {
         line.addSubcommand("list", new ListCommand(context));
         line.addSubcommand("show", new ShowCommand(context));
         line.addSubcommand("verdicts", new VerdictsCommand(context));
+        line.addSubcommand("workbooks", new WorkbooksCommand(context));
         line.addSubcommand("export", new ExportCommand(context));
         line.addSubcommand("verify", new VerifyCommand(context));
+        line.addSubcommand("demo", new DemoCommand(context));
         line.addSubcommand("calc", new CalcCommand(context));
         line.addSubcommand("help", new HelpCommand());
         line.setResourceBundle(BatchText.bundle());

@@ -2,10 +2,8 @@ package org.copperbook.batch;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
-import org.copperbook.jobs.check.Stage;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.store.JobStore;
-import org.copperbook.store.StoreOptions;
 import org.copperbook.store.UserFolders;
 import org.copperbook.store.sqlite.SqliteJobStore;
 
@@ -29,8 +27,7 @@ record BatchContext(StoreOpener stores, PrintStream out, PrintStream err, Path d
     }
 
     static BatchContext standard(PrintStream out, PrintStream err, Path demoData) {
-        return new BatchContext(file -> SqliteJobStore.open(file, StoreOptions.standard()
-                .withStageOf(job -> Stage.of(job).words())), out, err,
+        return new BatchContext(SqliteJobStore::open, out, err,
                 UserFolders.current().store(), demoData, new PartJson());
     }
 }

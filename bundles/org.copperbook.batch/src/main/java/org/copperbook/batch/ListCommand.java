@@ -46,8 +46,7 @@ final class ListCommand implements Callable<Integer> {
         TextTable table = new TextTable(BatchText.of("head.number"), BatchText.of("head.stage"),
                 BatchText.of("head.customer"), BatchText.of("head.machine"), BatchText.of("head.promised"));
         for (RegisterRow r : rows) {
-            table.row(r.number(), r.voided() ? BatchText.of("list.void", r.stage()) : r.stage(), r.customer(),
-                    r.machine(), r.promised());
+            table.row(r.number(), r.stage(), r.customer(), r.machine(), r.promised());
         }
         table.print(context.out());
         return ExitCode.DONE;

@@ -4,8 +4,10 @@ import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Rows of text in columns as wide as their widest cell. */
+/** Rows of text in columns as wide as their widest cell; very long cells are shortened. */
 final class TextTable {
+
+    private static final int WIDEST = 48;
 
     private final List<List<String>> rows = new ArrayList<>();
 
@@ -16,9 +18,13 @@ final class TextTable {
     void row(Object... cells) {
         List<String> row = new ArrayList<>();
         for (Object c : cells) {
-            row.add(c == null ? "" : OneLine.of(c.toString()));
+            row.add(c == null ? "" : shortened(OneLine.of(c.toString())));
         }
         rows.add(row);
+    }
+
+    private static String shortened(String cell) {
+        return cell.length() <= WIDEST ? cell : cell.substring(0, WIDEST - 4).stripTrailing() + " ...";
     }
 
     void print(PrintStream out) {

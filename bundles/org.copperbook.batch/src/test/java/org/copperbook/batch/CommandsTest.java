@@ -43,7 +43,7 @@ class CommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"take-in", "list", "show", "export", "verify", "calc"})
+    @ValueSource(strings = {"take-in", "list", "show", "export", "verify", "verdicts", "workbooks", "demo", "calc"})
     void everyCommandIsExplained(String command) {
         BatchRun.Result all = batch.run("help");
         assertEquals(0, all.exit());
@@ -72,7 +72,7 @@ class CommandsTest {
         assertTrue(in.out().contains("2026-0001 taken in from"));
         BatchRun.Result list = batch.on("list");
         assertEquals(3, list.out().lines().count(), list.out());
-        assertTrue(list.out().contains("Brackenfold Dairy Co-operative") && list.out().contains("(void)"));
+        assertTrue(list.out().contains("Brackenfold Dairy Co-operative") && list.out().contains("number void"));
         JsonNode jobs = batch.on("list", "--json").json().path("jobs");
         assertEquals(2, jobs.size());
         assertEquals("2026-0001", jobs.get(0).path("number").asText());

@@ -1,0 +1,42 @@
+package org.copperbook.batch;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Writes the workbooks of a job. */
+@Command(name = "workbooks", mixinStandardHelpOptions = true)
+final class WorkbooksCommand implements Callable<Integer> {
+
+    private final BatchContext context;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Parameters(paramLabel = "NUMBER", descriptionKey = "job.number")
+    private String number;
+
+    @Option(names = "--out", paramLabel = "DIR", defaultValue = "", descriptionKey = "workbooks.out")
+    private Path out;
+
+    WorkbooksCommand(BatchContext context) {
+        this.context = context;
+    }
+
+    @Override
+    public Integer call() {
+        Judged judged = common.withStore(context, store -> Judged.of(store, number));
+        List<String> written = new JobWorkbooks(out).write(judged).stream().map(Path::toString).toList();
+        if (common.json()) {
+            CommonOptions.print(context, Map.of("number", number, "workbooks", written));
+        } else {
+            written.forEach(context.out()::println);
+        }
+        return ExitCode.DONE;
+    }
+}
