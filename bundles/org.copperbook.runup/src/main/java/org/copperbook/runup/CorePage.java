@@ -17,7 +17,6 @@ import org.copperbook.jobs.winding.WindingRole;
 public final class CorePage extends PartPage {
 
     private CautionsGate gate;
-    private RecordGrid runs;
 
     @Override
     protected Words words() {
@@ -33,7 +32,8 @@ public final class CorePage extends PartPage {
                 .number("/burnOutMaxCelsius", "core.burnOutMax", FieldUnit.CELSIUS)
                 .text("/note", "test.note");
         here.words("core.burnOutCaution");
-        runs = here.grid("core.runs", "/runs", columns -> columns
+        gate = new CautionsGate(here, "core.cautions", site(), Hazardous.CORE_LOOP);
+        RecordGrid runs = here.grid("core.runs", "/runs", columns -> columns
                 .choice("/stage", "core.stage", CoreTest.Stage.class)
                 .integer("/turns", "core.turns", 1, 10_000)
                 .number("/volts", "core.volts", FieldUnit.VOLT)
@@ -49,7 +49,7 @@ public final class CorePage extends PartPage {
                 .person("/by", "test.by")
                 .person("/cautionsBy", "test.cautionsBy")
                 .text("/note", "test.note"));
-        gate = new CautionsGate(here, "core.cautions", site(), Hazardous.CORE_LOOP, () -> runs.newRow(this::newRun));
+        gate.opens(() -> runs.newRow(this::newRun));
     }
 
     private ObjectNode newRun() {

@@ -5,6 +5,7 @@ import org.copperbook.desk.form.Form;
 import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.impregnation.Impregnation;
+import org.copperbook.jobs.winding.WindingRole;
 
 /** Impregnation and cure, and the drying curve. */
 public final class ImpregnationPage extends PartPage {
@@ -18,7 +19,7 @@ public final class ImpregnationPage extends PartPage {
     protected void build(Form here) {
         here.words("impregnation.caution");
         here.grid("impregnation.treatments", "/treatments", columns -> columns
-                .mark("/winding", "impregnation.winding")
+                .choice("/winding", "impregnation.winding", WindingRole.class)
                 .choice("/method", "impregnation.method", Impregnation.Method.class)
                 .text("/resin", "impregnation.resin")
                 .mark("/lot", "impregnation.lot")

@@ -77,6 +77,7 @@ public final class RunUpPage extends PartPage {
     }
 
     private void surge(Form here) {
+        surgeGate = new CautionsGate(here, "runup.surgeCautions", site(), Hazardous.SURGE);
         RecordGrid grid = here.grid("runup.surges", "/surges", columns -> columns
                 .choice("/winding", "reading.winding", WindingRole.class)
                 .mark("/pair", "surge.pair")
@@ -88,11 +89,11 @@ public final class RunUpPage extends PartPage {
                 .person("/by", "test.by")
                 .person("/cautionsBy", "test.cautionsBy")
                 .text("/note", "test.note"));
-        surgeGate = new CautionsGate(here, "runup.surgeCautions", site(), Hazardous.SURGE,
-                () -> grid.newRow(() -> now(surgeGate)));
+        surgeGate.opens(() -> grid.newRow(() -> now(surgeGate)));
     }
 
     private void withstand(Form here) {
+        withstandGate = new CautionsGate(here, "runup.withstandCautions", site(), Hazardous.WITHSTAND);
         RecordGrid grid = here.grid("runup.withstands", "/withstands", columns -> columns
                 .choice("/winding", "reading.winding", WindingRole.class)
                 .either("/direct", "withstand.kind", "withstand.dc", "withstand.ac")
@@ -106,11 +107,11 @@ public final class RunUpPage extends PartPage {
                 .person("/by", "test.by")
                 .person("/cautionsBy", "test.cautionsBy")
                 .text("/note", "test.note"));
-        withstandGate = new CautionsGate(here, "runup.withstandCautions", site(), Hazardous.WITHSTAND,
-                () -> grid.newRow(() -> now(withstandGate).put("attempt", 1)));
+        withstandGate.opens(() -> grid.newRow(() -> now(withstandGate).put("attempt", 1)));
     }
 
     private void points(Form here) {
+        liveGate = new CautionsGate(here, "runup.liveCautions", site(), Hazardous.LIVE_RUN_UP);
         RecordGrid grid = here.grid("runup.points", "/points", columns -> columns
                 .choice("/kind", "point.kind", RunPoint.Kind.class)
                 .choice("/source", "point.source", RunPoint.Source.class)
@@ -132,8 +133,7 @@ public final class RunUpPage extends PartPage {
                 .person("/by", "test.by")
                 .person("/cautionsBy", "test.cautionsBy")
                 .text("/note", "test.note"));
-        liveGate = new CautionsGate(here, "runup.liveCautions", site(), Hazardous.LIVE_RUN_UP,
-                () -> grid.newRow(() -> now(liveGate)));
+        liveGate.opens(() -> grid.newRow(() -> now(liveGate)));
         here.section("runup.regulator")
                 .text("/phaseSequence", "runup.sequence")
                 .flag("/sequenceRight", "runup.sequenceRight")
@@ -144,6 +144,8 @@ public final class RunUpPage extends PartPage {
     }
 
     private void afterwards(Form here) {
+        here.section("runup.mountingTitle")
+                .choice("/mounting", "runup.mounting", RunUp.Mounting.class);
         here.grid("runup.vibration", "/vibration", columns -> columns
                 .choice("/end", "vibration.end", RunUp.End.class)
                 .choice("/direction", "vibration.direction", RunUp.Direction.class)
@@ -156,18 +158,33 @@ public final class RunUpPage extends PartPage {
                 .number("/nonDriveEndCelsius", "bearing.nde", FieldUnit.CELSIUS)
                 .number("/ambientCelsius", "bearing.ambient", FieldUnit.CELSIUS))
                 .newRow(() -> site().json().mapper().createObjectNode());
-        here.words("runup.overspeedCaution");
-        here.section("runup.overspeed")
-                .person("/overspeed/cautionsBy", "test.cautionsBy")
-                .number("/overspeed/speedRpm", "point.speed", FieldUnit.RPM)
-                .number("/overspeed/seconds", "withstand.seconds", FieldUnit.SECOND)
-                .flag("/overspeed/sound", "overspeed.sound")
-                .text("/overspeed/note", "test.note");
         here.section("runup.conditionsTitle")
                 .longText("/conditions", "runup.conditions")
                 .text("/noise", "runup.noise")
                 .number("/durationMinutes", "runup.duration", FieldUnit.MINUTE)
                 .longText("/note", "test.note");
+        overspeed(here);
+    }
+
+    /** Last on the page, because its fields come only when the cautions have been acknowledged or a run is on record. */
+    private void overspeed(Form here) {
+        CautionsGate gate = new CautionsGate(here, "runup.overspeedCautions", site(), Hazardous.OVERSPEED);
+        if (document().value(key(), "/overspeed").isObject()) {
+            overspeedFields(here);
+        } else {
+            gate.opens(() -> overspeedFields(here));
+        }
+    }
+
+    private void overspeedFields(Form here) {
+        here.section("runup.overspeed")
+                .number("/overspeed/speedRpm", "point.speed", FieldUnit.RPM)
+                .number("/overspeed/seconds", "overspeed.seconds", FieldUnit.SECOND)
+                .flag("/overspeed/sound", "overspeed.sound")
+                .person("/overspeed/cautionsBy", "test.cautionsBy")
+                .text("/overspeed/note", "test.note");
+        here.refresh();
+        here.relayout();
     }
 
     private ObjectNode now(CautionsGate gate) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.copperbook.desk.text.DeskWords;
+import org.copperbook.desk.text.Words;
 import com.fasterxml.jackson.databind.node.TextNode;
 import com.fasterxml.jackson.databind.node.BooleanNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -21,10 +22,36 @@ public final class ChoiceEntry implements Entry {
 
     private final Supplier<Map<JsonNode, String>> options;
     private final boolean open;
+    private final Map<String, JsonNode> otherWords;
 
     private ChoiceEntry(Supplier<Map<JsonNode, String>> options, boolean open) {
+        this(options, open, Map.of());
+    }
+
+    private ChoiceEntry(Supplier<Map<JsonNode, String>> options, boolean open, Map<String, JsonNode> otherWords) {
         this.options = options;
         this.open = open;
+        this.otherWords = otherWords;
+    }
+
+    /**
+     * The constants of an enum under the words of a plug-in: "TypeName.CONSTANT" is the label, and what stands under
+     * "TypeName.CONSTANT.also", separated by commas, is understood as well.
+     */
+    public static <E extends Enum<E>> ChoiceEntry of(Class<E> type, Words words, Function<? super E, String> value) {
+        Map<JsonNode, String> labels = new LinkedHashMap<>();
+        Map<String, JsonNode> others = new LinkedHashMap<>();
+        for (E e : type.getEnumConstants()) {
+            JsonNode node = TextNode.valueOf(value.apply(e));
+            labels.put(node, words.of(e));
+            String also = Words.key(e) + ".also";
+            if (words.has(also)) {
+                for (String word : words.text(also).split(" *, *")) {
+                    others.put(word.toLowerCase(Locale.ROOT), node);
+                }
+            }
+        }
+        return new ChoiceEntry(() -> labels, false, Map.copyOf(others));
     }
 
     /** The constants of an enum, under the words given, written the way the record writes them (name or JSON value). */
@@ -87,6 +114,10 @@ public final class ChoiceEntry implements Entry {
             if (e.getValue().toLowerCase(Locale.getDefault()).startsWith(t.toLowerCase(Locale.getDefault()))) {
                 begins.add(new Typed.Understood(e.getKey(), e.getValue()));
             }
+        }
+        JsonNode other = otherWords.get(t.toLowerCase(Locale.ROOT));
+        if (other != null) {
+            return new Typed.Understood(other, now.get(other));
         }
         if (open) {
             return new Typed.Understood(TextNode.valueOf(t), t);

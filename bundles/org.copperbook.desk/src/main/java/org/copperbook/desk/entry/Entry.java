@@ -12,6 +12,11 @@ public interface Entry {
     /** Reads a text. */
     Typed read(String text);
 
+    /** What is put where a value stands already: the value read, unless it takes over something of the one before. */
+    default JsonNode over(JsonNode before, JsonNode read) {
+        return read;
+    }
+
     /** Texts to choose from, in order; empty when any text may be typed. */
     default List<String> choices() {
         return List.of();

@@ -170,7 +170,8 @@ public final class FieldBinding {
     }
 
     private Note put(Typed.Understood u, String text) {
-        Optional<String> problem = document.set(key, pointer, u.node());
+        Optional<String> problem = document.set(key, pointer,
+                entry.over(document.value(key, pointer), u.node()));
         if (problem.isPresent()) {
             document.keepTyped(key, pointer, text);
             return new Note.Problem(problem.get());

@@ -104,7 +104,7 @@ public final class Form {
 
     /** The entry for an enum under the page's words. */
     public <E extends Enum<E>> ChoiceEntry choice(Class<E> type) {
-        return ChoiceEntry.of(type, words::of, e -> site.json().mapper().convertValue(e, String.class));
+        return ChoiceEntry.of(type, words, e -> site.json().mapper().convertValue(e, String.class));
     }
 
     /** Shows what the draft holds now. */
@@ -131,6 +131,12 @@ public final class Form {
 
     /** Puts the cursor where a JSON pointer leads: the field itself, or the cell of a grid. */
     public boolean reveal(String pointer) {
+        // Two grids can show one list; the one with a column for the place is meant.
+        for (RecordGrid g : grids) {
+            if (g.hasColumnFor(pointer) && g.reveal(pointer)) {
+                return true;
+            }
+        }
         for (RecordGrid g : grids) {
             if (g.reveal(pointer)) {
                 return true;

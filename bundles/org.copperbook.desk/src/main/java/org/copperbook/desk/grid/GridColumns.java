@@ -76,7 +76,7 @@ public final class GridColumns {
 
     /** One of the constants of an enum, under the texts "TypeName.CONSTANT". */
     public <E extends Enum<E>> GridColumns choice(String pointer, String key, Class<E> type) {
-        return entry(pointer, key, ChoiceEntry.of(type, words::of,
+        return entry(pointer, key, ChoiceEntry.of(type, words,
                 e -> site.json().mapper().convertValue(e, String.class)), MIDDLE);
     }
 

@@ -109,6 +109,20 @@ public final class GridModel {
         return 0;
     }
 
+    /**
+     * Whether what a JSON pointer leads to is shown in a row: the row itself or one of its columns. What belongs to a
+     * field of the row without a column here is shown by the other grid over the same list.
+     */
+    public boolean concerns(String pointer, int row) {
+        String at = rowPointer(row);
+        if (pointer.equals(at)) {
+            return true;
+        }
+        return pointer.startsWith(at + "/") && columns.stream().filter(GridColumn::isEditable).map(c -> at + c.pointer())
+                .anyMatch(cell -> pointer.equals(cell) || pointer.startsWith(cell + "/")
+                        || cell.startsWith(pointer + "/"));
+    }
+
     /** The text of a cell: as typed when it was not understood. */
     public String text(int row, int column) {
         GridColumn c = columns.get(column);
@@ -156,8 +170,8 @@ public final class GridModel {
     /** Puts the answer to a question into a cell. */
     public void answer(int row, int column, Typed.Understood answer) {
         String pointer = pointer(row, column);
-        document.putBlock(key, pointer, t -> t,
-                List.of(new CellEdit(pointer, answer.node(), null, answer.echo())));
+        JsonNode value = columns.get(column).entry().over(document.value(key, pointer), answer.node());
+        document.putBlock(key, pointer, t -> t, List.of(new CellEdit(pointer, value, null, answer.echo())));
     }
 
     /**
@@ -254,10 +268,10 @@ public final class GridModel {
         }, edits);
     }
 
-    private static CellEdit edit(String pointer, GridColumn column, String text) {
+    private CellEdit edit(String pointer, GridColumn column, String text) {
         Typed read = column.entry().read(text);
         if (read instanceof Typed.Understood u) {
-            return new CellEdit(pointer, u.node(), null, text);
+            return new CellEdit(pointer, column.entry().over(document.value(key, pointer), u.node()), null, text);
         }
         return new CellEdit(pointer, null, read instanceof Typed.Blank ? null : text, text);
     }

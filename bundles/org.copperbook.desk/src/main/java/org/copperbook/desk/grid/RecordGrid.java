@@ -230,6 +230,12 @@ public final class RecordGrid {
         return true;
     }
 
+    /** Whether a JSON pointer leads into a column of this grid. */
+    public boolean hasColumnFor(String pointer) {
+        int row = model.rowOf(pointer);
+        return row >= 0 && !pointer.equals(model.rowPointer(row)) && model.concerns(pointer, row);
+    }
+
     /** Puts the cursor on a cell. */
     public void moveTo(int row, int column) {
         move(GridCursor.at(row, column));
@@ -387,9 +393,7 @@ public final class RecordGrid {
     }
 
     private List<Verdict> verdictsOf(int row) {
-        String pointer = model.rowPointer(row);
-        return verdicts.stream().filter(v -> v.path() != null
-                && (v.path().equals(pointer) || v.path().startsWith(pointer + "/"))).toList();
+        return verdicts.stream().filter(v -> v.path() != null && model.concerns(v.path(), row)).toList();
     }
 
     private void fill(Event e) {

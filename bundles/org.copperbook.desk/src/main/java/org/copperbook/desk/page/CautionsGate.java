@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.form.Form;
@@ -30,34 +32,38 @@ public final class CautionsGate {
 
     private final PageSite site;
     private final Hazardous step;
-    private final Runnable opened;
+    private final List<Runnable> waiting = new ArrayList<>();
     private final Composite area;
+    private boolean open;
     private Button button;
     private Label said;
 
-    /**
-     * Puts the cautions on a form.
-     *
-     * @param opened called once, when the step's records may be begun
-     */
-    public CautionsGate(Form here, String titleKey, PageSite site, Hazardous step, Runnable opened) {
+    /** Puts the cautions on a form, before the records that they open. */
+    public CautionsGate(Form here, String titleKey, PageSite site, Hazardous step) {
         this.site = site;
         this.step = step;
-        this.opened = opened;
         area = here.area(titleKey);
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(area);
         Look look = Look.of(area);
         for (String caution : Cautions.requiredFor(step)) {
             line(look, "\u2022 " + caution).setForeground(look.palette().muted());
         }
-        if (acknowledgedToday()) {
-            opened.run();
-        } else {
+        open = acknowledgedToday();
+        if (!open) {
             button = look.as(Look.Role.STRONG, new Button(area, SWT.PUSH));
             button.setText(DeskWords.text("gate.acknowledge"));
             button.setData(Desk.ID, "cautions." + step.word());
             button.addListener(SWT.Selection, e -> acknowledge());
             said = line(look, DeskWords.text("gate.first"));
+        }
+    }
+
+    /** Does something once, as soon as the records of the step may be begun. */
+    public void opens(Runnable records) {
+        if (open) {
+            records.run();
+        } else {
+            waiting.add(records);
         }
     }
 
@@ -94,7 +100,9 @@ public final class CautionsGate {
             site.document().put(PartKey.of(PartKind.SIGN_OFFS), next);
             button.setEnabled(false);
             said.setText(DeskWords.text("gate.done", site.people().getOrDefault(site.who().get(), site.who().get())));
-            opened.run();
+            open = true;
+            waiting.forEach(Runnable::run);
+            waiting.clear();
         } else if (result instanceof Signing.Result.Refused refused) {
             said.setText(String.join("\n", refused.reasons()));
         }

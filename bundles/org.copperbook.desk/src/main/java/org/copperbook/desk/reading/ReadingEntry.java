@@ -71,6 +71,19 @@ public final class ReadingEntry implements Entry {
         return first;
     }
 
+    /** A figure typed over another keeps the conditions beside it: only what was observed is new. */
+    @Override
+    public JsonNode over(JsonNode before, JsonNode read) {
+        if (!(before instanceof ObjectNode kept) || !(read instanceof ObjectNode typed)) {
+            return read;
+        }
+        ObjectNode both = typed.deepCopy();
+        both.setAll(kept.deepCopy());
+        both.set("quantity", typed.get("quantity"));
+        both.set("observed", typed.get("observed"));
+        return both;
+    }
+
     @Override
     public boolean isNumeric() {
         return true;
