@@ -33,12 +33,9 @@ public final class HoldPoints {
         Machine machine = new Machine(job, shop);
         SignOffs signOffs = signOffs(job);
         Map<HoldPoint, HoldPointState> states = new EnumMap<>(HoldPoint.class);
-        Instant opened = null;
         for (HoldPoint point : HoldPoint.values()) {
-            Instant here = openedAgain(point, verdicts, signOffs);
-            opened = later(opened, here);
-            boolean release = point == HoldPoint.RELEASE;
-            states.put(point, state(point, job, machine, verdicts, signOffs, release ? opened : here, states));
+            states.put(point, state(point, job, machine, verdicts, signOffs,
+                    signedOnlyAfter(point, verdicts, signOffs), states));
         }
         return List.copyOf(states.values());
     }
@@ -129,6 +126,18 @@ public final class HoldPoints {
         }
         blockers.addAll(CautionsMissing.of(point, job, signOffs));
         return blockers;
+    }
+
+    /** Signatures count only after this moment; null when any counts. The release falls with every other point. */
+    static Instant signedOnlyAfter(HoldPoint point, List<Verdict> verdicts, SignOffs signOffs) {
+        if (point != HoldPoint.RELEASE) {
+            return openedAgain(point, verdicts, signOffs);
+        }
+        Instant opened = null;
+        for (HoldPoint any : HoldPoint.values()) {
+            opened = later(opened, openedAgain(any, verdicts, signOffs));
+        }
+        return opened;
     }
 
     /**

@@ -1,13 +1,17 @@
 package org.copperbook.jobs.check;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import org.copperbook.calc.OutOfRange;
 import org.copperbook.calc.verdict.Outcome;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.shop.Shop;
+import org.copperbook.jobs.signoff.HoldPoint;
 
 /** All checks together: the verdicts of a job, the same for every page, workbook and command. */
 public final class JobChecks {
@@ -32,11 +36,22 @@ public final class JobChecks {
                 out.addAll(check.judge(job, shop));
             } catch (OutOfRange e) {
                 String name = check.getClass().getSimpleName().replace("Check", "");
-                out.add(VerdictDraft.of("refused." + name.toLowerCase(java.util.Locale.ROOT),
+                out.add(VerdictDraft.of("refused." + name.toLowerCase(Locale.ROOT),
                         PartKey.of(PartKind.INSPECTION), Phrases.say("title.refused")).outcome(Outcome.NOT_MEASURED)
                         .reason(e.getMessage()).settle(Phrases.say("settle.repeat"))
-                        .point(org.copperbook.jobs.signoff.HoldPoint.RELEASE).done());
+                        .point(HoldPoint.RELEASE).done());
             }
+        }
+        return apart(out);
+    }
+
+    /** Two things recorded under one name (two positions "D1") still get verdicts that can be told apart. */
+    private static List<Verdict> apart(List<Verdict> verdicts) {
+        Map<String, Integer> seen = new HashMap<>();
+        List<Verdict> out = new ArrayList<>();
+        for (Verdict v : verdicts) {
+            int n = seen.merge(v.id(), 1, Integer::sum);
+            out.add(n == 1 ? v : v.withId(v.id() + ".again-" + n));
         }
         return List.copyOf(out);
     }

@@ -52,9 +52,10 @@ final class MechanicalCheck implements Check {
         String direction = v.direction() == null ? "" : Phrases.word("direction", v.direction());
         String key = (v.end() == null ? "end" : v.end().name()) + "."
                 + (v.direction() == null ? Integer.toString(index + 1) : v.direction().name());
-        VerdictDraft d = draft("vibration." + key.toLowerCase(Locale.ROOT).replace('_', '-'),
-                Phrases.say("title.vibration", end, direction)).path("/vibration/" + index)
-                .current(latest(run.vibration(), index));
+        boolean latest = latest(run.vibration(), index);
+        String id = "vibration." + key.toLowerCase(Locale.ROOT).replace('_', '-') + (latest ? "" : "." + (index + 1));
+        VerdictDraft d = draft(id, Phrases.say("title.vibration", end, direction)).path("/vibration/" + index)
+                .current(latest);
         Optional<String> band = machine.shaftHeightMm().flatMap(MechanicalCheck::band);
         if (band.isEmpty()) {
             return d.value(v.mmPerSecond(), null, "mm/s").outcome(Outcome.NO_LIMIT_SET)

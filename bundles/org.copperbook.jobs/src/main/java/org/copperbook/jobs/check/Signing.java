@@ -57,7 +57,8 @@ public final class Signing {
     public static Result sign(Job job, Shop shop, HoldPoint point, Signer who, String note) {
         List<String> refused = new ArrayList<>(person(job, shop, who));
         SignOffs signOffs = HoldPoints.signOffs(job);
-        HoldPointState state = HoldPoints.of(HoldPoints.states(job, shop), point);
+        List<Verdict> verdicts = JobChecks.verdicts(job, shop);
+        HoldPointState state = HoldPoints.of(HoldPoints.states(job, verdicts, shop), point);
         if (!state.applies()) {
             refused.addAll(state.blockers());
             return new Result.Refused(refused);
@@ -67,6 +68,10 @@ public final class Signing {
         }
         refused.addAll(state.blockers());
         refused.addAll(role(job, point, who, state, signOffs));
+        Instant after = HoldPoints.signedOnlyAfter(point, verdicts, signOffs);
+        if (after != null && who.at() != null && !who.at().isAfter(after)) {
+            refused.add(Phrases.say("refused.too-early", after.toString()));
+        }
         if (!refused.isEmpty()) {
             return new Result.Refused(refused);
         }

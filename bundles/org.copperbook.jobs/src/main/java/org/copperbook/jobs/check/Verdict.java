@@ -41,6 +41,12 @@ public record Verdict(String id, PartKey part, String title, Outcome outcome, Do
                 concedable, null, null, true);
     }
 
+    /** The same under another id. */
+    Verdict withId(String other) {
+        return new Verdict(other, part, title, outcome, value, expandedU, bounds, unit, limitText, source, reason, settle,
+                path, concedable, point, takenAt, current);
+    }
+
     /** Whether a hold point waits for this verdict and it does not meet its limit. */
     public boolean blocks() {
         return current && point != null && outcome != Outcome.MEETS;

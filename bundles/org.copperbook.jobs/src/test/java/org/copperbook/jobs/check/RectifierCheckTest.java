@@ -111,6 +111,13 @@ class RectifierCheckTest {
         assertEquals(Outcome.NOT_MEASURED, Bench.outcome(three, shop, "rectifier.positions"));
     }
 
+    @Test
+    void twoDiodesUnderOneNameAreJudgedApart() {
+        Job job = set(position(2, "8", "9", true, ""), "");
+        assertEquals(Outcome.FAILS, Bench.outcome(job, shop, "diode.d2.as-found"));
+        assertEquals(Outcome.MEETS, Bench.outcome(job, shop, "diode.d2.as-found.again-2"));
+    }
+
     /** Suppressor at least 1 megohm by TM 5-6115-593-34; another manual is content with 15 kilohm. */
     @ParameterizedTest
     @CsvSource({"ABOVE_RANGE, true, MEETS", "1.5e6, true, MEETS", "20000, true, FAILS", "20000, false, DOUBTFUL",

@@ -175,6 +175,16 @@ class TestBayChecksTest {
     }
 
     @Test
+    void aRepeatedVibrationReadingReplacesTheEarlierAndBothStay() {
+        String one = "{'end':'DRIVE_END','direction':'AXIAL','mmPerSecond':%s,'instrument':'vib-1'}";
+        Job job = runUp("'mounting':'RIGID','vibration':[" + one.formatted("3.5") + "," + one.formatted("1.1") + "]");
+        assertEquals(Outcome.MEETS, Bench.outcome(job, shop, "vibration.drive-end.axial"));
+        Verdict earlier = Bench.verdict(job, shop, "vibration.drive-end.axial.1");
+        assertEquals(Outcome.FAILS, earlier.outcome());
+        assertFalse(earlier.blocks());
+    }
+
+    @Test
     void withoutAShaftHeightThereIsNoVibrationLimit() {
         Job job = Bench.with(runUp("'vibration':[{'end':'DRIVE_END','direction':'AXIAL','mmPerSecond':1.1}]"),
                 "nameplate", "{'schema':1}");
