@@ -48,7 +48,7 @@ class CaptureCheckTest {
     /** Share of the slip simulation run in every build; set copperbook.captures to 10000 for the published table. */
     @Test
     void plantedSlipsAreFoundAndCleanCapturesLeftAlone() {
-        int captures = Integer.getInteger("copperbook.captures", 800);
+        int captures = Integer.getInteger("copperbook.captures", 400);
         CaptureSimulation simulation = run(captures, "every group, every phase and the mass read", reading -> true);
         CaptureSimulation.Tally all = simulation.total();
         assertTrue(all.large > captures / 4, "too few large slips to judge");
@@ -66,7 +66,7 @@ class CaptureCheckTest {
      */
     @Test
     void fewerReadingsTellLessButRaiseNoFalseAlarms() {
-        int captures = Integer.getInteger("copperbook.captures", 800);
+        int captures = Integer.getInteger("copperbook.captures", 300);
         CaptureSimulation unweighed = run(captures, "every group and phase read, copper not weighed",
                 reading -> !(reading instanceof CaptureReading.OfMass));
         CaptureSimulation phases = run(captures, "phases and the mass read, no group by itself",
