@@ -3,7 +3,7 @@ package org.copperbook.calc.catalogue;
 import java.util.Locale;
 import java.util.Map;
 
-/** The inputs of one evaluation, read and in SI. Asking for an input that was not given is a programming error. */
+/** The inputs of one evaluation, read and in SI. Asking for an input that was not given reports it as missing. */
 public final class Arguments {
 
     private final Map<String, Object> values;
@@ -76,7 +76,7 @@ public final class Arguments {
     private Object value(String name) {
         Object v = values.get(name);
         if (v == null) {
-            throw new IllegalStateException("input " + name + " was not given");
+            throw new InputProblem(InputProblem.Kind.MISSING, name, name + " is needed beside the other inputs");
         }
         return v;
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import org.copperbook.calc.OutOfRange;
 import org.copperbook.calc.quantity.DecimalMark;
 
 /** All calculations by name. */
@@ -67,7 +68,16 @@ public final class Catalogue {
         Arguments arguments = new InputReader(mark).read(calculation, inputs);
         Results results = new Results();
         calculation.function().apply(arguments, results);
+        results.values().forEach(Catalogue::refuseWhatIsNoNumber);
         return new Evaluation(calculation, Collections.unmodifiableMap(results.values()),
                 List.copyOf(results.warnings()));
+    }
+
+    /** Sizes beyond any machine can overflow a formula; a result that is no number is refused, not shown. */
+    private static void refuseWhatIsNoNumber(String name, Object value) {
+        if (value instanceof Double d && !Double.isFinite(d)) {
+            throw new OutOfRange("result " + name, d.toString(), "the finite numbers",
+                    "one of the values given lies far beyond what this formula was made for");
+        }
     }
 }

@@ -27,6 +27,9 @@ public record WindingPlan(int slots, int poles, int phases, int layers, CoilLayo
         spans = List.copyOf(spans);
         groupSizes = List.copyOf(groupSizes);
         turns = List.copyOf(turns);
+        Require.between("slots", slots, 3, 1000, "a distributed winding needs at least three");
+        Require.between("poles", Require.poles(poles), 2, 200, "machines of this trade have no more");
+        Require.between("phases", phases, 1, 12, "machines of this trade have no more");
         Require.that(!spans.isEmpty() && spans.stream().allMatch(span -> span >= 1 && span < slots), "coil spans",
                 spans.toString(), "1 to " + (slots - 1) + " slots", "a coil ends in another slot of the machine");
         for (int i = 1; i < spans.size(); i++) {
