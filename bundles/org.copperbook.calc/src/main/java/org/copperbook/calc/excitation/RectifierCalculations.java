@@ -25,7 +25,7 @@ public final class RectifierCalculations implements CalculationSource {
 
     @Override
     public List<Calculation> calculations() {
-        return List.of(ratios(), smooth(), resistive(), rating(), loss(), diode(), torque());
+        return List.of(ratios(), smooth(), resistive(), rating(), loss(), diode(), torque(), suppressor());
     }
 
     private static Calculation ratios() {
@@ -219,5 +219,19 @@ public final class RectifierCalculations implements CalculationSource {
                                 .warn("the hint by thread is no limit: only the fitted part's data sheet sets one");
                     }
                 });
+    }
+
+    private static Calculation suppressor() {
+        return Calculation.named(AREA, "suppressor-check")
+                .title("Surge suppressor across the rectifier")
+                .source("US Army TM 9-4940-568-34, TM 5-6115-593-34, TM 55-1930-209-14P-9-4 (limits differ)")
+                .formula("open both ways: at least the limit")
+                .choice("limit", SuppressorCheck.class, "one-megohm", "which manual's limit")
+                .numberOrOpen("one-way", RESISTANCE, "Ω", null, "reading, or OL")
+                .numberOrOpen("other-way", RESISTANCE, "Ω", null, "reading with the probes exchanged, or OL")
+                .flag("leads-lifted", "yes", "leads lifted")
+                .givesWord("outcome", "meets, fails, or doubtful when in circuit")
+                .by((in, out) -> out.put("outcome", in.choice("limit", SuppressorCheck.class)
+                        .judge(in.number("one-way"), in.number("other-way"), in.flag("leads-lifted"))));
     }
 }

@@ -49,6 +49,20 @@ public enum WithstandIec {
         public double newWinding(double u) {
             return 1000 + 2 * volts(u);
         }
+    },
+    /** Item 7: exciter connected to the field it feeds: as that field, by its rated excitation voltage. */
+    EXCITER_WITH_ITS_FIELD {
+        @Override
+        public double newWinding(double u) {
+            return SYNCHRONOUS_FIELD.newWinding(u);
+        }
+    },
+    /** Item 7, exception: exciter earthed or disconnected from the field during start: 1000 + 2U, at least 1500. */
+    EXCITER_ISOLATED_AT_START {
+        @Override
+        public double newWinding(double u) {
+            return Math.max(1500, 1000 + 2 * volts(u));
+        }
     };
 
     /** Share of the full value for a repeat of the test (9.2). */

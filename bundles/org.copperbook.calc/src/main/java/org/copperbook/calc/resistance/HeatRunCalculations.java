@@ -24,7 +24,7 @@ public final class HeatRunCalculations implements CalculationSource {
 
     @Override
     public List<Calculation> calculations() {
-        return List.of(temperature(), threeReadings(), coolingCurve());
+        return List.of(temperature(), threeReadings(), coolingCurve(), method());
     }
 
     private static Calculation temperature() {
@@ -127,5 +127,22 @@ public final class HeatRunCalculations implements CalculationSource {
         if (!curve.showsItsBend()) {
             out.warn("the readings end before the curve bends: the time constant is poorly known");
         }
+    }
+
+    private static Calculation method() {
+        return Calculation.named(AREA, "temperature-method")
+                .title("How the winding temperature is measured, and when the first reading must come")
+                .source("IEC 60034-1, 8.6 and 8.6.2.3.3 (time limits from memory)")
+                .formula("by rating")
+                .number("rated-output", POWER, "kW", "rated output, up to 5 MW for the time limit")
+                .givesWord("method", "method")
+                .gives("time-limit", DURATION, "s", "time limit of the first reading by resistance")
+                .by((in, out) -> {
+                    TemperatureMethod m = TemperatureMethod.forRating(in.number("rated-output"));
+                    out.put("method", m);
+                    if (in.number("rated-output") <= 5e6) {
+                        out.put("time-limit", CoolingDelay.forRating(in.number("rated-output")).limitSeconds());
+                    }
+                });
     }
 }
