@@ -39,6 +39,8 @@ class JobEditorTest {
     void anOpenJob() {
         desktop.beSomebody();
         number = desktop.session().store().register(RegisterQuery.first(50)).rows().stream().filter(r -> !r.voided())
+                .filter(r -> desktop.session().store().load(r.jobId()).inspection()
+                        .filter(i -> i.readings().size() > 2).isPresent())
                 .findFirst().orElseThrow().number();
     }
 

@@ -98,6 +98,9 @@ public final class JobDocument {
     /** Says what the record of a part starts as when its first field is filled. */
     public void beginWith(PartKey key, ObjectNode blank) {
         beginnings.put(key, blank.deepCopy());
+        if (draft(key).part() == null) {
+            trees.remove(key);
+        }
     }
 
     /** The part as a tree, its beginning when it has not been begun. Read only: changes go through {@link #change}. */

@@ -84,7 +84,10 @@ final class PageStack {
     private Built build(OutlineRow.Page row) {
         try {
             PartPage page = row.page().create();
-            return new Built(page, page.open(stack, sites.apply(row.key())));
+            Control control = page.open(stack, sites.apply(row.key()));
+            // Hidden until it has its size, so that nothing in it is laid out at no height.
+            control.setVisible(false);
+            return new Built(page, control);
         } catch (CoreException | RuntimeException e) {
             ILog.of(PageStack.class).error("page " + row.page().id() + " could not be opened", e);
             Label sorry = Look.of(stack).as(Look.Role.TEXT, new Label(stack, SWT.WRAP));

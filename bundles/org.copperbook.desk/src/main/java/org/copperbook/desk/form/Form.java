@@ -197,14 +197,16 @@ public final class Form {
 
     private void layoutNow() {
         int width = scroll.getClientArea().width;
+        if (width <= 0) {
+            return;
+        }
         int columns = width >= 2 * Look.of(body).chars(COLUMN_CHARS) ? 2 : 1;
         for (Composite c : flowing) {
             GridLayout layout = (GridLayout) c.getLayout();
             layout.numColumns = columns;
             layout.makeColumnsEqualWidth = columns > 1;
         }
-        scroll.setMinSize(body.computeSize(width, SWT.DEFAULT, true).x > width ? SWT.DEFAULT : 0,
-                body.computeSize(width, SWT.DEFAULT, true).y);
-        body.layout(true, true);
+        scroll.setMinSize(0, body.computeSize(width, SWT.DEFAULT, true).y);
+        body.layout(false, true);
     }
 }

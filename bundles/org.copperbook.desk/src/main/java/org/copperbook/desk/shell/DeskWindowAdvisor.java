@@ -3,6 +3,7 @@ package org.copperbook.desk.shell;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.BeginningInput;
 import org.copperbook.desk.editor.JobInput;
+import org.copperbook.desk.editor.LeftJobs;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.store.JobStore;
 import org.eclipse.core.runtime.ILog;
@@ -71,6 +72,17 @@ final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
         } catch (PartInitException e) {
             ILog.of(DeskWindowAdvisor.class).error("the first page could not be opened", e);
         }
+        offerLeft(page);
+    }
+
+    /** Opens again what somebody was typing into when the program last ended; each job offers its text back. */
+    private void offerLeft(IWorkbenchPage page) {
+        Display display = Display.getCurrent();
+        session.background().execute(() -> {
+            for (JobInput job : LeftJobs.of(session.store())) {
+                display.asyncExec(() -> open(page, job));
+            }
+        });
     }
 
     @Override
@@ -81,13 +93,17 @@ final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
 
     private void open(IWorkbenchPage page, String number) {
         JobStore store = session.store();
-        session.background().execute(() -> store.idOf(number).ifPresent(id -> Display.getDefault().asyncExec(() -> {
-            try {
-                page.openEditor(new JobInput(id, number), Desk.EDITOR);
-            } catch (PartInitException e) {
-                ILog.of(DeskWindowAdvisor.class).error("job " + number + " could not be opened", e);
-            }
-        })));
+        Display display = Display.getCurrent();
+        session.background().execute(() -> store.idOf(number)
+                .ifPresent(id -> display.asyncExec(() -> open(page, new JobInput(id, number)))));
+    }
+
+    private static void open(IWorkbenchPage page, JobInput job) {
+        try {
+            page.openEditor(job, Desk.EDITOR);
+        } catch (PartInitException e) {
+            ILog.of(DeskWindowAdvisor.class).error("job " + job.getName() + " could not be opened", e);
+        }
     }
 
     private String title() {

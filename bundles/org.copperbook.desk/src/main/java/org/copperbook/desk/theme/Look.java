@@ -47,6 +47,10 @@ public final class Look {
     private final LocalResourceManager resources;
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private Size size = Size.DESK;
+    private Measures measures;
+
+    private record Measures(int rowHeight, double charWidth) {
+    }
 
     private Look(Display display) {
         this.display = display;
@@ -77,6 +81,7 @@ public final class Look {
     public void resize(Size next) {
         if (next != size) {
             size = next;
+            measures = null;
             listeners.forEach(Runnable::run);
         }
     }
@@ -101,26 +106,28 @@ public final class Look {
 
     /** Height of a row of a grid or list, pixels: one line with air, and at bench size at least 9 mm. */
     public int rowHeight() {
-        GC gc = new GC(display);
-        try {
-            gc.setFont(font(Role.TEXT));
-            int line = gc.getFontMetrics().getHeight();
-            int air = line + Math.max(6, line / 3);
-            return size == Size.DESK ? air : Math.max(air, (int) Math.ceil(TARGET_MM * display.getDPI().y / MM_PER_INCH));
-        } finally {
-            gc.dispose();
-        }
+        return measures().rowHeight();
     }
 
     /** Width of a number of average characters, pixels. */
     public int chars(int count) {
-        GC gc = new GC(display);
-        try {
-            gc.setFont(font(Role.TEXT));
-            return (int) Math.ceil(gc.getFontMetrics().getAverageCharacterWidth() * count);
-        } finally {
-            gc.dispose();
+        return (int) Math.ceil(measures().charWidth() * count);
+    }
+
+    private Measures measures() {
+        if (measures == null) {
+            GC gc = new GC(display);
+            try {
+                gc.setFont(font(Role.TEXT));
+                int line = gc.getFontMetrics().getHeight();
+                int air = line + Math.max(6, line / 3);
+                int target = size == Size.DESK ? 0 : (int) Math.ceil(TARGET_MM * display.getDPI().y / MM_PER_INCH);
+                measures = new Measures(Math.max(air, target), gc.getFontMetrics().getAverageCharacterWidth());
+            } finally {
+                gc.dispose();
+            }
         }
+        return measures;
     }
 
     /** Gives a control the font of its role, now and when the size changes through {@link #dress}. */
