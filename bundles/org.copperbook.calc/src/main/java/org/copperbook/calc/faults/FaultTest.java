@@ -38,6 +38,7 @@ public record FaultTest(String id, double minutes, String question, String cauti
     public Outcome outcome(String outcomeId) {
         return outcomes.stream().filter(o -> o.id().equals(outcomeId)).findFirst()
                 .orElseThrow(() -> new OutOfRange("outcome of " + id, outcomeId,
-                        String.join(", ", outcomes.stream().map(Outcome::id).toList()), "the test has no other outcome"));
+                        String.join(", ", outcomes.stream().map(Outcome::id).toList()),
+                        "the test has no other outcome"));
     }
 }

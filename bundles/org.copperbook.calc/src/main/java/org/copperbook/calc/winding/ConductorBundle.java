@@ -64,8 +64,8 @@ public record ConductorBundle(List<Strands> strands, ConductorMaterial material)
     }
 
     /**
-     * Sum over the strands of the squared overall diameter, which the square-cell fill grows with. A strip counts as the
-     * square of equal area times 4 over pi, as a round wire of its area would.
+     * Sum over the strands of the squared overall diameter, which the square-cell fill grows with. A strip counts as
+     * the square of equal area times 4 over pi, as a round wire of its area would.
      *
      * @param grade enamel of the round strands
      * @return m2

@@ -17,22 +17,24 @@ import org.copperbook.calc.Tables;
  * from the joins alone: volts by walking the sections as phasors, ohms by solving the network.
  *
  * @param id name of the connection, for instance "series-star-12"
- * @param leads leads of the machine: 4, 6 or 12
+ * @param leads leads of the machine: 4, 6, 9 or 12
  * @param phases phases at the terminals: 3 or 1
  * @param joins leads connected together, by T-number
+ * @param inside joins made inside the machine, whose leads are not brought out; a machine of nine leads has them
  * @param lines leads of each line terminal, by T-number
  * @param neutral leads of the neutral or middle point; empty when there is none
  */
-public record LeadConnection(String id, int leads, int phases, List<List<Integer>> joins, List<List<Integer>> lines,
-        List<Integer> neutral) {
+public record LeadConnection(String id, int leads, int phases, List<List<Integer>> joins, List<List<Integer>> inside,
+        List<List<Integer>> lines, List<Integer> neutral) {
     private static final List<LeadConnection> ALL = Tables.rows(LeadConnection.class, "connections.csv").stream()
             .map(row -> new LeadConnection(row.get(0), Integer.parseInt(row.get(1)), Integer.parseInt(row.get(2)),
-                    groups(row.get(3)), groups(row.get(4)), row.get(5).isEmpty() ? List.of() : groups(row.get(5))
-                    .get(0)))
+                    groups(row.get(3)), groups(row.get(4)), groups(row.get(5)),
+                    groups(row.get(6)).stream().findFirst().orElse(List.of())))
             .toList();
 
     public LeadConnection {
         joins = joins.stream().map(List::copyOf).toList();
+        inside = inside.stream().map(List::copyOf).toList();
         lines = lines.stream().map(List::copyOf).toList();
         neutral = List.copyOf(neutral);
     }
@@ -64,7 +66,8 @@ public record LeadConnection(String id, int leads, int phases, List<List<Integer
     }
 
     private static List<List<Integer>> groups(String text) {
-        return Stream.of(text.split(" ")).map(g -> Arrays.stream(g.split("-")).map(Integer::valueOf).toList()).toList();
+        return Stream.of(text.split(" ")).filter(group -> !group.isEmpty())
+                .map(g -> Arrays.stream(g.split("-")).map(Integer::valueOf).toList()).toList();
     }
 
     /** @return sections of the machine with their angles: phases V and W lag by 120 and 240 degrees */
@@ -73,12 +76,21 @@ public record LeadConnection(String id, int leads, int phases, List<List<Integer
             return List.of(new Section(1, 2, 0), new Section(3, 4, 0));
         }
         List<Section> sections = new ArrayList<>();
-        for (int base = 0; base < leads; base += 6) {
+        for (int base = 0; base < allLeads(); base += 6) {
             for (int phase = 0; phase < 3; phase++) {
                 sections.add(new Section(base + phase + 1, base + phase + 4, -120.0 * phase));
             }
         }
         return sections;
+    }
+
+    /** Leads brought out and those ending inside; nine leads are twelve with three ends inside. */
+    private int allLeads() {
+        return leads == 9 ? 12 : leads;
+    }
+
+    private Stream<List<Integer>> everyJoin() {
+        return Stream.concat(joins.stream(), inside.stream());
     }
 
     /**
@@ -149,7 +161,7 @@ public record LeadConnection(String id, int leads, int phases, List<List<Integer
         for (Section section : sections()) {
             network.resistance("T" + section.start(), "T" + section.finish(), sectionOhms);
         }
-        joins.forEach(join -> network.join(join.stream().map(lead -> "T" + lead).toList()));
+        everyJoin().forEach(join -> network.join(join.stream().map(lead -> "T" + lead).toList()));
         return network.between("T" + lines.get(first - 1).get(0), "T" + lines.get(second - 1).get(0));
     }
 
@@ -176,8 +188,8 @@ public record LeadConnection(String id, int leads, int phases, List<List<Integer
     private Map<Integer, Phasor> potentials() {
         Map<Integer, Phasor> known = new TreeMap<>();
         Map<Integer, List<Integer>> joined = new HashMap<>();
-        joins.forEach(join -> join.forEach(lead -> joined.put(lead, join)));
-        Stream.concat(lines.stream().map(line -> line.get(0)), IntStream.rangeClosed(1, leads).boxed())
+        everyJoin().forEach(join -> join.forEach(lead -> joined.put(lead, join)));
+        Stream.concat(lines.stream().map(line -> line.get(0)), IntStream.rangeClosed(1, allLeads()).boxed())
                 .forEach(lead -> reach(lead, new Phasor(0, 0), known, joined));
         return known;
     }

@@ -148,7 +148,8 @@ public final class StrandCalculations implements CalculationSource {
                             .withBand(in.number("lowest"), in.number("highest")).withSizes(in.whole("sizes"))
                             .withLength(in.number("length"));
                     if (in.has("fill-margin")) {
-                        wish = wish.withSquareSum(bundle(in, "original").squareSum(in.choice("grade", InsulationGrade.class))
+                        wish = wish.withSquareSum(bundle(in, "original")
+                                .squareSum(in.choice("grade", InsulationGrade.class))
                                 * (1 + in.number("fill-margin")));
                     }
                     List<Substitute> found = Substitution.best(stock(in.text("stock"),

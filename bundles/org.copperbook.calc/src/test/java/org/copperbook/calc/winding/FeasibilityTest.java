@@ -75,9 +75,13 @@ class FeasibilityTest {
         assertThrows(OutOfRange.class, () -> CircuitPlan.equal(winding, 3));
     }
 
-    /** One layer: a group per pole pair gives at most a circuit per pole pair, halved belts one per pole (textbook rule). */
+    /**
+     * One layer: a group per pole pair gives at most a circuit per pole pair, halved belts one per pole (textbook
+     * rule).
+     */
     @ParameterizedTest
-    @CsvSource({"24,4,GROUP_PER_POLE,5", "48,4,GROUP_PER_POLE,10", "36,4,GROUP_PER_POLE_PAIR,9", "36,6,GROUP_PER_POLE_PAIR,6"})
+    @CsvSource({"24,4,GROUP_PER_POLE,5", "48,4,GROUP_PER_POLE,10", "36,4,GROUP_PER_POLE_PAIR,9",
+            "36,6,GROUP_PER_POLE_PAIR,6"})
     void singleLayerPromisesHold(int slots, int poles, Grouping grouping, int span) {
         Winding winding = WindingGenerator.generate(WindingPlan.singleLayer(slots, poles, 3, CoilLayout.LAP, grouping,
                 List.of(span), 7));
@@ -93,7 +97,8 @@ class FeasibilityTest {
     @CsvSource(delimiter = '|', value = {"2 2 2 3", "2 2 3 2", "2 3 2 2", "3 2 2 2"})
     void unevenGroupingMayBeginAnywhere(String pattern) {
         List<Integer> sizes = java.util.Arrays.stream(pattern.split(" ")).map(Integer::valueOf).toList();
-        Winding winding = WindingGenerator.generate(new WindingPlan(54, 8, 3, 2, CoilLayout.LAP, Grouping.GROUP_PER_POLE,
+        Winding winding = WindingGenerator.generate(new WindingPlan(54, 8, 3, 2, CoilLayout.LAP,
+                Grouping.GROUP_PER_POLE,
                 List.of(6), sizes, List.of(5.0), 1));
         assertTrue(PhaseSymmetry.of(winding).balanced());
         assertEquals(0.940952839, new WindingFactors(winding).factor(1, 1), 1e-9);

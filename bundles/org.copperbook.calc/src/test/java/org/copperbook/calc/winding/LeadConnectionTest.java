@@ -49,6 +49,23 @@ class LeadConnectionTest {
         assertEquals(ohms, connection.lineOhms(0.00237, 2, 3), 1e-9);
     }
 
+    /**
+     * NEMA MG 1 part 2 (memory): nine leads give two voltages, one to two; low-voltage delta joins 1-6-7, 2-4-8 and
+     * 3-5-9.
+     */
+    @ParameterizedTest
+    @CsvSource({"series-star-9,416,4", "parallel-star-9,208,1", "series-delta-9,240,1.3333",
+            "parallel-delta-9,120,0.3333"})
+    void nineLeadsGiveTwoVoltages(String id, double volts, double ohms) {
+        LeadConnection connection = LeadConnection.named(id);
+        for (int line = 1; line <= 3; line++) {
+            assertEquals(volts, connection.lineVolts(120, line, line % 3 + 1), 0.4);
+            assertEquals(ohms, connection.lineOhms(1, line, line % 3 + 1), 1e-3);
+        }
+        assertEquals(List.of(), connection.idle());
+        assertThrows(OutOfRange.class, () -> connection.iecMark(10));
+    }
+
     @Test
     void noConnectionDrivesACurrentAroundItself() {
         for (LeadConnection connection : LeadConnection.all()) {
@@ -59,6 +76,7 @@ class LeadConnectionTest {
     @Test
     void aWrongJoinWouldDriveOne() {
         LeadConnection wrong = new LeadConnection("wrong", 6, 3, List.of(List.of(1, 4), List.of(2, 6), List.of(3, 5)),
+                List.of(),
                 List.of(List.of(1), List.of(2), List.of(3)), List.of());
         assertTrue(wrong.circulating() > 0.9);
     }

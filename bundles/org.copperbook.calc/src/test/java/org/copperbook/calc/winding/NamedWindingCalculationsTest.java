@@ -13,7 +13,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Calculations of wire, windings and faults that no published case runs through, called by name as the command line does. */
+/**
+ * Calculations of wire, windings and faults that no published case runs through, called by name as the command line
+ * does.
+ */
 class NamedWindingCalculationsTest {
     private static final Catalogue CATALOGUE = Catalogue.standard();
 
@@ -48,7 +51,10 @@ class NamedWindingCalculationsTest {
         assertEquals("none", tight.word("best"));
     }
 
-    /** Distribution factors 0.9598 and 0.2176 of q = 3 (Nagrath and Kothari Ex. 5.1): the fifth is 0.2176/0.9598/5 and runs back. */
+    /**
+     * Distribution factors 0.9598 and 0.2176 of q = 3 (Nagrath and Kothari Ex. 5.1): the fifth is 0.2176/0.9598/5 and
+     * runs back.
+     */
     @Test
     void fifthHarmonicOfTheMagnetomotiveForceRunsBack() {
         Evaluation found = run("mmf-harmonic", "slots=36 | poles=4 | span=9 | pole-pairs=10");
@@ -56,7 +62,9 @@ class NamedWindingCalculationsTest {
         assertEquals(0, found.number("forward"), 1e-12);
     }
 
-    /** Tarlok Singh, Electrical Machines-2, Ex. 1.1, written down coil by coil; and the same with one coil turned round. */
+    /**
+     * Tarlok Singh, Electrical Machines-2, Ex. 1.1, written down coil by coil; and the same with one coil turned round.
+     */
     @Test
     void capturedCoilsShowAReversedCoil() {
         String rest = " | v=5-10x8, -11-16x8, 17-22x8, -23-4x8 | w=-3-8x8, 9-14x8, -15-20x8, 21-2x8 | layers=1 | slots=24 | poles=4";
@@ -73,7 +81,8 @@ class NamedWindingCalculationsTest {
     /** McPherson, ch. 3 Ex. 1-3 turned round: 2 turns a coil, span 5, 0.96 T. */
     @Test
     void bareCoreFindsTheWindingOfTheBook() {
-        Evaluation found = run("bare-core", "slots=36 | poles=6 | bore=300mm | length=250mm | iron-length=237.5mm | tooth-width=13mm"
+        Evaluation found = run("bare-core",
+                "slots=36 | poles=6 | bore=300mm | length=250mm | iron-length=237.5mm | tooth-width=13mm"
                 + " | yoke-depth=45mm | slot-area=160mm2 | line-volts=206.772V | rating=20kVA | b=0.96T | thickest=1.4mm");
         assertEquals(2, found.number("turns"));
         assertEquals(5, found.number("span"));
@@ -92,7 +101,8 @@ class NamedWindingCalculationsTest {
     /** Induced voltage: from 50 to 60 Hz at the same volts, five sixths of the turns (common practice of rewinding). */
     @Test
     void redesignForSixtyHertz() {
-        Evaluation found = run("redesign", "line-volts=400 | circuits=2 | coils-per-phase=16 | turns=12 | kw=0.925 | area=8mm2"
+        Evaluation found = run("redesign",
+                "line-volts=400 | circuits=2 | coils-per-phase=16 | turns=12 | kw=0.925 | area=8mm2"
                 + " | line-current=90 | new-f=60 | new-line-volts=400 | new-circuits=2 | new-kw=0.925");
         assertEquals(10, found.number("new-turns"));
         assertEquals(9.6e-6, found.number("new-area"), 1e-12);
@@ -106,7 +116,8 @@ class NamedWindingCalculationsTest {
         for (int group = 1; group <= 12; group++) {
             groups.append(group > 1 ? ";" : "").append(turn * (group == 5 ? 17 : 18));
         }
-        Evaluation found = run("capture-check", "slots=36 | poles=4 | span=8 | turns=6 | strands=3x1.0mm | circuits=2 | mean-turn=0.7m"
+        Evaluation found = run("capture-check",
+                "slots=36 | poles=4 | span=8 | turns=6 | strands=3x1.0mm | circuits=2 | mean-turn=0.7m"
                 + " | temperature=22C | groups=" + groups);
         assertEquals("yes", found.word("questioned"));
         assertTrue(found.word("first").contains("group 5"), found.word("first"));

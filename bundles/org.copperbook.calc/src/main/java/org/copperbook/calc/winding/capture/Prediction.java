@@ -9,7 +9,8 @@ import org.copperbook.calc.winding.ConductorBundle;
 import org.copperbook.calc.winding.Winding;
 
 /**
- * What a capture implies for its readings, kept as length of turns of each group so that a slip is a small change of few numbers.
+ * What a capture implies for its readings, kept as length of turns of each group so that a slip is a small change of
+ * few numbers.
  */
 final class Prediction {
     private final CapturedWinding captured;

@@ -96,7 +96,8 @@ final class SlipList {
                 for (int i = 0; i < shift.length; i++) {
                     shift[i] = Math.log(changed.asCaptured(readings.get(i)) / asCaptured[i]);
                 }
-                hypotheses.add(new Hypothesis(new Slip.TurnInEveryCoil(turns), slipProbability * EVERY_COIL_SHARE / 2, shift));
+                hypotheses.add(new Hypothesis(new Slip.TurnInEveryCoil(turns), slipProbability * EVERY_COIL_SHARE / 2,
+                        shift));
             }
         }
     }

@@ -105,4 +105,32 @@ public record Redesign(RatedWinding before, RatedWinding after, double exactTurn
         }
         return warnings;
     }
+
+    /**
+     * What leaves the usual flux densities once the new winding lies in its core.
+     *
+     * @param machine kind of machine
+     * @param core core as measured
+     * @param poles poles
+     * @return one plain sentence each
+     */
+    public List<String> coreWarnings(MachineType machine, CoreGeometry core, int poles) {
+        double webers = Emf.flux(Emf.EXACT, after.phaseVolts(), after.hertz(), after.seriesTurns(),
+                after.windingFactor());
+        CoreGeometry.FluxDensities densities = core.densities(webers, poles);
+        List<String> found = new ArrayList<>();
+        coreWarning(found, machine, DesignQuantity.GAP, densities.gap());
+        coreWarning(found, machine, DesignQuantity.TOOTH, densities.tooth());
+        coreWarning(found, machine, DesignQuantity.YOKE, densities.yoke());
+        return found;
+    }
+
+    private static void coreWarning(List<String> found, MachineType machine, DesignQuantity quantity, double tesla) {
+        UsualRange usual = UsualRange.of(machine, quantity);
+        if (usual.place(tesla) != UsualRange.Place.INSIDE) {
+            found.add(String.format(Locale.ROOT, "%s flux density %.2f T lies %s the usual %.2f to %.2f T",
+                    quantity.name().toLowerCase(Locale.ROOT), tesla,
+                    usual.place(tesla) == UsualRange.Place.ABOVE ? "above" : "below", usual.low(), usual.high()));
+        }
+    }
 }

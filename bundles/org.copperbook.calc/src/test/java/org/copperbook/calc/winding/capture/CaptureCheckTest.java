@@ -73,7 +73,8 @@ class CaptureCheckTest {
                 reading -> !(reading instanceof CaptureReading.OfGroup));
         for (CaptureSimulation simulation : List.of(unweighed, phases)) {
             assertTrue(simulation.falseAlarms <= 0.01 * simulation.cleanCaptures, "false alarms");
-            assertTrue(simulation.total().largeFirstThree >= 0.9 * simulation.total().large, "first three of large slips");
+            assertTrue(simulation.total().largeFirstThree >= 0.9 * simulation.total().large,
+                    "first three of large slips");
         }
     }
 
@@ -152,7 +153,9 @@ class CaptureCheckTest {
         assertEquals(List.of(new Slip.Gauge(WireSize.metric(1.0), thinner)), first.slips());
     }
 
-    /** Concentric coils: uneven groups differ by more than their turns, so lengths measured coil by coil must be used. */
+    /**
+     * Concentric coils: uneven groups differ by more than their turns, so lengths measured coil by coil must be used.
+     */
     @Test
     void concentricCoilsAreTakenWithTheirOwnLengths() {
         Winding uneven = WindingGenerator.generate(new WindingPlan(30, 4, 3, 2, CoilLayout.CONCENTRIC,
@@ -185,7 +188,8 @@ class CaptureCheckTest {
         ConductorBundle actual = BundleText.read("2x1.0mm + 2x0.8mm", ConductorMaterial.COPPER);
         List<CaptureReading> readings = new ArrayList<>();
         for (int group = 1; group <= 12; group++) {
-            readings.add(new CaptureReading.OfGroup(group, new EqualCoils(3, 6, 0.7, actual, 1).phaseResistance(22), 0.002));
+            readings.add(new CaptureReading.OfGroup(group, new EqualCoils(3, 6, 0.7, actual, 1).phaseResistance(22),
+                    0.002));
         }
         readings.add(new CaptureReading.OfMass(new EqualCoils(12, 6, 0.7, actual, 2).mass(3), 0.012));
         Explanation first = CaptureCheck.check(captured, readings, CaptureUncertainty.usual()).explanations().get(0);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Random;
 import org.copperbook.calc.OutOfRange;
 import org.copperbook.calc.winding.PhaseJunction;
@@ -104,5 +105,21 @@ class RedesignTest {
                 0.7,
                 InsulationGrade.GRADE_2, 24, 1.4e-3);
         assertThrows(OutOfRange.class, () -> BareCore.design(wish));
+    }
+
+    /**
+     * McPherson, ch. 3 Ex. 1-3: 0.96 T at 119.38 V a phase; a fifth more volts on the same turns would be 1.15 T in the
+     * gap.
+     */
+    @Test
+    void coreWarningsSeeTheDensityOfTheNewWinding() {
+        CoreGeometry core = new CoreGeometry(36, 0.30, 0.25, 0.2375, 0.0165, 0.045, 160e-6);
+        RatedWinding book = new RatedWinding(50, 119.38 * Math.sqrt(3), PhaseJunction.STAR, 1, 12, 2, 0.933, 12e-6, 60);
+        Redesign same = Redesign.of(book, new Redesign.Wish(50, 119.38 * Math.sqrt(3), PhaseJunction.STAR, 1, 0.933));
+        assertEquals(List.of(), same.coreWarnings(MachineType.SALIENT_POLE, core, 6));
+        Redesign high = Redesign.of(book,
+                new Redesign.Wish(50, 1.2 * 119.38 * Math.sqrt(3), PhaseJunction.STAR, 1, 0.933));
+        assertEquals(2, high.after().turnsPerCoil());
+        assertTrue(high.coreWarnings(MachineType.SALIENT_POLE, core, 6).get(0).contains("1.15 T lies above"));
     }
 }
