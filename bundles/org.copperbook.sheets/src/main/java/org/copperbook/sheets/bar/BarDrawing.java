@@ -17,8 +17,7 @@ import org.copperbook.calc.verdict.Outcome;
  */
 public final class BarDrawing {
 
-    /** Coordinates inside a bar. */
-    private static final int WIDE = 1_000_000;
+    /** Sizes inside a bar, in the units of the drawing (1/12700 point). */
     private static final int HIGH = 160_000;
     private static final int MIDDLE = HIGH / 2;
     private static final int TICK = 62_000;
@@ -54,34 +53,38 @@ public final class BarDrawing {
                 row, last, row);
         anchor.setAnchorType(ClientAnchor.AnchorType.MOVE_AND_RESIZE);
         XSSFShapeGroup group = drawing.createGroup(anchor);
-        group.setCoordinates(0, 0, WIDE, HIGH);
+        int wide = right - 3 * PER_PIXEL;
+        for (int i = column; i < last; i++) {
+            wide += Math.round(sheet.getColumnWidthInPixels(i)) * PER_PIXEL;
+        }
+        group.setCoordinates(0, 0, wide, HIGH);
         group.getCTGroupShape().getNvGrpSpPr().getCNvPr().setDescr(said);
-        line(group, 0, MIDDLE, WIDE, MIDDLE, 0.5);
-        tick(group, scale.lower());
-        tick(group, scale.upper());
-        whisker(group, scale);
-        dot(group, scale.value(), outcome);
+        line(group, 0, MIDDLE, wide, MIDDLE, 0.5);
+        tick(group, wide, scale.lower());
+        tick(group, wide, scale.upper());
+        whisker(group, wide, scale);
+        dot(group, wide, scale.value(), outcome);
     }
 
-    private static void tick(XSSFShapeGroup group, double at) {
+    private static void tick(XSSFShapeGroup group, int wide, double at) {
         if (!Double.isNaN(at)) {
-            line(group, x(at), MIDDLE - TICK, x(at), MIDDLE + TICK, 1.75);
+            line(group, x(wide, at), MIDDLE - TICK, x(wide, at), MIDDLE + TICK, 1.75);
         }
     }
 
-    private static void whisker(XSSFShapeGroup group, BarScale scale) {
+    private static void whisker(XSSFShapeGroup group, int wide, BarScale scale) {
         if (!Double.isNaN(scale.low()) && !Double.isNaN(scale.high())) {
-            line(group, x(scale.low()), MIDDLE, x(scale.high()), MIDDLE, 1.5);
-            line(group, x(scale.low()), MIDDLE - CAP, x(scale.low()), MIDDLE + CAP, 1);
-            line(group, x(scale.high()), MIDDLE - CAP, x(scale.high()), MIDDLE + CAP, 1);
+            line(group, x(wide, scale.low()), MIDDLE, x(wide, scale.high()), MIDDLE, 1.5);
+            line(group, x(wide, scale.low()), MIDDLE - CAP, x(wide, scale.low()), MIDDLE + CAP, 1);
+            line(group, x(wide, scale.high()), MIDDLE - CAP, x(wide, scale.high()), MIDDLE + CAP, 1);
         }
     }
 
-    private static void dot(XSSFShapeGroup group, double at, Outcome outcome) {
+    private static void dot(XSSFShapeGroup group, int wide, double at, Outcome outcome) {
         if (Double.isNaN(at)) {
             return;
         }
-        int x = x(at);
+        int x = x(wide, at);
         XSSFSimpleShape dot = group.createSimpleShape(box(x - DOT, MIDDLE - DOT, x + DOT, MIDDLE + DOT));
         dot.setShapeType(ShapeTypes.ELLIPSE);
         dot.setLineWidth(1);
@@ -108,7 +111,7 @@ public final class BarDrawing {
         return new XSSFChildAnchor(x1, y1, x2, y2);
     }
 
-    private static int x(double at) {
-        return (int) Math.round(at * WIDE);
+    private static int x(int wide, double at) {
+        return (int) Math.round(at * wide);
     }
 }

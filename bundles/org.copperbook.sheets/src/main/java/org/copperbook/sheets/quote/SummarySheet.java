@@ -28,6 +28,10 @@ public final class SummarySheet {
     private static final int PAGE_WIDTH = 62;
     private static final int NARROWEST = 15;
 
+    /** Rows of the customer's answer, to be given and given. */
+    private static final int BLANKS = 8;
+    private static final int ANSWERED = 6;
+
     private final QuoteContext context;
     private final Words words;
     private final SheetPage page;
@@ -177,9 +181,9 @@ public final class SummarySheet {
     }
 
     private void answer() {
-        page.keepTogether(9);
+                Quote.Approval approval = context.quote().approval();
+        page.keepTogether(approval == null ? BLANKS : ANSWERED);
         page.heading(words.get("answer.heading"));
-        Quote.Approval approval = context.quote().approval();
         if (approval == null || approval.agreed() == null) {
             for (String blank : List.of("answer.alternative", "answer.name", "answer.date", "answer.signature")) {
                 page.gap();
@@ -190,7 +194,7 @@ public final class SummarySheet {
         }
         page.pair(1, words.get("answer.said"), words.get(approval.agreed() ? "answer.agreed" : "answer.declined"));
         page.pair(1, words.get("answer.alternative"), approval.alternative());
-        page.pair(1, words.get("answer.name"), approval.by());
+        page.pair(1, words.get("answer.name"), context.shop().nameOf(approval.by()));
         page.pair(1, words.get("answer.how"), approval.how());
         if (approval.at() != null) {
             page.pair(1, words.get("answer.date"), DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm VV")

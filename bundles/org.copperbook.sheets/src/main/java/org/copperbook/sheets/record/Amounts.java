@@ -3,7 +3,7 @@ package org.copperbook.sheets.record;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import org.copperbook.calc.quantity.DecimalMark;
+import java.util.Map;
 import org.copperbook.calc.quantity.QuantityText;
 import org.copperbook.calc.quantity.Resistance;
 import org.copperbook.jobs.check.Verdict;
@@ -15,6 +15,8 @@ import org.copperbook.sheets.page.Words;
 final class Amounts {
 
     private static final int DIGITS = 5;
+    private static final Map<Character, Double> PREFIXES = Map.of('p', 1e-12, 'n', 1e-9, '\u00b5', 1e-6, 'm', 1e-3, 'k', 1e3,
+            'M', 1e6, 'G', 1e9);
 
     private final Words words;
 
@@ -36,29 +38,38 @@ final class Amounts {
         };
     }
 
-    /** The value of a verdict with its expanded uncertainty. */
+    /** The value of a verdict with its expanded uncertainty, both to the second figure of the uncertainty. */
     String valueOf(Verdict v) {
         String value = in(v.value(), v.unit());
         if (value.isEmpty() || v.expandedU() == null || !Double.isFinite(v.expandedU())) {
             return value;
         }
-        if (!"ohm".equals(v.unit())) {
-            return withUncertainty(v);
-        }
-        return value + " ± " + QuantityText.format(new Resistance(v.expandedU()), 2, DecimalMark.DOT);
-    }
-
-    /** Value and uncertainty to the same decimal, which is the second figure of the uncertainty. */
-    private String withUncertainty(Verdict v) {
-        boolean percent = "1".equals(v.unit());
-        double scale = percent ? 100 : 1;
-        String unit = percent ? " %" : v.unit() == null || v.unit().isEmpty() ? "" : "degC".equals(v.unit()) ? " °C" : " " + v.unit();
-        BigDecimal u = new BigDecimal(v.expandedU() * scale).round(new MathContext(2, RoundingMode.HALF_UP));
+        Shown shown = shown(v);
+        BigDecimal u = new BigDecimal(v.expandedU() / shown.size()).round(new MathContext(2, RoundingMode.HALF_UP));
         if (u.signum() == 0) {
-            return in(v.value(), v.unit());
+            return value;
         }
         int decimals = Math.max(0, u.scale());
-        return plain(new BigDecimal(v.value() * scale), decimals) + unit + " ± " + plain(u, decimals) + unit;
+        return plain(new BigDecimal(v.value() / shown.size()), decimals) + shown.unit() + " ± " + plain(u, decimals) + shown.unit();
+    }
+
+    /** The unit in which a value is shown, with its size in the unit held. */
+    private record Shown(String unit, double size) {
+    }
+
+    private static Shown shown(Verdict v) {
+        String unit = v.unit() == null ? "" : v.unit();
+        return switch (unit) {
+            case "1" -> new Shown(" %", 0.01);
+            case "" -> new Shown("", 1);
+            case "degC" -> new Shown(" °C", 1);
+            case "ohm" -> {
+                String text = QuantityText.format(new Resistance(v.value()));
+                String prefixed = text.substring(text.indexOf(' '));
+                yield new Shown(prefixed, prefixed.length() == 2 ? 1 : PREFIXES.get(prefixed.charAt(1)));
+            }
+            default -> new Shown(" " + unit, 1);
+        };
     }
 
     private static String plain(BigDecimal value, int decimals) {
