@@ -1,15 +1,21 @@
 package org.copperbook.inspection;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.copperbook.desk.entry.FieldUnit;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.grid.GridColumns;
+import org.copperbook.desk.grid.RecordGrid;
+import org.copperbook.desk.page.CautionsGate;
 import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.reading.Conditions;
 import org.copperbook.desk.reading.NewReading;
 import org.copperbook.desk.text.Words;
+import org.copperbook.jobs.check.Hazardous;
 import org.copperbook.jobs.inspection.ChecklistItem;
 import org.copperbook.jobs.inspection.ExcitationRun;
 import org.copperbook.jobs.inspection.Finding;
@@ -26,6 +32,10 @@ public final class InspectionPage extends PartPage {
             List.of("shaft", "fits", "runout", "bearings", "fan", "coupling", "airGap");
     private static final List<String> VISUAL =
             List.of("burns", "contamination", "moisture", "wedges", "lacing", "leads", "terminals", "rectifier");
+
+    private static final int CORRECTS_CHARS = 9;
+
+    private CautionsGate runGate;
 
     @Override
     protected Words words() {
@@ -51,9 +61,9 @@ public final class InspectionPage extends PartPage {
                 .where(r -> ReadingQuantity.INSULATION_RESISTANCE.name().equals(r.path("quantity").asText()))
                 .newRow(() -> readings.of(ReadingQuantity.INSULATION_RESISTANCE, Place.Kind.TO_EARTH,
                         Reading.State.AS_FOUND, before(ReadingQuantity.INSULATION_RESISTANCE)));
-        here.words("inspection.runCaution");
-        here.grid("inspection.runs", "/excitationRuns", this::runs)
-                .newRow(this::newRun);
+        runGate = new CautionsGate(here, "inspection.runCautions", site(), Hazardous.SEPARATE_EXCITATION);
+        RecordGrid runs = here.grid("inspection.runs", "/excitationRuns", this::runs);
+        runGate.opens(() -> runs.newRow(this::newRun));
         here.grid("inspection.findings", "/findings", columns -> columns
                 .mark("/where", "inspection.where")
                 .choice("/severity", "inspection.severity", Finding.Severity.class)
@@ -65,7 +75,8 @@ public final class InspectionPage extends PartPage {
     }
 
     private void resistance(GridColumns columns) {
-        columns.choice("/place/winding", "reading.winding", WindingRole.class)
+        columns.computed("number", "reading.number", this::number)
+                .choice("/place/winding", "reading.winding", WindingRole.class)
                 .choice("/place/kind", "reading.place", Place.Kind.class)
                 .mark("/place/mark", "reading.mark")
                 .observed("/observed", "reading.ohms", FieldUnit.OHM)
@@ -76,9 +87,23 @@ public final class InspectionPage extends PartPage {
                 .mark("/temperatureHow", "reading.temperatureHow")
                 .moment("/at", "reading.at")
                 .person("/by", "reading.by")
-                .mark("/id", "reading.id")
-                .mark("/supersedes", "reading.supersedes")
+                .entry("/supersedes", "reading.supersedes", new CorrectedReadingEntry(this::readings), CORRECTS_CHARS)
                 .text("/reason", "reading.reason");
+    }
+
+    private String number(JsonNode row) {
+        String id = row.path("id").asText("");
+        JsonNode all = readings();
+        for (int i = 0; i < all.size(); i++) {
+            if (!id.isEmpty() && id.equals(all.get(i).path("id").asText())) {
+                return Integer.toString(i + 1);
+            }
+        }
+        return "";
+    }
+
+    private JsonNode readings() {
+        return document().rows(key(), "/readings");
     }
 
     private void insulation(GridColumns columns) {
@@ -96,8 +121,7 @@ public final class InspectionPage extends PartPage {
     }
 
     private void runs(GridColumns columns) {
-        columns.person("/cautionsBy", "run.cautionsBy")
-                .flag("/regulatorIsolated", "run.regulatorIsolated")
+        columns.flag("/regulatorIsolated", "run.regulatorIsolated")
                 .number("/speedRpm", "run.speed", FieldUnit.RPM)
                 .number("/exciterA", "run.exciterA", FieldUnit.AMPERE)
                 .number("/batteryV", "run.batteryV", FieldUnit.VOLT)
@@ -106,6 +130,7 @@ public final class InspectionPage extends PartPage {
                 .observed("/lineVolts/c", "run.wu", FieldUnit.VOLT)
                 .number("/expectedV", "run.expected", FieldUnit.VOLT)
                 .choice("/expectedFrom", "run.expectedFrom", ExcitationRun.ExpectedFrom.class)
+                .person("/cautionsBy", "run.cautionsBy")
                 .observed("/neutralVolts/a", "run.un", FieldUnit.VOLT)
                 .observed("/neutralVolts/b", "run.vn", FieldUnit.VOLT)
                 .observed("/neutralVolts/c", "run.wn", FieldUnit.VOLT)
@@ -128,7 +153,8 @@ public final class InspectionPage extends PartPage {
     private ObjectNode newRun() {
         ObjectNode row = site().json().mapper().createObjectNode();
         site().who().ifPresent(w -> row.put("by", w));
-        return row;
+        runGate.acknowledgedBy().ifPresent(w -> row.put("cautionsBy", w));
+        return row.put("at", Instant.now().truncatedTo(ChronoUnit.SECONDS).toString());
     }
 
     @Override

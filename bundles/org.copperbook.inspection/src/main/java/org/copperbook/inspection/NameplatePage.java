@@ -1,13 +1,21 @@
 package org.copperbook.inspection;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.copperbook.desk.entry.FieldUnit;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
+import org.copperbook.jobs.limits.Limit;
 import org.copperbook.jobs.nameplate.Nameplate;
+import org.copperbook.jobs.winding.WindingRole;
 
 /** The rating plate, as read, with its figures checked against each other. */
 public final class NameplatePage extends PartPage {
+
+    private static final String RESISTANCE = "resistance.";
+    private static final List<WindingRole> ALL_ROLES = List.of(WindingRole.values());
 
     private final PlateCrossCheck crossCheck = new PlateCrossCheck();
 
@@ -65,6 +73,29 @@ public final class NameplatePage extends PartPage {
                 .number("/currentA", "plate.current", FieldUnit.AMPERE)
                 .number("/powerFactor", "plate.powerFactor", FieldUnit.NUMBER))
                 .newRow(() -> site().json().mapper().createObjectNode());
+        here.words("plate.limitsHint");
+        here.grid("plate.limits", "/makerLimits", columns -> columns
+                .proposals("/id", "limit.id", this::limitIds)
+                .text("/appliesTo", "limit.appliesTo")
+                .number("/lower", "limit.lower", FieldUnit.NUMBER)
+                .number("/upper", "limit.upper", FieldUnit.NUMBER)
+                .mark("/unit", "limit.unit")
+                .number("/atCelsius", "limit.at", FieldUnit.CELSIUS)
+                .text("/source", "limit.source"))
+                .newRow(() -> site().json().mapper().createObjectNode().put("id", RESISTANCE + ALL_ROLES.get(0).word())
+                        .put("unit", "ohm").put("standing", Limit.Standing.MAKER.name()));
+    }
+
+    /** What a maker's manual usually limits: the resistance of each winding. */
+    private Map<String, String> limitIds() {
+        Map<String, String> ids = new LinkedHashMap<>();
+        for (WindingRole role : ALL_ROLES) {
+            ids.put(RESISTANCE + role.word(), words().text("limit.resistance", words().of(role)));
+            if (!role.isField()) {
+                ids.put(RESISTANCE + role.word() + ".line", words().text("limit.resistanceLine", words().of(role)));
+            }
+        }
+        return ids;
     }
 
     /** What the figures of the plate say about each other; a contradiction is shown and never refused. */

@@ -2,16 +2,20 @@ package org.copperbook.winding;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.copperbook.calc.OutOfRange;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.entry.FieldUnit;
 import org.copperbook.desk.entry.NumberEntry;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.grid.GridColumns;
+import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.reading.Conditions;
 import org.copperbook.desk.reading.ConditionsArea;
@@ -30,6 +34,8 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 
 /** One winding: its description, its coil groups with their resistances, two counts, and what follows from them. */
@@ -75,7 +81,19 @@ public final class WindingPage extends PartPage {
                 .integer("/strands", "count.strands", 1, 999)
                 .entry("/groups", "count.turns", new CountedTurnsEntry(), COILS_CHARS))
                 .newRow(this::newCount);
+        RecordGrid photos = here.grid("winding.photos", "/photos", columns -> columns
+                .text("/caption", "photos.caption")
+                .computed("name", "photos.name", row -> row.path("name").asText("")));
+        new PhotosArea(here.area("winding.photosAdd"), site(), words(), photos, () -> chosenFiles(photos.table()));
         dimensions(here);
+    }
+
+    private List<Path> chosenFiles(Control over) {
+        FileDialog dialog = new FileDialog(over.getShell(), SWT.OPEN | SWT.MULTI);
+        dialog.setText(words().text("photos.choose"));
+        dialog.setFilterExtensions(new String[] {"*.jpg;*.jpeg;*.png;*.JPG;*.JPEG;*.PNG", "*.*"});
+        return dialog.open() == null ? List.of() : Stream.of(dialog.getFileNames())
+                .map(name -> Path.of(dialog.getFilterPath(), name)).toList();
     }
 
     private void description(Form here) {
@@ -156,8 +174,7 @@ public final class WindingPage extends PartPage {
     }
 
     private ObjectNode newReading() {
-        ObjectNode reading = reading(ReadingQuantity.RESISTANCE, Place.Kind.PHASE);
-        return reading;
+        return reading(ReadingQuantity.RESISTANCE, Place.Kind.PHASE);
     }
 
     private ObjectNode newCount() {

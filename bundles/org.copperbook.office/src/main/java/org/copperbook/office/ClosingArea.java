@@ -1,0 +1,117 @@
+package org.copperbook.office;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.page.PageSite;
+import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.Look;
+import org.copperbook.jobs.booking.Standing;
+import org.copperbook.jobs.booking.Standing.Closure;
+import org.copperbook.jobs.booking.Standing.How;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+/** Closes a job: how it ended and why, put down as one step so that no half of it is ever on record. */
+final class ClosingArea {
+
+    private static final String CLOSURE = "/closure";
+
+    private final PageSite site;
+    private final Words words;
+    private final Combo how;
+    private final Text reason;
+    private final Text into;
+    private final Button close;
+    private final Label said;
+
+    ClosingArea(Composite area, PageSite site, Words words) {
+        this.site = site;
+        this.words = words;
+        Look look = Look.of(area);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 4).applyTo(area);
+        how = look.as(Look.Role.TEXT, new Combo(area, SWT.READ_ONLY));
+        for (How h : How.values()) {
+            how.add(words.of(h));
+        }
+        how.setData(Desk.ID, "closing.how");
+        reason = text(area, look, "closing.reason");
+        into = text(area, look, "closing.into");
+        GridDataFactory.fillDefaults().span(2, 1).hint(look.chars(40), SWT.DEFAULT).applyTo(into);
+        close = look.as(Look.Role.STRONG, new Button(area, SWT.PUSH));
+        close.setText(words.text("closing.close"));
+        close.setData(Desk.ID, "closing.close");
+        close.addListener(SWT.Selection, e -> close());
+        GridDataFactory.fillDefaults().span(2, 1).align(SWT.BEGINNING, SWT.CENTER).applyTo(close);
+        said = look.as(Look.Role.TEXT, new Label(area, SWT.WRAP));
+        GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(look.chars(60), SWT.DEFAULT).applyTo(said);
+        how.addListener(SWT.Selection, e -> into.setEnabled(chosen() == How.MERGED));
+        into.setEnabled(false);
+    }
+
+    /** Shows how the job stands now. */
+    void show() {
+        Optional<Closure> closure = site.document().part(site.key(), Standing.class).map(Standing::closure);
+        boolean open = closure.isEmpty() && site.blocked().isEmpty();
+        how.setEnabled(open);
+        reason.setEnabled(open);
+        close.setEnabled(open);
+        closure.ifPresent(c -> say(words.text("closing.closed", c.how() == null ? "" : words.of(c.how()),
+                c.at() == null ? "" : DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
+                        .format(c.at().atZone(ZoneId.systemDefault())),
+                c.reason() == null ? "" : c.reason())));
+    }
+
+    private How chosen() {
+        return how.getSelectionIndex() < 0 ? null : How.values()[how.getSelectionIndex()];
+    }
+
+    private void close() {
+        How chosen = chosen();
+        if (chosen == null) {
+            say(words.text("closing.howFirst"));
+            return;
+        }
+        if (reason.getText().isBlank() && (chosen == How.CANCELLED || chosen == How.MERGED)) {
+            say(words.text("closing.reasonFirst"));
+            return;
+        }
+        ObjectNode closure = site.json().mapper().createObjectNode().put("how", chosen.name());
+        if (!reason.getText().isBlank()) {
+            closure.put("reason", reason.getText().strip());
+        }
+        if (chosen == How.MERGED && !into.getText().isBlank()) {
+            closure.put("into", into.getText().strip());
+        }
+        closure.put("at", Instant.now().truncatedTo(ChronoUnit.SECONDS).toString());
+        site.who().ifPresent(w -> closure.put("by", w));
+        site.document().change(site.key(), CLOSURE, tree -> {
+            tree.set("closure", closure);
+            return tree;
+        }).ifPresent(this::say);
+    }
+
+    private Text text(Composite area, Look look, String key) {
+        Text t = look.as(Look.Role.TEXT, new Text(area, SWT.BORDER));
+        t.setMessage(words.text(key));
+        t.setData(Desk.ID, key);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(t);
+        return t;
+    }
+
+    private void say(String text) {
+        said.setText(text);
+        said.requestLayout();
+    }
+}

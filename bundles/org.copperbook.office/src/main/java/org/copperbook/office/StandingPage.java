@@ -1,0 +1,40 @@
+package org.copperbook.office;
+
+import org.copperbook.desk.form.Form;
+import org.copperbook.desk.page.PartPage;
+import org.copperbook.desk.text.Words;
+import org.copperbook.jobs.booking.Standing;
+import org.copperbook.jobs.check.Verdict;
+
+/** What a job waits for, and how it ended. */
+public final class StandingPage extends PartPage {
+
+    private ClosingArea closing;
+
+    @Override
+    protected Words words() {
+        return Words.of(StandingPage.class);
+    }
+
+    @Override
+    protected void build(Form here) {
+        here.section("standing.waiting")
+                .choice("/waiting/waitingFor", "standing.for", Standing.WaitingFor.class)
+                .moment("/waiting/since", "standing.since")
+                .text("/waiting/reason", "standing.reason");
+        here.words("standing.closingHint");
+        closing = new ClosingArea(here.area("standing.closing"), site(), words());
+    }
+
+    @Override
+    protected void changed() {
+        if (closing != null) {
+            closing.show();
+        }
+    }
+
+    @Override
+    protected void judged(java.util.List<Verdict> ofJob) {
+        closing.show();
+    }
+}
