@@ -29,6 +29,11 @@ public final class Quotes implements ManyParts {
     }
 
     @Override
+    public int place(PartKey key) {
+        return key.name().matches("\\d{1,9}") ? Integer.parseInt(key.name()) : Integer.MAX_VALUE;
+    }
+
+    @Override
     public ObjectNode beginning(PartKey key, Job job, PartJson json) {
         ObjectNode tree = json.mapper().createObjectNode();
         tree.put("schema", Quote.SCHEMA).put("revision", Integer.parseInt(key.name()));

@@ -86,6 +86,7 @@ final class HoldPointsArea {
         sign.setData(Desk.ID, "sign." + state.point().name());
         Label said = wrapped(box, look, "");
         said.setForeground(look.palette().problem());
+        said.setData(Desk.ID, "sign.said." + state.point().name());
         sign.addListener(SWT.Selection, e -> {
             List<String> refused = desk.sign(state.point(),
                     role.getSelectionIndex() < 0 ? null : roles.get(role.getSelectionIndex()),

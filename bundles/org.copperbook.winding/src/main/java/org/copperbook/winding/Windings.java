@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.copperbook.desk.page.ManyParts;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.Job;
@@ -51,7 +52,13 @@ public final class Windings implements ManyParts {
 
     @Override
     public String label(PartKey key) {
-        return words.text(isAsWound(key) ? "winding.labelAsWound" : "winding.labelAsFound", words.of(role(key)));
+        String label = words.text(isAsWound(key) ? "winding.labelAsWound" : "winding.labelAsFound", words.of(role(key)));
+        return label.substring(0, 1).toUpperCase(Locale.getDefault()) + label.substring(1);
+    }
+
+    @Override
+    public int place(PartKey key) {
+        return role(key).ordinal();
     }
 
     @Override

@@ -69,7 +69,9 @@ final class Outline {
     private void severalRows(PageContribution p, JobDocument document, Set<PartKey> opened, Judgement judgement,
             Job job, List<Placed> placed) {
         ManyParts names = many.get(p.id());
-        Set<PartKey> keys = new TreeSet<>(job.keys(p.kind()));
+        Comparator<PartKey> byPlace = Comparator.comparingInt(k -> names == null ? 0 : names.place(k));
+        Set<PartKey> keys = new TreeSet<>(byPlace.thenComparing(Comparator.naturalOrder()));
+        keys.addAll(job.keys(p.kind()));
         opened.stream().filter(k -> k.kind() == p.kind()).forEach(keys::add);
         for (PartKey key : keys) {
             placed.add(row(p, key, names == null ? key.name() : names.label(key), document, judgement));

@@ -15,6 +15,11 @@ public interface ManyParts {
     /** The name of one part, e.g. "Main stator, as found". */
     String label(PartKey key);
 
+    /** Place of a part among the others of its kind in the outline, smallest first; equal ones stand by their keys. */
+    default int place(PartKey key) {
+        return 0;
+    }
+
     /** What the record of a part starts as. */
     ObjectNode beginning(PartKey key, Job job, PartJson json);
 }

@@ -120,9 +120,23 @@ public final class Desktop {
                 .orElseThrow(() -> new AssertionError("no field " + pointer + " in the window; there are " + ids()));
     }
 
+    /** Whether a control of this name is there to be seen. */
+    public boolean shows(String id) {
+        return find(c -> id.equals(c.getData(Desk.ID)) && c.isVisible()).isPresent();
+    }
+
     /** The grid over a list on the page shown. */
     public RecordGrid grid(String list) {
         return Objects.requireNonNull(RecordGrid.of((Table) field(list)), list);
+    }
+
+    /** The grid over a list on the page shown that has a column; two grids of one page can show one list. */
+    public RecordGrid grid(String list, String column) {
+        return find(c -> c.isVisible() && c instanceof Table t && RecordGrid.of(t) != null
+                && RecordGrid.of(t).list().equals(list)
+                && RecordGrid.of(t).model().columns().stream().anyMatch(k -> k.pointer().equals(column)))
+                .map(c -> RecordGrid.of((Table) c))
+                .orElseThrow(() -> new AssertionError("no grid over " + list + " with " + column + " in the window"));
     }
 
     /** Text of a field. */

@@ -1,0 +1,288 @@
+package org.copperbook.desk.tests.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import org.copperbook.calc.verdict.Outcome;
+import org.copperbook.desk.editor.JobEditor;
+import org.copperbook.desk.grid.RecordGrid;
+import org.copperbook.desk.tests.window.Desktop;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.check.HoldPointState;
+import org.copperbook.jobs.check.Stage;
+import org.copperbook.jobs.check.Verdict;
+import org.copperbook.jobs.signoff.HoldPoint;
+import org.copperbook.jobs.signoff.SignOffs;
+import org.copperbook.jobs.winding.WindingRole;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The 60 kW brushless set of US Army TM 9-6115-645-24 through the window, from the first reading to the signed release.
+ * The manual's limits at 25 degrees Celsius (table 4-3): exciter stator 24.85 to 33.61 ohm, exciter rotor 0.202 to
+ * 0.274 ohm between two lines, generator rotor 0.52 to 0.70 ohm, generator stator 0.040 to 0.054 ohm per section.
+ */
+class PublishedSetTest {
+
+    private static final PartKey INSPECTION = PartKey.of(PartKind.INSPECTION);
+    private static final PartKey FOUND = PartKey.windingAsFound(WindingRole.EXCITER_STATOR);
+    private static final PartKey WOUND = PartKey.windingAsWound(WindingRole.EXCITER_STATOR);
+    private static final PartKey SIGN_OFFS = PartKey.of(PartKind.SIGN_OFFS);
+    private static final String READINGS = "/readings";
+
+    private final Desktop desktop = new Desktop();
+    private final Keyboard keys = new Keyboard(desktop);
+    private final PublishedSet set = new PublishedSet(desktop);
+    private JobEditor editor;
+
+    @AfterEach
+    void leave() {
+        desktop.closeAll();
+    }
+
+    @Test
+    void readingsTypedAreJudgedByTheManualsLimits() throws Exception {
+        open(set.takeIn(PartKind.BOOKING, PartKind.NAMEPLATE, PartKind.QUOTE));
+        typeReadings();
+        Map.of("exciter-stator.resistance.as-found.whole", Outcome.FAILS,
+                "main-rotor.resistance.as-found.whole", Outcome.MEETS,
+                "exciter-rotor.resistance.as-found.u-v", Outcome.MEETS,
+                "exciter-rotor.resistance.as-found.v-w", Outcome.MEETS,
+                "main-stator.resistance.as-found.t1-t4", Outcome.MEETS,
+                "main-stator.resistance.as-found.t9-t12", Outcome.MEETS)
+                .forEach((id, outcome) -> assertEquals(outcome, verdict(id).outcome(), id));
+        Verdict rejected = verdict("exciter-stator.resistance.as-found.whole");
+        assertTrue(rejected.source().contains("TM 9-6115-645-24"), rejected.source());
+        assertTrue(rejected.value() + rejected.expandedU() < rejected.bounds().lower(), "below with its whole whisker");
+        assertEquals(rejected.id(), editor.verdicts().shown().get(0).id(), "the heaviest stands first at the right");
+        RecordGrid grid = desktop.grid(READINGS, "/method");
+        grid.moveTo(3, 0);
+        assertTrue(grid.spoken().contains("fails"), grid.spoken());
+        grid.moveTo(1, 0);
+        assertTrue(grid.spoken().contains("meets"), grid.spoken());
+    }
+
+    @Test
+    void theSeparateExcitationRunOpensOnlyWhenItsCautionsAreAcknowledgedByName() throws Exception {
+        open(set.takeIn(PartKind.BOOKING, PartKind.NAMEPLATE));
+        editor.show(INSPECTION);
+        RecordGrid runs = desktop.grid("/excitationRuns");
+        assertFalse(runs.model().grows(), "no run can be begun yet");
+        desktop.press("cautions.separate-excitation");
+        assertTrue(runs.model().grows());
+        SignOffs.CautionAcknowledged said = editor.document().job().signOffs().orElseThrow().cautions().get(0);
+        assertEquals("tester-1", said.by());
+        cell("/excitationRuns", "/regulatorIsolated", 0, "yes");
+        cell("/excitationRuns", "/speedRpm", 0, "1803");
+        cell("/excitationRuns", "/exciterA", 0, "1.12");
+        cell("/excitationRuns", "/batteryV", 0, "24");
+        cell("/excitationRuns", "/lineVolts/a", 0, "131.2");
+        cell("/excitationRuns", "/lineVolts/b", 0, "131.0");
+        cell("/excitationRuns", "/lineVolts/c", 0, "131.5");
+        cell("/excitationRuns", "/expectedV", 0, "208");
+        cell("/excitationRuns", "/expectedFrom", 0, "nominal");
+        desktop.settle(editor);
+        assertEquals("tester-1", editor.document().job().inspection().orElseThrow().excitationRuns().get(0).cautionsBy());
+        assertEquals(Outcome.FAILS, verdict("excitation-run.1").outcome(), "far below nominal");
+        save();
+    }
+
+    @Test
+    void theSetGoesFromInspectionToTheReleaseWorkbook() throws Exception {
+        open(set.takeIn(PartKind.BOOKING, PartKind.NAMEPLATE, PartKind.QUOTE));
+        typeReadings();
+        save();
+        captureIsSignedByTwoBeforeTheNewWindingIsOpen();
+        put(WOUND);
+        editor.show(WOUND);
+        put(PartKey.of(PartKind.IMPREGNATION));
+        put(PartKey.of(PartKind.RECTIFIER));
+        put(PartKey.of(PartKind.RUN_UP));
+        judgeWithstand();
+        acknowledgeTestBay();
+        signed(HoldPoint.WINDING_PROVED, "winder-1", "tester-1");
+        signed(HoldPoint.RECTIFIER_COMPLETE, "tester-1");
+        refusedTheWinder();
+        signed(HoldPoint.RELEASE, "checker-1");
+        save();
+        assertEquals(Stage.At.RELEASED, Stage.of(desktop.session().store().load(editor.document().id())).at());
+        WrittenWorkbook record = WrittenWorkbook.by(desktop, editor, "org.copperbook.desk.command.recordWorkbook");
+        record.says("TM 9-6115-645-24");
+        record.says("Hill Road Pumping Station");
+        record.says("fails");
+        record.says("Q. Hazel");
+    }
+
+    private void captureIsSignedByTwoBeforeTheNewWindingIsOpen() {
+        put(FOUND);
+        editor.document().beginWith(WOUND, new org.copperbook.winding.Windings().beginning(WOUND,
+                editor.document().job(), desktop.session().json()));
+        editor.begin(WOUND);
+        desktop.settle(editor);
+        assertTrue(desktop.shows("blocked"), "the window says why the new winding is closed");
+        assertFalse(((Text) desktop.field("/span")).getEditable(), "nothing can be typed there yet");
+        editor.show(SIGN_OFFS);
+        press(HoldPoint.CAPTURE_COMPLETE);
+        String refused = ((Label) desktop.field("sign.said.CAPTURE_COMPLETE")).getText();
+        assertNotEquals("", refused, "a tester alone is refused, in words");
+        assertNotEquals(HoldPointState.State.SIGNED, state(HoldPoint.CAPTURE_COMPLETE).state());
+        signed(HoldPoint.CAPTURE_COMPLETE, "winder-1", "winder-2");
+        editor.show(WOUND);
+        assertFalse(desktop.shows("blocked"));
+        assertTrue(((Text) desktop.field("/span")).getEditable());
+    }
+
+    private void judgeWithstand() {
+        be("checker-1");
+        editor.show(SIGN_OFFS);
+        Combo verdict = (Combo) desktop.field("open.verdict");
+        String title = verdict("withstand.exciter-stator.1").title();
+        for (int i = 0; i < verdict.getItemCount(); i++) {
+            if (verdict.getItem(i).endsWith(title)) {
+                verdict.select(i);
+            }
+        }
+        verdict.notifyListeners(SWT.Selection, new Event());
+        ((Text) desktop.field("open.reason")).setText("1500 V is the least of IEC 60034-1, table 16.");
+        desktop.press("open.acceptable");
+        desktop.settle(editor);
+        assertEquals("checker-1", editor.document().job().signOffs().orElseThrow().judgements().get(0).by());
+    }
+
+    private void acknowledgeTestBay() {
+        be("tester-1");
+        editor.show(PartKey.of(PartKind.RUN_UP));
+        desktop.press("cautions.withstand");
+        desktop.press("cautions.live-run-up");
+        desktop.settle(editor);
+    }
+
+    private void refusedTheWinder() {
+        be("winder-1");
+        editor.show(SIGN_OFFS);
+        press(HoldPoint.RELEASE);
+        assertNotEquals("", ((Label) desktop.field("sign.said.RELEASE")).getText());
+        assertNotEquals(HoldPointState.State.SIGNED, state(HoldPoint.RELEASE).state());
+    }
+
+    private void signed(HoldPoint point, String... people) {
+        for (String person : people) {
+            be(person);
+            editor.show(SIGN_OFFS);
+            assertEquals(List.of(), state(point).blockers(), point + " may be signed");
+            press(point);
+        }
+        assertEquals(HoldPointState.State.SIGNED, state(point).state(), point + " " + state(point).toSign());
+    }
+
+    private void press(HoldPoint point) {
+        desktop.press("sign." + point.name());
+        desktop.settle(editor);
+    }
+
+    private HoldPointState state(HoldPoint point) {
+        return editor.judgement().holdPoints().stream().filter(s -> s.point() == point).findFirst().orElseThrow();
+    }
+
+    private void open(String number) throws Exception {
+        desktop.session().who("tester-1");
+        editor = desktop.open(number);
+        be("tester-1");
+    }
+
+    private void be(String person) {
+        desktop.session().who(person);
+        desktop.work();
+        desktop.settle(editor);
+    }
+
+    /** Writes the record of a part as a whole; how its fields are typed is another test's matter. */
+    private void put(PartKey key) {
+        editor.document().put(key, set.part(key));
+        desktop.settle(editor);
+    }
+
+    private void save() throws Exception {
+        keys.control('s');
+        desktop.until("Ctrl+S has saved the job", () -> !editor.isDirty());
+        desktop.settle(editor);
+    }
+
+    private Verdict verdict(String id) {
+        return editor.judgement().verdicts().stream().filter(v -> v.id().equals(id)).findFirst()
+                .orElseThrow(() -> new AssertionError(id + " is not among " + editor.judgement().verdicts().stream()
+                        .map(Verdict::id).toList()));
+    }
+
+    private void typeReadings() {
+        editor.show(INSPECTION);
+        resistance(0, "main rotor", "F1-F2", "0,5955");
+        resistance(1, "main stator", "T1-T4", "45.73 m");
+        resistance(2, "main stator", "T2-T5", "45.93 m");
+        resistance(3, "exciter stator", "F1-F2", "21.44 ohm");
+        resistance(4, "exciter rotor", "U-V", "0.2301");
+        resistance(5, "exciter rotor", "V-W", "0.2307");
+        resistance(6, "exciter rotor", "W-U", "0.2304");
+        resistance(7, "main stator", "T3-T6", "0.04564");
+        resistance(8, "main stator", "T7-T10", "0.04583");
+        resistance(9, "main stator", "T8-T11", "0.04573");
+        resistance(10, "main stator", "T9-T12", "0.04603");
+        insulation(0, "main stator", "180 M");
+        insulation(1, "main rotor", "95");
+        insulation(2, "exciter stator", "60");
+        insulation(3, "exciter rotor", "0.12 G");
+        desktop.settle(editor);
+        assertEquals(15, editor.document().rows(INSPECTION, READINGS).size());
+    }
+
+    private void resistance(int row, String winding, String mark, String ohms) {
+        String column = "/method";
+        cellOf(column, "/place/winding", row, winding);
+        cellOf(column, "/place/mark", row, mark);
+        cellOf(column, "/observed", row, ohms);
+        if (row == 0) {
+            cellOf(column, "/windingCelsius", row, "18");
+            cellOf(column, "/instrument", row, "bridge-1");
+            cellOf(column, "/method", row, "4-wire");
+        }
+        cellOf(column, "/at", row, "2026-03-03 09:" + (10 + row));
+    }
+
+    private void insulation(int row, String winding, String ohms) {
+        String column = "/testVolts";
+        cellOf(column, "/place/winding", row, winding);
+        cellOf(column, "/observed", row, ohms);
+        cellOf(column, "/testVolts", row, "500");
+        cellOf(column, "/afterSeconds", row, "1 min");
+        if (row == 0) {
+            cellOf(column, "/windingCelsius", row, "18");
+            cellOf(column, "/instrument", row, "megger-1");
+        }
+        cellOf(column, "/at", row, "2026-03-03 09:" + (30 + row));
+    }
+
+    private void cellOf(String gridColumn, String column, int row, String text) {
+        type(desktop.grid(READINGS, gridColumn), column, row, text);
+    }
+
+    private void cell(String list, String column, int row, String text) {
+        type(desktop.grid(list, column), column, row, text);
+    }
+
+    private void type(RecordGrid grid, String column, int row, String text) {
+        int at = grid.model().columns().stream().map(c -> c.pointer()).toList().indexOf(column);
+        keys.cell(grid, row, at, text);
+        assertTrue(editor.document().typed(INSPECTION, grid.model().pointer(row, at)).isEmpty(),
+                column + " understands \"" + text + "\"");
+    }
+}
