@@ -60,14 +60,15 @@ public final class QuotePage extends PartPage {
                 .decimal(at + "/markUpPercent", "alternative.markUp")
                 .decimal(at + "/discountPercent", "alternative.discount")
                 .text(at + "/note", "alternative.note")
-                .computed("quote.total." + index, "alternative.total", () -> total(index));
+                .computed("quote.total." + index, "alternative.total", () -> total(index, false))
+                .computed("quote.limit." + index, "alternative.limit", () -> total(index, true));
         here.grid("quote.lines", at + "/lines", columns -> columns
                 .choice("/kind", "line.kind", QuoteLine.Kind.class)
                 .text("/text", "line.text")
-                .mark("/trade", "line.trade")
                 .decimal("/quantity", "line.quantity")
                 .mark("/unit", "line.unit")
                 .decimal("/unitPrice", "line.unitPrice")
+                .mark("/trade", "line.trade")
                 .decimal("/discountPercent", "line.discount")
                 .mark("/tax", "line.tax"))
                 .newRow(this::newLine);
@@ -87,7 +88,8 @@ public final class QuotePage extends PartPage {
         return document().part(key(), Quote.class);
     }
 
-    private String total(int index) {
+    /** The total of an alternative, or what it means for the limit up to which nobody has to ask. */
+    private String total(int index, boolean againstLimit) {
         Optional<Quote> quote = quote();
         if (quote.isEmpty() || quote.get().alternatives().size() <= index
                 || quote.get().alternatives().get(index).lines().isEmpty()) {
@@ -102,10 +104,13 @@ public final class QuotePage extends PartPage {
             String sum = words().text("alternative.sum", money.format(totals.net()), money.format(totals.gross()),
                     quote.get().currency());
             BigDecimal limit = document().job().booking().map(b -> b.spendLimit()).orElse(null);
-            return limit == null || totals.gross().compareTo(limit) <= 0 ? sum
-                    : sum + "  " + words().text("alternative.overLimit", money.format(limit));
+            if (!againstLimit) {
+                return sum;
+            }
+            return limit == null ? "" : words().text(totals.gross().compareTo(limit) <= 0 ? "alternative.underLimit"
+                    : "alternative.overLimit", money.format(limit));
         } catch (UnpriceableQuoteException open) {
-            return open.getMessage();
+            return againstLimit ? "" : open.getMessage();
         }
     }
 
