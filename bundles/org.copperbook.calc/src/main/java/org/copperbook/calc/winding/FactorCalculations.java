@@ -189,7 +189,7 @@ public final class FactorCalculations implements CalculationSource {
         return Calculation.named(WINDING, "winding-feasibility")
                 .title("What a number of slots, poles and phases allows")
                 .source("Srivastava, Ex. 5.2 (32 slots in 4 poles refused); " + TEXTBOOK)
-                .formula("q = Q/(2p m) = a/b; balanced when Q divides by m and b is no multiple of m;"
+                .formula("q = Q/(2p m) = a/b; balanced when Q divides by m and b has no factor in common with m;"
                         + " circuits divide 2p/b")
                 .whole("slots", null, "slots")
                 .whole("poles", null, "poles")

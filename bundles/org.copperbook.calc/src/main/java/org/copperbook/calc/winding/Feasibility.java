@@ -7,9 +7,9 @@ import org.copperbook.calc.Require;
 
 /**
  * What a number of slots, poles and phases allows. With {@code q = slots/(poles phases) = a/b} in lowest terms a
- * two-layer winding is balanced when the slots divide by the phases and b is not a multiple of them (Srivastava, Ex.
- * 5.2, refuses 32 slots in 4 poles; Pyrhonen, Jokinen and Hrabovcova, Design of Rotating Electrical Machines, ch. 2,
- * gives the same condition over the greatest common divisor).
+ * two-layer winding is balanced when the slots divide by the phases and b has no factor in common with them
+ * (Srivastava, Ex. 5.2, refuses 32 slots in 4 poles; Pyrhonen, Jokinen and Hrabovcova, Design of Rotating Electrical
+ * Machines, ch. 2, gives the same condition over the greatest common divisor).
  *
  * @param numerator a of q = a/b
  * @param denominator b of q = a/b
@@ -58,9 +58,9 @@ public record Feasibility(int numerator, int denominator, boolean balanced, Stri
         if (layers * slots % (2 * phases) != 0) {
             return "the coils do not divide evenly between " + phases + " phases";
         }
-        if (phases > 1 && b % phases == 0) {
+        if (RegularFactors.greatestCommonDivisor(b, phases) != 1) {
             return "the denominator " + b
-                    + " of q is a multiple of the number of phases, so the phases cannot be displaced evenly";
+                    + " of q has a factor in common with the number of phases, so the phases cannot be displaced evenly";
         }
         int rays = slots / RegularFactors.greatestCommonDivisor(slots, poles / 2);
         if (layers == 1 && rays % (2 * phases) != 0 && rays % 2 == 0) {

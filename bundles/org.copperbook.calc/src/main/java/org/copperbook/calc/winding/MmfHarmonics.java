@@ -58,8 +58,8 @@ public final class MmfHarmonics {
         return new double[] {Math.hypot(sum[0][0], sum[0][1]), Math.hypot(sum[1][0], sum[1][1])};
     }
 
-    /** Electrical lag of a phase's current; two phases stand at right angles. */
+    /** Electrical lag of a phase's current; an even number of phases shares out half a circle, as its belts do. */
     private static double lagOf(int phase, int phases) {
-        return phases == 2 ? (phase - 1) * Math.PI / 2 : (phase - 1) * 2 * Math.PI / phases;
+        return (phase - 1) * (phases % 2 == 0 ? Math.PI : 2 * Math.PI) / phases;
     }
 }

@@ -9,7 +9,8 @@ import java.util.List;
  * @param volts relative electromotive force of each phase: factor times turns, in turns
  * @param degrees angle from phase 1 to each phase, 0 to below 360
  * @param largestMagnitudeDeviation largest deviation of a phase from the mean magnitude, over the mean
- * @param largestAngleDeviation largest deviation of the angle between neighbouring phases from 360/m, in degrees
+ * @param largestAngleDeviation largest deviation of the angle between neighbouring phases from 360/m in degrees;
+ *     an even number of phases shares out half a circle, 180/m, as two phases at right angles do
  */
 public record PhaseSymmetry(List<Double> volts, List<Double> degrees, double largestMagnitudeDeviation,
         double largestAngleDeviation) {
@@ -43,7 +44,7 @@ public record PhaseSymmetry(List<Double> volts, List<Double> degrees, double lar
         if (m == 1) {
             return 0;
         }
-        double step = m == 2 ? 90.0 : 360.0 / m;
+        double step = m % 2 == 0 ? 180.0 / m : 360.0 / m;
         double forward = 0;
         double backward = 0;
         for (int p = 1; p < m; p++) {

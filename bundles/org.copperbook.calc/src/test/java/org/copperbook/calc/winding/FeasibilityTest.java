@@ -103,4 +103,48 @@ class FeasibilityTest {
         assertTrue(PhaseSymmetry.of(winding).balanced());
         assertEquals(0.940952839, new WindingFactors(winding).factor(1, 1), 1e-9);
     }
+
+    /** Two, four, five and six phases: what is called balanced is so by the vector sum, phase by phase. */
+    @ParameterizedTest
+    @CsvSource({"2", "4", "5", "6"})
+    void otherNumbersOfPhasesKeepTheirPromiseToo(int phases) {
+        int balanced = 0;
+        for (int slots = 2 * phases; slots <= 96; slots++) {
+            for (int poles = 2; poles <= 8; poles += 2) {
+                if (Feasibility.of(slots, poles, phases, 2).balanced() && slots >= poles * phases) {
+                    Winding winding = WindingGenerator.generate(WindingPlan.doubleLayerLap(slots, poles, phases,
+                            Math.max(1, slots / poles), 3));
+                    assertTrue(PhaseSymmetry.of(winding).balanced(), slots + " slots " + poles + " poles");
+                    balanced++;
+                }
+            }
+        }
+        assertTrue(balanced > 10);
+    }
+
+    /** Basket windings in one layer, whole and fractional: a promise of balance holds, and a refusal has its reason. */
+    @Test
+    void singleLayerBasketsKeepTheirPromiseToo() {
+        int kept = 0;
+        for (int slots = 6; slots <= 96; slots += 2) {
+            for (int poles = 2; poles <= 10; poles += 2) {
+                int span = Math.max(1, slots / poles - (slots / poles + 1) % 2);
+                boolean balanced = basketIsBalanced(slots, poles, span);
+                Feasibility found = Feasibility.of(slots, poles, 3, 1);
+                assertEquals(found.balanced(), balanced, slots + " slots " + poles + " poles");
+                kept += balanced ? 1 : 0;
+            }
+        }
+        assertTrue(kept > 20);
+    }
+
+    private static boolean basketIsBalanced(int slots, int poles, int span) {
+        try {
+            Winding winding = WindingGenerator.generate(WindingPlan.singleLayer(slots, poles, 3, CoilLayout.LAP,
+                    Grouping.GROUP_PER_POLE, List.of(span), 3));
+            return winding.coilsOf(1).size() * 6 == slots && PhaseSymmetry.of(winding).balanced();
+        } catch (OutOfRange refused) {
+            return false;
+        }
+    }
 }
