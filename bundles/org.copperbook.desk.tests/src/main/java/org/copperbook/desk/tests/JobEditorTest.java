@@ -10,9 +10,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.copperbook.desk.command.WorkbookFolder;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.editor.OutlineRow;
 import org.copperbook.desk.tests.window.Desktop;
+import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
@@ -197,6 +199,73 @@ class JobEditorTest {
         assertEquals("Hollin Bank Laundry", kept.customer());
         var table = desktop.register().table();
         desktop.until("the register shows it", () -> table.getItemCount() == before + 1);
+    }
+
+    @Test
+    void twoPeoplesCopiesAreShownFieldByFieldAndNothingIsLost() throws Exception {
+        JobEditor editor = desktop.open(number);
+        editor.show(BOOKING);
+        String id = editor.document().id();
+        Saved before = desktop.session().store().current(id, BOOKING).orElseThrow();
+        desktop.type("/arrivedBy", "my words");
+        var theirs = desktop.session().json().tree(before.part());
+        theirs.put("orderNo", "their number");
+        desktop.session().store().save(id, BOOKING, desktop.session().json().read(BOOKING, theirs), before.number(),
+                desktop.session().who().orElseThrow(), "");
+        desktop.command(SAVE);
+        desktop.until("both copies are shown", () -> !editor.document().conflicts().isEmpty());
+        assertEquals("my words", desktop.text("/arrivedBy"));
+        desktop.press("conflict/settle");
+        assertTrue(editor.document().conflicts().isEmpty());
+        desktop.command(SAVE);
+        desktop.until("the job is saved", () -> !editor.isDirty());
+        Booking kept = (Booking) desktop.session().store().current(id, BOOKING).orElseThrow().part();
+        assertEquals("my words", kept.arrivedBy());
+        assertEquals("their number", kept.orderNo());
+        assertEquals(before.number() + 2, desktop.session().store().current(id, BOOKING).orElseThrow().number());
+    }
+
+    @Test
+    void theQuoteAndTheRecordAreWrittenOutsideTheWindowsThread() throws Exception {
+        String quoted = desktop.session().store().register(RegisterQuery.first(50)).rows().stream()
+                .filter(r -> !r.voided() && !desktop.session().store().load(r.jobId()).keys(PartKind.QUOTE).isEmpty())
+                .findFirst().orElseThrow().number();
+        desktop.open(quoted);
+        Path folder = WorkbookFolder.current();
+        desktop.command("org.copperbook.desk.command.quoteWorkbook");
+        desktop.until("the quote is written", () -> written(folder, quoted + " quote"));
+        desktop.command("org.copperbook.desk.command.recordWorkbook");
+        desktop.until("the record is written", () -> written(folder, quoted + " job record"));
+    }
+
+    @Test
+    void largerTextMakesLargerRowsAtOnce() throws Exception {
+        JobEditor editor = desktop.open(number);
+        editor.show(INSPECTION);
+        desktop.work();
+        Look look = Look.of(org.eclipse.swt.widgets.Display.getCurrent());
+        int small = desktop.grid("/checklist").table().getItemHeight();
+        try {
+            look.resize(Look.Size.BENCH);
+            desktop.work();
+            assertTrue(desktop.grid("/checklist").table().getItemHeight() > small);
+            assertTrue(look.rowHeight() * 25.4 / org.eclipse.swt.widgets.Display.getCurrent().getDPI().y >= 9);
+        } finally {
+            look.resize(Look.Size.DESK);
+            desktop.work();
+        }
+    }
+
+    private static boolean written(Path folder, String name) {
+        if (!Files.isDirectory(folder)) {
+            return false;
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.anyMatch(f -> f.getFileName().toString().startsWith(name)
+                    && f.getFileName().toString().endsWith(".xlsx"));
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
     }
 
     private static boolean journalHolds(String words) {

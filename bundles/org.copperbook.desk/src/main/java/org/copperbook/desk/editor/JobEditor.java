@@ -67,7 +67,7 @@ import org.eclipse.ui.part.EditorPart;
  */
 public final class JobEditor extends EditorPart {
 
-    private static final int[] WEIGHTS = {25, 50, 25};
+    private static final int[] WEIGHTS = {27, 49, 24};
 
     private final ScheduledExecutorService writer = Executors.newSingleThreadScheduledExecutor(r -> {
         Thread t = new Thread(r, "copperbook-journal");
@@ -118,6 +118,9 @@ public final class JobEditor extends EditorPart {
         GridDataFactory.fillDefaults().indent(12, 12).applyTo(opening);
         Look.of(box).onResize(box, () -> {
             Look.of(box).dress(box);
+            if (stack != null) {
+                stack.rebuild();
+            }
             box.layout(true, true);
         });
         new EditorCommands(this).activate();

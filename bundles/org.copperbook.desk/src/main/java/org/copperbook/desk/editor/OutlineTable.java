@@ -18,6 +18,7 @@ import org.eclipse.swt.widgets.TableItem;
 final class OutlineTable {
 
     private static final String GAP = "    ";
+    private static final int STATE_CHARS = 11;
 
     private final Table table;
     private List<OutlineRow> rows = List.of();
@@ -34,18 +35,18 @@ final class OutlineTable {
         new TableColumn(table, SWT.LEFT);
         table.addListener(SWT.MeasureItem, e -> e.height = Math.max(e.height, look.rowHeight()));
         table.addListener(SWT.Resize, e -> widths());
-        table.addListener(SWT.Selection, e -> {
-            int i = table.getSelectionIndex();
-            if (i >= 0 && i < rows.size()) {
-                chosen.accept(rows.get(i));
+        // Walking over an action with the arrow keys must not begin a part: that takes Enter or a click.
+        table.addListener(SWT.Selection, e -> selected(row -> {
+            if (!(row instanceof OutlineRow.Add)) {
+                chosen.accept(row);
             }
-        });
-        table.addListener(SWT.DefaultSelection, e -> {
-            int i = table.getSelectionIndex();
-            if (i >= 0 && i < rows.size()) {
-                opened.accept(rows.get(i));
+        }));
+        table.addListener(SWT.MouseUp, e -> selected(row -> {
+            if (e.button == 1 && row instanceof OutlineRow.Add) {
+                chosen.accept(row);
             }
-        });
+        }));
+        table.addListener(SWT.DefaultSelection, e -> selected(opened));
         table.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent e) {
@@ -87,27 +88,36 @@ final class OutlineTable {
         }
     }
 
+    private void selected(Consumer<OutlineRow> then) {
+        int i = table.getSelectionIndex();
+        if (i >= 0 && i < rows.size()) {
+            then.accept(rows.get(i));
+        }
+    }
+
     private void write(TableItem item, OutlineRow row, Palette palette) {
         Look look = Look.of(table);
         if (row instanceof OutlineRow.Page p) {
             item.setText(new String[] {(p.dirty() ? "*" : "") + p.label(), DeskWords.get().of(p.state())});
+            item.setForeground(0, null);
             item.setForeground(1, palette.muted());
-            item.setFont(look.font(Look.Role.TEXT));
+            item.setFont(0, look.font(Look.Role.TEXT));
         } else if (row instanceof OutlineRow.Point p) {
             item.setText(new String[] {DeskWords.text("outline.point", p.label()),
                     DeskWords.get().of(p.state().state())});
+            item.setForeground(0, null);
             item.setForeground(1, palette.muted());
             item.setFont(0, look.font(Look.Role.STRONG));
         } else {
             item.setText(new String[] {GAP + row.label(), ""});
             item.setForeground(0, palette.accent());
-            item.setFont(look.font(Look.Role.TEXT));
+            item.setFont(0, look.font(Look.Role.TEXT));
         }
     }
 
     private void widths() {
         int width = table.getClientArea().width;
-        int state = Look.of(table).chars(13);
+        int state = Look.of(table).chars(STATE_CHARS);
         table.getColumn(0).setWidth(Math.max(state, width - state - 2));
         table.getColumn(1).setWidth(state);
     }

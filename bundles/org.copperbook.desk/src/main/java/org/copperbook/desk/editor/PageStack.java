@@ -32,6 +32,7 @@ final class PageStack {
     private final Map<Id, Built> built = new LinkedHashMap<>();
     private final Function<PartKey, PageSite> sites;
     private Id shown;
+    private OutlineRow.Page last;
 
     PageStack(Composite parent, Function<PartKey, PageSite> sites) {
         this.sites = sites;
@@ -44,6 +45,7 @@ final class PageStack {
         Id id = new Id(row.page().id(), row.key());
         Built b = built.computeIfAbsent(id, k -> build(row));
         shown = id;
+        last = row;
         if (layout.topControl != b.control()) {
             layout.topControl = b.control();
             stack.layout();
@@ -66,6 +68,16 @@ final class PageStack {
     /** The page shown, if it could be made. */
     Optional<PartPage> page() {
         return Optional.ofNullable(shown).map(built::get).map(Built::page);
+    }
+
+    /** Builds the page shown anew, and the others when they are next visited: sizes and fonts have changed. */
+    void rebuild() {
+        built.values().forEach(b -> b.control().dispose());
+        built.clear();
+        layout.topControl = null;
+        if (last != null) {
+            show(last);
+        }
     }
 
     /** Every page visited so far. */

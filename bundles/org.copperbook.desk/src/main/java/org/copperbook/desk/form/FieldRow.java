@@ -15,9 +15,11 @@ import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
 
 /**
  * What stands around a field's control: its label, the line under it that marks a text not understood, the interval bar
@@ -64,7 +66,9 @@ final class FieldRow {
 
     /** Finishes the row round its control. */
     void holds(Control control, String pointer, int widthHint, boolean grab) {
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(control);
+        boolean oneLine = control instanceof Text || control instanceof Combo;
+        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, oneLine ? target(control) : SWT.DEFAULT)
+                .applyTo(control);
         if (grab) {
             GridDataFactory.fillDefaults().grab(true, false).hint(widthHint, SWT.DEFAULT).applyTo(frame);
         } else {
@@ -84,6 +88,13 @@ final class FieldRow {
         });
         control.getAccessible().addRelation(ACC.RELATION_LABELLED_BY, label.getAccessible());
         label.getAccessible().addRelation(ACC.RELATION_LABEL_FOR, control.getAccessible());
+    }
+
+    /** Height of a line: as the system says, and large enough to be hit where the size asks for it. */
+    private static int target(Control control) {
+        Look look = Look.of(control);
+        return look.size() == Look.Size.DESK ? SWT.DEFAULT
+                : Math.max(control.computeSize(SWT.DEFAULT, SWT.DEFAULT).y, look.rowHeight());
     }
 
     void show(List<Verdict> here) {

@@ -7,6 +7,7 @@ import org.copperbook.desk.entry.Entry;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.check.Verdict;
+import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
@@ -21,6 +22,8 @@ final class TypedField implements FormField {
 
     /** Shapes of the control. */
     enum Shape { LINE, LINES, LIST }
+
+    private static final int LINES_SHOWN = 2;
 
     private final FieldRow row;
     private final FieldBinding binding;
@@ -56,6 +59,10 @@ final class TypedField implements FormField {
             }
         });
         row.holds(control, pointer, chars > 0 ? look.chars(chars) : SWT.DEFAULT, chars <= 0);
+        if (shape == Shape.LINES) {
+            GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, LINES_SHOWN * look.rowHeight())
+                    .applyTo(control);
+        }
         listen(shape, entry);
     }
 

@@ -88,8 +88,13 @@ public final class Look {
 
     /** Tells the listener when the size changes, for as long as the control lives. */
     public void onResize(Control control, Runnable listener) {
-        listeners.add(listener);
-        control.addDisposeListener(e -> listeners.remove(listener));
+        Runnable living = () -> {
+            if (!control.isDisposed()) {
+                listener.run();
+            }
+        };
+        listeners.add(living);
+        control.addDisposeListener(e -> listeners.remove(living));
     }
 
     /** The colours of now. */

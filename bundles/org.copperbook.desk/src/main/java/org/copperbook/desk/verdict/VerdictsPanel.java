@@ -35,6 +35,7 @@ import org.eclipse.swt.widgets.Text;
 public final class VerdictsPanel {
 
     private static final int BAR_CHARS = 22;
+    private static final int WORD_CHARS = 14;
 
     private final Composite box;
     private final Label summary;
@@ -203,7 +204,8 @@ public final class VerdictsPanel {
 
     private void widths() {
         int width = table.getClientArea().width;
-        int bar = Math.min(Look.of(table).chars(BAR_CHARS), width * 2 / 5);
+        Look look = Look.of(table);
+        int bar = Math.max(look.chars(WORD_CHARS), Math.min(look.chars(BAR_CHARS), width * 2 / 5));
         table.getColumn(0).setWidth(bar);
         table.getColumn(1).setWidth(Math.max(10, width - bar - 2));
     }
