@@ -1,8 +1,5 @@
 package org.copperbook.calc.winding;
 
-import static org.copperbook.calc.quantity.Dimension.APPARENT_POWER;
-import static org.copperbook.calc.quantity.Dimension.CURRENT;
-import static org.copperbook.calc.quantity.Dimension.RATIO;
 import static org.copperbook.calc.quantity.Dimension.RESISTANCE;
 import static org.copperbook.calc.quantity.Dimension.VOLTAGE;
 
@@ -10,15 +7,14 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.copperbook.calc.catalogue.Calculation;
 import org.copperbook.calc.catalogue.CalculationSource;
-import org.copperbook.calc.winding.design.Reconnection;
 
-/** Connections of leads, and what changes when they are joined another way. */
+/** Connections of leads. */
 public final class ConnectionCalculations implements CalculationSource {
     private static final String WINDING = "winding";
 
     @Override
     public List<Calculation> calculations() {
-        return List.of(leads(), reconnection());
+        return List.of(leads());
     }
 
     private static Calculation leads() {
@@ -60,28 +56,4 @@ public final class ConnectionCalculations implements CalculationSource {
                 .collect(Collectors.joining(" "));
     }
 
-    private static Calculation reconnection() {
-        return Calculation.named(WINDING, "reconnection")
-                .title("Volts, amperes and rating of an unchanged winding joined another way")
-                .source("circuit identity; Bakshi, Ex. 4.18")
-                .formula("each coil keeps its own voltage and current")
-                .number("rating", APPARENT_POWER, "VA", "apparent power before")
-                .number("line-volts", VOLTAGE, "V", "line voltage before")
-                .choice("before", PhaseJunction.class, null, "star or delta before")
-                .whole("circuits-before", "1", "parallel circuits before")
-                .choice("after", PhaseJunction.class, null, "star or delta after")
-                .whole("circuits-after", "1", "parallel circuits after")
-                .gives("line-volts-after", VOLTAGE, "V", "line voltage after")
-                .gives("line-current-after", CURRENT, "A", "line current after")
-                .gives("rating-after", APPARENT_POWER, "VA", "apparent power after")
-                .gives("voltage-ratio", RATIO, "", "line voltage after over before")
-                .by((in, out) -> {
-                    Reconnection after = Reconnection.of(in.number("rating"), in.number("line-volts"),
-                            in.choice("before", PhaseJunction.class), in.whole("circuits-before"),
-                            in.choice("after", PhaseJunction.class), in.whole("circuits-after"));
-                    out.put("line-volts-after", after.lineVolts()).put("line-current-after", after.lineCurrent())
-                            .put("rating-after", after.rating())
-                            .put("voltage-ratio", after.lineVolts() / in.number("line-volts"));
-                });
-    }
 }

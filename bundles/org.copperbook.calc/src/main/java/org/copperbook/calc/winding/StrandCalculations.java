@@ -4,20 +4,17 @@ import static org.copperbook.calc.quantity.Dimension.AREA;
 import static org.copperbook.calc.quantity.Dimension.LENGTH;
 import static org.copperbook.calc.quantity.Dimension.MASS;
 import static org.copperbook.calc.quantity.Dimension.MASS_PER_LENGTH;
-import static org.copperbook.calc.quantity.Dimension.MONEY;
 import static org.copperbook.calc.quantity.Dimension.RATIO;
 import static org.copperbook.calc.quantity.Dimension.RESISTANCE;
 import static org.copperbook.calc.quantity.Dimension.RESISTANCE_PER_LENGTH;
 import static org.copperbook.calc.quantity.Dimension.TEMPERATURE;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.copperbook.calc.OutOfRange;
 import org.copperbook.calc.catalogue.Arguments;
 import org.copperbook.calc.catalogue.Calculation;
 import org.copperbook.calc.catalogue.CalculationSource;
-import org.copperbook.calc.winding.design.CopperNeed;
 import org.copperbook.calc.wire.ConductorMaterial;
 import org.copperbook.calc.wire.InsulationGrade;
 import org.copperbook.calc.wire.SlotFill;
@@ -36,7 +33,7 @@ public final class StrandCalculations implements CalculationSource {
     @Override
     public List<Calculation> calculations() {
         return List.of(bundle(), equivalent(), fill(), substitution(), predicted(), meanTurn(), meanTurnCheck(),
-                lengthAndArea(), cost());
+                lengthAndArea());
     }
 
     static ConductorBundle bundle(Arguments in, String key) {
@@ -301,25 +298,4 @@ public final class StrandCalculations implements CalculationSource {
                 });
     }
 
-    private static Calculation cost() {
-        return Calculation.named("winding", "copper-cost")
-                .title("Copper to draw from stock and its cost")
-                .source("definition; the allowance is common practice")
-                .formula("order = m (1 + allowance); cost = order x price, to the cent")
-                .number("mass", MASS, "kg", "bare mass of the winding")
-                .number("allowance", RATIO, "%", "8", "allowance for ends and waste")
-                .text("price", "14.35", null, "price per kilogram")
-                .gives("order", MASS, "kg", "mass to draw")
-                .gives("cost", MONEY, "", "cost")
-                .by((in, out) -> {
-                    BigDecimal price;
-                    try {
-                        price = new BigDecimal(in.text("price").trim().replace(',', '.'));
-                    } catch (NumberFormatException e) {
-                        throw new OutOfRange("price per kilogram", in.text("price"), "numbers", "a price is a number");
-                    }
-                    CopperNeed need = CopperNeed.of(in.number("mass"), in.number("allowance"), price);
-                    out.put("order", need.orderKilograms()).put("cost", need.cost().doubleValue());
-                });
-    }
 }

@@ -9,11 +9,15 @@ import static org.copperbook.calc.quantity.Dimension.FLUX_DENSITY;
 import static org.copperbook.calc.quantity.Dimension.FREQUENCY;
 import static org.copperbook.calc.quantity.Dimension.LENGTH;
 import static org.copperbook.calc.quantity.Dimension.MAGNETIC_FLUX;
+import static org.copperbook.calc.quantity.Dimension.MASS;
+import static org.copperbook.calc.quantity.Dimension.MONEY;
 import static org.copperbook.calc.quantity.Dimension.RATIO;
 import static org.copperbook.calc.quantity.Dimension.VOLTAGE;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import org.copperbook.calc.OutOfRange;
 import org.copperbook.calc.catalogue.Arguments;
 import org.copperbook.calc.catalogue.Calculation;
 import org.copperbook.calc.catalogue.CalculationBuilder;
@@ -32,7 +36,7 @@ public final class DesignCalculations implements CalculationSource {
 
     @Override
     public List<Calculation> calculations() {
-        return List.of(density(), fluxDensities(), range(), redesign(), bareCore());
+        return List.of(density(), fluxDensities(), range(), redesign(), bareCore(), reconnection(), cost());
     }
 
     private static Calculation density() {
@@ -234,5 +238,52 @@ public final class DesignCalculations implements CalculationSource {
     private static String written(FirstWinding w) {
         return String.format(Locale.ROOT, "span %d, %d circuit(s), %d turns, %d x %s, %.2f T", w.span(), w.circuits(),
                 w.turnsPerCoil(), w.strands(), w.wire().label(), w.densities().gap());
+    }
+
+    private static Calculation reconnection() {
+        return Calculation.named(WINDING, "reconnection")
+                .title("Volts, amperes and rating of an unchanged winding joined another way")
+                .source("circuit identity; Bakshi, Ex. 4.18")
+                .formula("each coil keeps its own voltage and current")
+                .number("rating", APPARENT_POWER, "VA", "apparent power before")
+                .number("line-volts", VOLTAGE, "V", "line voltage before")
+                .choice("before", PhaseJunction.class, null, "star or delta before")
+                .whole("circuits-before", "1", "parallel circuits before")
+                .choice("after", PhaseJunction.class, null, "star or delta after")
+                .whole("circuits-after", "1", "parallel circuits after")
+                .gives("line-volts-after", VOLTAGE, "V", "line voltage after")
+                .gives("line-current-after", CURRENT, "A", "line current after")
+                .gives("rating-after", APPARENT_POWER, "VA", "apparent power after")
+                .gives("voltage-ratio", RATIO, "", "line voltage after over before")
+                .by((in, out) -> {
+                    Reconnection after = Reconnection.of(in.number("rating"), in.number("line-volts"),
+                            in.choice("before", PhaseJunction.class), in.whole("circuits-before"),
+                            in.choice("after", PhaseJunction.class), in.whole("circuits-after"));
+                    out.put("line-volts-after", after.lineVolts()).put("line-current-after", after.lineCurrent())
+                            .put("rating-after", after.rating())
+                            .put("voltage-ratio", after.lineVolts() / in.number("line-volts"));
+                });
+    }
+
+    private static Calculation cost() {
+        return Calculation.named("winding", "copper-cost")
+                .title("Copper to draw from stock and its cost")
+                .source("definition; the allowance is common practice")
+                .formula("order = m (1 + allowance); cost = order x price, to the cent")
+                .number("mass", MASS, "kg", "bare mass of the winding")
+                .number("allowance", RATIO, "%", "8", "allowance for ends and waste")
+                .text("price", "14.35", null, "price per kilogram")
+                .gives("order", MASS, "kg", "mass to draw")
+                .gives("cost", MONEY, "", "cost")
+                .by((in, out) -> {
+                    BigDecimal price;
+                    try {
+                        price = new BigDecimal(in.text("price").trim().replace(',', '.'));
+                    } catch (NumberFormatException e) {
+                        throw new OutOfRange("price per kilogram", in.text("price"), "numbers", "a price is a number");
+                    }
+                    CopperNeed need = CopperNeed.of(in.number("mass"), in.number("allowance"), price);
+                    out.put("order", need.orderKilograms()).put("cost", need.cost().doubleValue());
+                });
     }
 }
