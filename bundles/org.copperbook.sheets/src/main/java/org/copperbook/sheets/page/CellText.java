@@ -21,7 +21,7 @@ final class CellText {
         return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0;
     }
 
-    /** The text without characters that the file format cannot hold; a backslash-free stand-in takes their place. */
+    /** The text without characters that the file format cannot hold; the replacement character takes their place. */
     static String storable(String text) {
         StringBuilder kept = new StringBuilder(text.length());
         text.replace("\r\n", "\n").replace('\r', '\n').codePoints()

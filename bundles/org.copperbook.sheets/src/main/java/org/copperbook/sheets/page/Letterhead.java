@@ -1,7 +1,5 @@
 package org.copperbook.sheets.page;
 
-import java.util.Locale;
-
 /**
  * What stands at the top and foot of every printed page.
  *
@@ -25,10 +23,5 @@ public record Letterhead(String workshop, String job, String pageOf, String foot
         int end = line.codePointCount(0, line.length()) <= PER_FIELD ? line.length()
                 : line.offsetByCodePoints(0, PER_FIELD);
         return line.substring(0, end).replace("&", "&&");
-    }
-
-    @Override
-    public String toString() {
-        return String.format(Locale.ROOT, "%s | %s", workshop, job);
     }
 }

@@ -36,8 +36,4 @@ public final class Words {
     public String raw(String key) {
         return bundle.getString(key);
     }
-
-    public Locale locale() {
-        return locale;
-    }
 }

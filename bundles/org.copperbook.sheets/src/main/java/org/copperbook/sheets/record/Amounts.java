@@ -50,7 +50,7 @@ final class Amounts {
             return value;
         }
         int decimals = Math.max(0, u.scale());
-        return plain(new BigDecimal(v.value() / shown.size()), decimals) + shown.unit() + " ± " + plain(u, decimals) + shown.unit();
+        return plain(new BigDecimal(v.value() / shown.size()), decimals) + " ± " + plain(u, decimals) + shown.unit();
     }
 
     /** The unit in which a value is shown, with its size in the unit held. */
