@@ -55,5 +55,4 @@ public final class ConnectionCalculations implements CalculationSource {
         return groups.stream().map(g -> g.stream().map(String::valueOf).collect(Collectors.joining("-")))
                 .collect(Collectors.joining(" "));
     }
-
 }

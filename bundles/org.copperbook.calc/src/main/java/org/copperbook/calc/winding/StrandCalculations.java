@@ -297,5 +297,4 @@ public final class StrandCalculations implements CalculationSource {
                     }
                 });
     }
-
 }
