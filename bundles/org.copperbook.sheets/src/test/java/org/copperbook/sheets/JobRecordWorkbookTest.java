@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -35,7 +37,10 @@ import org.copperbook.jobs.check.JobChecks;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.shop.Instrument;
 import org.copperbook.jobs.shop.Instruments;
+import org.copperbook.jobs.json.JobFile;
+import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.shop.Shop;
+import org.copperbook.jobs.shop.Workshop;
 import org.copperbook.sheets.WorkbookNotWrittenException.Reason;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -196,6 +201,25 @@ class JobRecordWorkbookTest {
         try (ReadBack book = written(new Job("x", "", Map.of()), List.of(), false, SampleShop.shop())) {
             assertEquals("Cover", book.workbook().getSheetAt(0).getSheetName());
             assertTrue(book.texts().contains("Nothing has been judged yet."));
+        }
+    }
+
+    @Test
+    void partsOfWhichNothingIsKnownYetStillHaveARecord() throws Exception {
+        Job job = new JobFile(new PartJson()).read(new ByteArrayInputStream("""
+                {"copperbookJob":1,"number":"1","parts":{"booking":{"schema":1},"standing":{"schema":1},"nameplate":{"schema":1},
+                "inspection":{"schema":1,"readings":[{"id":"a"},{"place":{"kind":"WHOLE"}}],"checklist":[{}],"findings":[{}],
+                "excitationRuns":[{}]},"winding/main-stator":{"schema":1,"role":"main-stator","asWound":false,
+                "groups":[{"number":1,"coils":[{}],"resistance":{}}],"counts":[{"ordinal":1}],"readings":[{}]},
+                "core":{"schema":1,"runs":[{}]},"impregnation":{"schema":1,"treatments":[{}],"drying":[{}]},
+                "rectifier":{"schema":1,"positions":[{}],"fitted":{},"suppressor":{"asFound":{}}},
+                "run-up":{"schema":1,"readings":[{}],"surges":[{}],"withstands":[{}],"points":[{}],"regulation":{},"overspeed":{},
+                "vibration":[{}],"bearingTemperatures":[{}]},"sign-offs":{"schema":1,"signatures":[{}],"concessions":[{}],
+                "judgements":[{"acceptable":true}],"reopenings":[{}],"cautions":[{}]}}}""".getBytes(StandardCharsets.UTF_8)));
+        Shop nameless = new Shop(new Workshop(1, null, null, null, null, null, null, null, null, null, Map.of()),
+                SampleShop.shop().instruments(), SampleShop.shop().stock(), SampleShop.shop().limits(), Map.of());
+        try (ReadBack book = written(job, List.of(), false, nameless)) {
+            assertTrue(book.texts().stream().noneMatch(t -> t.contains("null")), book.texts().toString());
         }
     }
 

@@ -201,6 +201,18 @@ class QuoteWorkbookTest {
     }
 
     @Test
+    void aQuoteOfWhichLittleIsKnownSaysNothingOfTheRest() throws Exception {
+        QuoteLine bare = new QuoteLine(null, null, null, null, null, money("7.5"), null, null, null);
+        Quote q = new Quote(1, 1, null, null, "EUR", null, null, List.of(alternative(null, null, null, null, List.of(bare)),
+                alternative("empty", null, null, null, List.of())), null, null, null, null, null);
+        try (ReadBack book = written(q)) {
+            assertEquals(money("7.50"), book.money("total_1", 2));
+            assertEquals(money("0.00"), book.money("total_2", 2));
+            assertTrue(book.texts().stream().noneMatch(t -> t.contains("null")), book.texts().toString());
+        }
+    }
+
+    @Test
     void namesThatSheetsCannotBearAreMended() throws Exception {
         Quote q = quote("EUR", RoundingRule.LINES, "en",
                 alternative("a/b[c]:*?\\ and a name that is far too long", null, null, null,

@@ -21,8 +21,11 @@ final class CellText {
         return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0;
     }
 
-    /** The text without characters that the file format cannot hold; the replacement character takes their place. */
+    /** The text without characters that the file format cannot hold; the replacement character takes their place; null is empty. */
     static String storable(String text) {
+        if (text == null) {
+            return "";
+        }
         StringBuilder kept = new StringBuilder(text.length());
         text.replace("\r\n", "\n").replace('\r', '\n').codePoints()
                 .map(c -> allowed(c) ? c : 0xFFFD).forEach(kept::appendCodePoint);

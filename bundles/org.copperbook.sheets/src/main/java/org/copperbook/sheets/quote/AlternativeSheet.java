@@ -53,8 +53,8 @@ public final class AlternativeSheet {
         int money = moneyWide();
         int price = priceWide();
         this.page = context.costing()
-                ? book.portrait(number + " " + alternative.name(), taxWide, 36, 9, 8, price, 8, taxWide, money, 4, 14, 16)
-                : book.portrait(number + " " + alternative.name(), taxWide, 36, 9, 8, price, 8, taxWide, money);
+                ? book.portrait(label(), taxWide, 36, 9, 8, price, 8, taxWide, money, 4, 14, 16)
+                : book.portrait(label(), taxWide, 36, 9, 8, price, 8, taxWide, money);
     }
 
     private int moneyWide() {
@@ -90,12 +90,12 @@ public final class AlternativeSheet {
     }
 
     private void head() {
-        page.title(words.get("alternative.title", Integer.toString(number), alternative.name()));
+        page.title(words.get("alternative.title", Integer.toString(number), name()));
         if (context.demo()) {
             wide(Look.WARNING, words.get("demo.long"));
             page.gap();
         }
-        wide(Look.TEXT, context.title() + " · " + context.shop().workshop().name());
+        wide(Look.TEXT, context.title());
         wide(Look.TEXT, alternative.note());
         if (context.costing()) {
             markUpRow = page.row(Look.TEXT, Entry.blank().over(AMOUNT + 1), Entry.blank(),
@@ -194,8 +194,13 @@ public final class AlternativeSheet {
         return page;
     }
 
-    Quote.Alternative alternative() {
-        return alternative;
+    /** Number and name, for titles of sheets and columns. */
+    String label() {
+        return (number + " " + name()).strip();
+    }
+
+    private String name() {
+        return alternative.name() == null ? "" : alternative.name();
     }
 
     /** Row of the subtotal of a kind, or null when the alternative has no such line. */

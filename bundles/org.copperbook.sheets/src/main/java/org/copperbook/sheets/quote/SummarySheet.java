@@ -105,9 +105,7 @@ public final class SummarySheet {
     private void sideBySide(List<AlternativeSheet> sheets) {
         List<Entry> heads = new ArrayList<>(List.of(Entry.text(words.get("summary.amounts",
                 context.prices().currency().code()))));
-        for (int i = 0; i < sheets.size(); i++) {
-            heads.add(Entry.text((i + 1) + " " + sheets.get(i).alternative().name()).right());
-        }
+        sheets.forEach(s -> heads.add(Entry.text(s.label()).right()));
         page.row(Look.TABLE_HEAD, heads);
         for (QuoteLine.Kind kind : QuoteLine.Kind.values()) {
             if (sheets.stream().anyMatch(s -> s.subtotalRow(kind) != null)) {
