@@ -185,7 +185,8 @@ class BookingInTest {
         record.says("Alder Mill");
         record.says("No volts after the flood.");
         record.says("am 7741");
-        record.holds(36);
+        record.says("1-9");
+        record.says("41.5 m\u03a9");
     }
 
     private void save(JobEditor editor) {

@@ -75,7 +75,7 @@ class PublishedSetTest {
     @Test
     void theSeparateExcitationRunOpensOnlyWhenItsCautionsAreAcknowledgedByName() throws Exception {
         open(set.takeIn(PartKind.BOOKING, PartKind.NAMEPLATE));
-        editor.show(INSPECTION);
+        show(INSPECTION);
         RecordGrid runs = desktop.grid("/excitationRuns");
         assertFalse(runs.model().grows(), "no run can be begun yet");
         desktop.press("cautions.separate-excitation");
@@ -89,6 +89,8 @@ class PublishedSetTest {
         cell("/excitationRuns", "/lineVolts/a", 0, "131.2");
         cell("/excitationRuns", "/lineVolts/b", 0, "131.0");
         cell("/excitationRuns", "/lineVolts/c", 0, "131.5");
+        cell("/excitationRuns", "/instrument", 0, "volt-1");
+        cell("/excitationRuns", "/at", 0, "2026-03-03 13:30");
         cell("/excitationRuns", "/expectedV", 0, "208");
         cell("/excitationRuns", "/expectedFrom", 0, "nominal");
         desktop.settle(editor);
@@ -104,7 +106,7 @@ class PublishedSetTest {
         save();
         captureIsSignedByTwoBeforeTheNewWindingIsOpen();
         put(WOUND);
-        editor.show(WOUND);
+        show(WOUND);
         put(PartKey.of(PartKind.IMPREGNATION));
         put(PartKey.of(PartKind.RECTIFIER));
         put(PartKey.of(PartKind.RUN_UP));
@@ -131,20 +133,20 @@ class PublishedSetTest {
         desktop.settle(editor);
         assertTrue(desktop.shows("blocked"), "the window says why the new winding is closed");
         assertFalse(((Text) desktop.field("/span")).getEditable(), "nothing can be typed there yet");
-        editor.show(SIGN_OFFS);
+        show(SIGN_OFFS);
         press(HoldPoint.CAPTURE_COMPLETE);
         String refused = ((Label) desktop.field("sign.said.CAPTURE_COMPLETE")).getText();
         assertNotEquals("", refused, "a tester alone is refused, in words");
         assertNotEquals(HoldPointState.State.SIGNED, state(HoldPoint.CAPTURE_COMPLETE).state());
         signed(HoldPoint.CAPTURE_COMPLETE, "winder-1", "winder-2");
-        editor.show(WOUND);
+        show(WOUND);
         assertFalse(desktop.shows("blocked"));
         assertTrue(((Text) desktop.field("/span")).getEditable());
     }
 
     private void judgeWithstand() {
         be("checker-1");
-        editor.show(SIGN_OFFS);
+        show(SIGN_OFFS);
         Combo verdict = (Combo) desktop.field("open.verdict");
         String title = verdict("withstand.exciter-stator.1").title();
         for (int i = 0; i < verdict.getItemCount(); i++) {
@@ -161,7 +163,7 @@ class PublishedSetTest {
 
     private void acknowledgeTestBay() {
         be("tester-1");
-        editor.show(PartKey.of(PartKind.RUN_UP));
+        show(PartKey.of(PartKind.RUN_UP));
         desktop.press("cautions.withstand");
         desktop.press("cautions.live-run-up");
         desktop.settle(editor);
@@ -169,7 +171,7 @@ class PublishedSetTest {
 
     private void refusedTheWinder() {
         be("winder-1");
-        editor.show(SIGN_OFFS);
+        show(SIGN_OFFS);
         press(HoldPoint.RELEASE);
         assertNotEquals("", ((Label) desktop.field("sign.said.RELEASE")).getText());
         assertNotEquals(HoldPointState.State.SIGNED, state(HoldPoint.RELEASE).state());
@@ -178,7 +180,7 @@ class PublishedSetTest {
     private void signed(HoldPoint point, String... people) {
         for (String person : people) {
             be(person);
-            editor.show(SIGN_OFFS);
+            show(SIGN_OFFS);
             assertEquals(List.of(), state(point).blockers(), point + " may be signed");
             press(point);
         }
@@ -188,6 +190,13 @@ class PublishedSetTest {
     private void press(HoldPoint point) {
         desktop.press("sign." + point.name());
         desktop.settle(editor);
+    }
+
+    private void show(PartKey key) {
+        assertTrue(editor.show(key), key + " stands in the outline");
+        desktop.settle(editor);
+        assertEquals(key, editor.shown().orElseThrow());
+        assertTrue(editor.page().isPresent(), key + " could not be made");
     }
 
     private HoldPointState state(HoldPoint point) {
@@ -225,7 +234,7 @@ class PublishedSetTest {
     }
 
     private void typeReadings() {
-        editor.show(INSPECTION);
+        show(INSPECTION);
         resistance(0, "main rotor", "F1-F2", "0,5955");
         resistance(1, "main stator", "T1-T4", "45.73 m");
         resistance(2, "main stator", "T2-T5", "45.93 m");

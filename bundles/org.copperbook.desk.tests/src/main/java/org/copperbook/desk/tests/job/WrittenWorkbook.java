@@ -31,7 +31,6 @@ final class WrittenWorkbook {
 
     private final Path file;
     private final List<String> texts = new ArrayList<>();
-    private final List<Double> numbers = new ArrayList<>();
     private final List<Double> results = new ArrayList<>();
 
     private WrittenWorkbook(Path file) throws IOException {
@@ -73,11 +72,6 @@ final class WrittenWorkbook {
         }
     }
 
-    /** A plain number stands somewhere. */
-    void holds(double number) {
-        assertTrue(numbers.contains(number), number + " is not in " + file + ": " + numbers);
-    }
-
     /** A formula comes out at an amount, to the cent. */
     void computes(double amount) {
         assertTrue(results.stream().anyMatch(r -> Math.abs(r - amount) < CENT),
@@ -87,8 +81,6 @@ final class WrittenWorkbook {
     private void read(Cell cell, FormulaEvaluator evaluator) {
         if (cell.getCellType() == CellType.STRING) {
             texts.add(cell.getStringCellValue());
-        } else if (cell.getCellType() == CellType.NUMERIC) {
-            numbers.add(cell.getNumericCellValue());
         } else if (cell.getCellType() == CellType.FORMULA) {
             var value = evaluator.evaluate(cell);
             Consumer<String> text = texts::add;

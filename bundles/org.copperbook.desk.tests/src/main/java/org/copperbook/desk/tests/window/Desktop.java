@@ -94,6 +94,8 @@ public final class Desktop {
 
     /** Waits until a job is read and judged. */
     public void settle(JobEditor editor) {
+        // Layouts asked for while a page is built are done by the event loop, so it turns at least once.
+        work();
         until("the job is read and judged", editor::isSettled);
     }
 
