@@ -12,6 +12,7 @@ import org.copperbook.desk.page.PageRegistry;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.store.RegisterQuery;
+import org.eclipse.core.runtime.FileLocator;
 import org.eclipse.core.runtime.Platform;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -42,7 +43,7 @@ class WithoutAPluginTest {
         assertTrue(before.contains(PartKind.RECTIFIER));
         Bundle plugin = Arrays.stream(framework.getBundles()).filter(b -> RECTIFIER.equals(b.getSymbolicName()))
                 .findFirst().orElseThrow();
-        String location = plugin.getLocation();
+        String location = "reference:" + FileLocator.getBundleFileLocation(plugin).orElseThrow().toURI();
         plugin.uninstall();
         try (ErrorLog log = new ErrorLog()) {
             desktop.until("the registry has let go of the plug-in", () -> !contributed());
