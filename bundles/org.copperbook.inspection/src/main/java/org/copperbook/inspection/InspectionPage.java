@@ -75,7 +75,7 @@ public final class InspectionPage extends PartPage {
     }
 
     private void resistance(GridColumns columns) {
-        columns.computed("number", "reading.number", this::number)
+        columns.computedMark("number", "reading.number", this::number)
                 .choice("/place/winding", "reading.winding", WindingRole.class)
                 .choice("/place/kind", "reading.place", Place.Kind.class)
                 .mark("/place/mark", "reading.mark")
@@ -122,6 +122,7 @@ public final class InspectionPage extends PartPage {
 
     private void runs(GridColumns columns) {
         columns.flag("/regulatorIsolated", "run.regulatorIsolated")
+                .says()
                 .number("/speedRpm", "run.speed", FieldUnit.RPM)
                 .number("/exciterA", "run.exciterA", FieldUnit.AMPERE)
                 .number("/batteryV", "run.batteryV", FieldUnit.VOLT)

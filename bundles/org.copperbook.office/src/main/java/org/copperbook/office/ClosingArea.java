@@ -48,7 +48,8 @@ final class ClosingArea {
         how.setData(Desk.ID, "closing.how");
         reason = text(area, look, "closing.reason");
         into = text(area, look, "closing.into");
-        GridDataFactory.fillDefaults().span(2, 1).hint(look.chars(40), SWT.DEFAULT).applyTo(into);
+        GridDataFactory.fillDefaults().span(2, 1).align(SWT.BEGINNING, SWT.CENTER).hint(look.chars(40), SWT.DEFAULT)
+                .applyTo(into);
         close = look.as(Look.Role.STRONG, new Button(area, SWT.PUSH));
         close.setText(words.text("closing.close"));
         close.setData(Desk.ID, "closing.close");

@@ -3,6 +3,8 @@ package org.copperbook.office;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.text.NumberFormat;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.copperbook.calc.money.QuoteTotals;
 import org.copperbook.desk.form.Form;
@@ -46,7 +48,7 @@ public final class QuotePage extends PartPage {
         here.section("quote.answer")
                 .either("/approval/agreed", "approval.agreed", "approval.yes", "approval.no")
                 .text("/approval/alternative", "approval.alternative")
-                .text("/approval/by", "approval.by")
+                .proposals("/approval/by", "approval.by", this::names)
                 .text("/approval/how", "approval.how")
                 .moment("/approval/at", "approval.at")
                 .decimal("/approval/limit", "approval.limit")
@@ -72,6 +74,13 @@ public final class QuotePage extends PartPage {
                 .decimal("/discountPercent", "line.discount")
                 .mark("/tax", "line.tax"))
                 .newRow(this::newLine);
+    }
+
+    /** Everybody the shop knows, since the answer comes from the customer. */
+    private Map<String, String> names() {
+        Map<String, String> names = new LinkedHashMap<>();
+        site().shop().people().forEach((key, person) -> names.put(key, person.name()));
+        return names;
     }
 
     private ObjectNode newLine() {

@@ -20,7 +20,8 @@ import org.copperbook.jobs.rectifier.Suppressor;
 public final class RectifierPage extends PartPage {
 
     private static final String[] LEADS = {"U", "V", "W"};
-    private static final int TORQUE_CHARS = 13;
+    private static final int READING_CHARS = 13;
+    private static final int SHORT_CHARS = 10;
 
     private ConditionsArea conditions;
 
@@ -38,12 +39,13 @@ public final class RectifierPage extends PartPage {
         here.words("rectifier.caution");
         conditions = new ConditionsArea(here.area("rectifier.conditions"), site().instruments(), lastConditions(), true);
         here.grid("rectifier.asFound", "/positions", columns -> columns
-                .mark("/position", "rectifier.position")
-                .choice("/plate", "rectifier.plate", DiodePosition.Plate.class)
-                .choice("/basePolarity", "rectifier.base", DiodePosition.BasePolarity.class)
-                .mark("/lead", "rectifier.lead")
-                .entry("/asFoundForward", "rectifier.forward", diode(Reading.State.AS_FOUND), TORQUE_CHARS)
-                .entry("/asFoundReverse", "rectifier.reverse", diode(Reading.State.AS_FOUND), TORQUE_CHARS)
+                .letter("/position", "rectifier.position")
+                .entry("/plate", "rectifier.plate", here.choice(DiodePosition.Plate.class), SHORT_CHARS)
+                .entry("/basePolarity", "rectifier.base", here.choice(DiodePosition.BasePolarity.class), SHORT_CHARS)
+                .letter("/lead", "rectifier.lead")
+                .entry("/asFoundForward", "rectifier.forward", diode(Reading.State.AS_FOUND), READING_CHARS)
+                .entry("/asFoundReverse", "rectifier.reverse", diode(Reading.State.AS_FOUND), READING_CHARS)
+                .says()
                 .either("/asFoundForward/isolated", "rectifier.leads", "rectifier.isolated", "rectifier.inCircuit"))
                 .newRow(() -> site().json().mapper().createObjectNode());
         here.section("rectifier.fitted")
@@ -61,12 +63,13 @@ public final class RectifierPage extends PartPage {
                 .moment("/fitted/at", "fitted.at");
         here.words("rectifier.torqueHint");
         here.grid("rectifier.asLeft", "/positions", columns -> columns
-                .mark("/position", "rectifier.position")
-                .choice("/plate", "rectifier.plate", DiodePosition.Plate.class)
-                .choice("/basePolarity", "rectifier.base", DiodePosition.BasePolarity.class)
+                .letter("/position", "rectifier.position")
+                .entry("/plate", "rectifier.plate", here.choice(DiodePosition.Plate.class), SHORT_CHARS)
+                .entry("/basePolarity", "rectifier.base", here.choice(DiodePosition.BasePolarity.class), SHORT_CHARS)
                 .number("/torqueNm", "rectifier.torque", FieldUnit.NEWTON_METRE)
-                .entry("/asLeftForward", "rectifier.forward", diode(Reading.State.AS_LEFT), TORQUE_CHARS)
-                .entry("/asLeftReverse", "rectifier.reverse", diode(Reading.State.AS_LEFT), TORQUE_CHARS)
+                .entry("/asLeftForward", "rectifier.forward", diode(Reading.State.AS_LEFT), READING_CHARS)
+                .entry("/asLeftReverse", "rectifier.reverse", diode(Reading.State.AS_LEFT), READING_CHARS)
+                .says()
                 .either("/asLeftForward/isolated", "rectifier.leads", "rectifier.isolated", "rectifier.inCircuit"));
         here.section("rectifier.suppressorTitle")
                 .choice("/suppressor/kind", "suppressor.kind", Suppressor.Kind.class)

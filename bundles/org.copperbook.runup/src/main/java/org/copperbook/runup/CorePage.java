@@ -39,6 +39,7 @@ public final class CorePage extends PartPage {
                 .number("/volts", "core.volts", FieldUnit.VOLT)
                 .number("/amps", "core.amps", FieldUnit.AMPERE)
                 .number("/watts", "core.watts", FieldUnit.WATT)
+                .says()
                 .number("/frequencyHz", "core.frequency", FieldUnit.HERTZ)
                 .number("/fluxDensityT", "core.flux", FieldUnit.TESLA)
                 .number("/yokeMassKg", "core.mass", FieldUnit.KILOGRAM)

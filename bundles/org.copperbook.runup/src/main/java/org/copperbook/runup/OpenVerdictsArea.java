@@ -34,6 +34,7 @@ final class OpenVerdictsArea {
     private final Label said;
     private final List<Role> roles = new ArrayList<>();
     private List<Verdict> open = List.of();
+    private boolean shown;
 
     OpenVerdictsArea(Composite area, PageSite site, Words words, SignOffDesk desk) {
         this.site = site;
@@ -65,13 +66,14 @@ final class OpenVerdictsArea {
     }
 
     void show(List<Verdict> ofJob) {
-        List<Verdict> now = ofJob.stream().filter(v -> v.outcome() != Outcome.MEETS
-                && v.outcome() != Outcome.NOT_MEASURED).toList();
+        List<Verdict> now = ofJob.stream().filter(Verdict::blocks)
+                .filter(v -> v.outcome() != Outcome.NOT_MEASURED).toList();
         roles.clear();
         roles.addAll(desk.roles().keySet());
         role.setItems(desk.roles().values().toArray(String[]::new));
         role.select(0);
-        if (!now.equals(open)) {
+        if (!shown || !now.equals(open)) {
+            shown = true;
             open = now;
             verdict.setItems(open.stream().map(v -> VerdictWords.of(v.outcome()) + ": " + v.title())
                     .toArray(String[]::new));

@@ -84,6 +84,7 @@ public final class RunUpPage extends PartPage {
                 .number("/peakVolts", "surge.peak", FieldUnit.VOLT)
                 .mark("/levelRule", "surge.rule")
                 .either("/alike", "surge.alike", "surge.isAlike", "surge.differs")
+                .says()
                 .instrument("/instrument", "test.instrument")
                 .moment("/at", "test.at")
                 .person("/by", "test.by")
@@ -100,6 +101,7 @@ public final class RunUpPage extends PartPage {
                 .number("/volts", "withstand.volts", FieldUnit.VOLT)
                 .number("/seconds", "withstand.seconds", FieldUnit.SECOND)
                 .either("/held", "withstand.result", "withstand.held", "withstand.failed")
+                .says()
                 .integer("/attempt", "withstand.attempt", 1, 99)
                 .flag("/newWinding", "withstand.newWinding")
                 .instrument("/instrument", "test.instrument")
@@ -115,6 +117,7 @@ public final class RunUpPage extends PartPage {
         RecordGrid grid = here.grid("runup.points", "/points", columns -> columns
                 .choice("/kind", "point.kind", RunPoint.Kind.class)
                 .choice("/source", "point.source", RunPoint.Source.class)
+                .says()
                 .number("/speedRpm", "point.speed", FieldUnit.RPM)
                 .number("/frequencyHz", "point.frequency", FieldUnit.HERTZ)
                 .number("/exciterV", "point.exciterV", FieldUnit.VOLT)
@@ -150,6 +153,7 @@ public final class RunUpPage extends PartPage {
                 .choice("/end", "vibration.end", RunUp.End.class)
                 .choice("/direction", "vibration.direction", RunUp.Direction.class)
                 .number("/mmPerSecond", "vibration.velocity", FieldUnit.MM_PER_SECOND)
+                .says()
                 .instrument("/instrument", "test.instrument"))
                 .newRow(() -> site().json().mapper().createObjectNode());
         here.grid("runup.bearings", "/bearingTemperatures", columns -> columns

@@ -145,12 +145,13 @@ public final class WindingPage extends PartPage {
 
     private void groupColumns(GridColumns columns) {
         columns.integer("/number", "group.number", 1, MOST_SLOTS)
-                .mark("/phase", "group.phase")
+                .letter("/phase", "group.phase")
                 .integer("/circuit", "group.circuit", 1, 100)
                 .flag("/reversed", "group.reversed")
                 .entry("/coils", "group.coils", new CoilsEntry(), COILS_CHARS)
                 .entry("/resistance", "group.resistance", ReadingEntry.resistance(
                         q -> reading(q, Place.Kind.COIL_GROUP)), 13)
+                .says()
                 .computed("group.predicted", "group.predicted", this::predicted)
                 .number("/resistance/windingCelsius", "group.temperature", FieldUnit.CELSIUS)
                 .instrument("/resistance/instrument", "group.instrument")

@@ -27,6 +27,8 @@ import org.eclipse.swt.widgets.Text;
  */
 final class FieldRow {
 
+    /** Lines that a field for longer text shows. */
+    private static final int LINES = 3;
     private static final int MARK = 2;
     private static final int LABEL_DOWN = 6;
 
@@ -90,9 +92,12 @@ final class FieldRow {
         label.getAccessible().addRelation(ACC.RELATION_LABEL_FOR, control.getAccessible());
     }
 
-    /** Height of a line: as the system says, and large enough to be hit where the size asks for it. */
+    /** Height of a line, or of some lines: as the system says, and large enough to be hit where the size asks for it. */
     private static int target(Control control) {
         Look look = Look.of(control);
+        if ((control.getStyle() & SWT.MULTI) != 0) {
+            return LINES * look.rowHeight();
+        }
         return look.size() == Look.Size.DESK ? SWT.DEFAULT
                 : Math.max(control.computeSize(SWT.DEFAULT, SWT.DEFAULT).y, look.rowHeight());
     }

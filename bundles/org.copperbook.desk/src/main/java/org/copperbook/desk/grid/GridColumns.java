@@ -22,6 +22,7 @@ import org.copperbook.desk.text.Words;
 /** The columns of a grid, declared one after the other; pointers are relative to the row ("/observed"). */
 public final class GridColumns {
 
+    private static final int LETTER = 5;
     private static final int NARROW = 9;
     private static final int NUMBER = 13;
     private static final int MIDDLE = 18;
@@ -125,6 +126,17 @@ public final class GridColumns {
     public GridColumns computed(String id, String key, Function<JsonNode, String> text) {
         columns.add(new GridColumn(id, words.text(key), null, NUMBER, text));
         return this;
+    }
+
+    /** A short text computed from the row: a number, a mark. */
+    public GridColumns computedMark(String id, String key, Function<JsonNode, String> text) {
+        columns.add(new GridColumn(id, words.text(key), null, NARROW, text));
+        return this;
+    }
+
+    /** A very short text that is typed: a phase, a lead. */
+    public GridColumns letter(String pointer, String key) {
+        return entry(pointer, key, new TextEntry(), LETTER);
     }
 
     /** Place of the column that says what is judged in the row. */

@@ -87,7 +87,7 @@ public final class RecordGrid {
         }
         TableColumn says = new TableColumn(table, SWT.LEFT);
         says.setText(DeskWords.text("grid.says"));
-        says.setWidth(look.chars(SAYING_CHARS));
+        says.setWidth(sayingWidth(look));
         table.setColumnOrder(order(columns.saysAt()));
         below = new Composite(box, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(3).applyTo(below);
@@ -444,6 +444,11 @@ public final class RecordGrid {
         b.addListener(SWT.Selection, e -> action.run());
     }
 
+    /** A grid that only shows has nothing to judge. */
+    private int sayingWidth(Look look) {
+        return model.columns().stream().anyMatch(GridColumn::isEditable) ? look.chars(SAYING_CHARS) : 0;
+    }
+
     /** Places of the columns on the screen: what is judged may stand in the middle. */
     private int[] order(int saysAt) {
         int[] order = new int[model.columns().size() + 1];
@@ -490,7 +495,7 @@ public final class RecordGrid {
             GridColumn col = model.columns().get(c);
             table.getColumn(c).setWidth(Math.max(look.chars(col.chars()), look.chars(col.title().length() + 3)));
         }
-        table.getColumn(model.columns().size()).setWidth(look.chars(SAYING_CHARS));
+        table.getColumn(model.columns().size()).setWidth(sayingWidth(look));
         fit();
         height(model.rows());
     }

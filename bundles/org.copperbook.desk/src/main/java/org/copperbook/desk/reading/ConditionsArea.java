@@ -16,6 +16,7 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -26,6 +27,7 @@ import org.eclipse.swt.widgets.Text;
 public final class ConditionsArea {
 
     private static final int TEMPERATURE_CHARS = 12;
+    private static final int NARROWEST_CHARS = 40;
 
     private final Words words = Words.of(ConditionsArea.class);
     private final NumberEntry celsius = new NumberEntry(FieldUnit.CELSIUS);
@@ -48,15 +50,21 @@ public final class ConditionsArea {
     public ConditionsArea(Composite parent, Map<String, String> labelled, Conditions start, boolean withLeads) {
         now = start;
         Look look = Look.of(parent);
-        GridLayoutFactory.fillDefaults().numColumns(6).spacing(10, 4).applyTo(parent);
-        label(parent, look, "conditions.temperature");
-        temperature = look.as(Look.Role.TEXT, new Text(parent, SWT.BORDER | SWT.RIGHT));
+        GridLayoutFactory.fillDefaults().spacing(0, 4).applyTo(parent);
+        Composite row = new Composite(parent, SWT.NONE);
+        RowLayout wrapping = new RowLayout(SWT.HORIZONTAL);
+        wrapping.marginLeft = 0;
+        wrapping.marginTop = 0;
+        wrapping.spacing = 16;
+        row.setLayout(wrapping);
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(NARROWEST_CHARS), SWT.DEFAULT).applyTo(row);
+        temperature = look.as(Look.Role.TEXT, new Text(pair(row, look, "conditions.temperature"),
+                SWT.BORDER | SWT.RIGHT));
         GridDataFactory.fillDefaults().hint(look.chars(TEMPERATURE_CHARS), SWT.DEFAULT).applyTo(temperature);
         temperature.setText(start.windingCelsius() == null ? ""
                 : celsius.show(DoubleNode.valueOf(start.windingCelsius())));
         named(temperature, "conditions.temperature", "conditions.windingCelsius");
-        label(parent, look, "conditions.instrument");
-        instrument = combo(parent, look, "conditions.instrument");
+        instrument = combo(pair(row, look, "conditions.instrument"), look, "conditions.instrument");
         instrument.add("");
         instruments.add(null);
         labelled.forEach((id, text) -> {
@@ -64,9 +72,9 @@ public final class ConditionsArea {
             instruments.add(id);
         });
         instrument.select(Math.max(0, instruments.indexOf(start.instrument())));
-        label(parent, look, withLeads ? "conditions.isolated" : "conditions.method");
-        method = withLeads ? null : combo(parent, look, "conditions.method");
-        isolated = withLeads ? combo(parent, look, "conditions.isolated") : null;
+        Composite last = pair(row, look, withLeads ? "conditions.isolated" : "conditions.method");
+        method = withLeads ? null : combo(last, look, "conditions.method");
+        isolated = withLeads ? combo(last, look, "conditions.isolated") : null;
         if (withLeads) {
             isolated.setItems("", words.text("conditions.lifted"), words.text("conditions.inCircuit"));
             isolated.select(start.isolated() == null ? 0 : start.isolated() ? 1 : 2);
@@ -78,7 +86,7 @@ public final class ConditionsArea {
         }
         problem = look.as(Look.Role.TEXT, new Label(parent, SWT.WRAP));
         problem.setForeground(look.palette().problem());
-        GridDataFactory.fillDefaults().span(6, 1).grab(true, false).exclude(true).applyTo(problem);
+        GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(problem);
         temperature.addListener(SWT.FocusOut, e -> read());
         temperature.addListener(SWT.DefaultSelection, e -> {
             read();
@@ -135,8 +143,14 @@ public final class ConditionsArea {
         }
     }
 
-    private void label(Composite parent, Look look, String key) {
-        look.as(Look.Role.TEXT, new Label(parent, SWT.NONE)).setText(words.text(key));
+    /** A label with room for its control behind it; pairs that do not fit beside each other stand below. */
+    private Composite pair(Composite row, Look look, String key) {
+        Composite pair = new Composite(row, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(pair);
+        Label label = look.as(Look.Role.TEXT, new Label(pair, SWT.NONE));
+        label.setText(words.text(key));
+        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).applyTo(label);
+        return pair;
     }
 
     private Combo combo(Composite parent, Look look, String key) {
