@@ -235,7 +235,26 @@ class JobEditorTest {
         desktop.command("org.copperbook.desk.command.quoteWorkbook");
         desktop.until("the quote is written", () -> written(folder, quoted + " quote"));
         desktop.command("org.copperbook.desk.command.recordWorkbook");
-        desktop.until("the record is written", () -> written(folder, quoted + " job record"));
+        desktop.closeAll();
+        desktop.until("the record is written though its job was closed",
+                () -> written(folder, quoted + " job record"));
+        desktop.until("the window says so", () -> shownText(desktop.page().getWorkbenchWindow().getShell())
+                .contains(quoted + " job record"));
+    }
+
+    /** Every text that the window's labels show now. */
+    private static String shownText(org.eclipse.swt.widgets.Control at) {
+        if (at instanceof org.eclipse.swt.custom.CLabel label) {
+            return label.getText() + "\n";
+        }
+        if (at instanceof org.eclipse.swt.widgets.Composite c) {
+            StringBuilder all = new StringBuilder();
+            for (var child : c.getChildren()) {
+                all.append(shownText(child));
+            }
+            return all.toString();
+        }
+        return "";
     }
 
     @Test

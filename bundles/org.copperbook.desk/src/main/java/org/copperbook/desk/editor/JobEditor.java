@@ -189,12 +189,20 @@ public final class JobEditor extends EditorPart {
 
     /** Says something at the top of the job: what happened, what was kept, what to do. */
     public void say(String words) {
-        strips.failed(words, () -> null);
+        if (closing) {
+            session.say(words);
+        } else {
+            strips.failed(words, () -> null);
+        }
     }
 
     /** Says that a workbook has been written, and offers to open it. */
     public void wrote(Path workbook) {
-        strips.wrote(workbook);
+        if (closing) {
+            session.say(DeskWords.text("workbook.written", workbook));
+        } else {
+            strips.wrote(workbook);
+        }
     }
 
     /** Shows the next or the previous page. */
@@ -493,9 +501,8 @@ public final class JobEditor extends EditorPart {
         } else {
             strips.failed(null, () -> null);
             savedAt = DateTimeFormatter.ofLocalizedTime(FormatStyle.SHORT).format(LocalTime.now());
-            getEditorSite().getActionBars().getStatusLineManager()
-                    .setMessage(document.dirty() ? DeskWords.text("save.doneButTyped", savedAt)
-                            : DeskWords.text("save.done", savedAt));
+            session.say(DeskWords.text(document.dirty() ? "save.doneButTyped" : "save.done", savedAt,
+                    document.number()));
         }
         firePropertyChange(PROP_DIRTY);
     }

@@ -17,12 +17,12 @@ import org.copperbook.store.journal.JournalEntry;
 import org.eclipse.core.runtime.ILog;
 
 /**
- * Writes what is typed into a job and not saved to the crash journal, half a second after the first key at the latest,
+ * Writes what is typed into a job and not saved to the crash journal, a quarter of a second after the first key,
  * and takes it out again when it is saved or thrown away. Called on the window's thread; writes on another.
  */
 final class JobJournal {
 
-    private static final long PAUSE_MILLIS = 500;
+    private static final long PAUSE_MILLIS = 250;
 
     private record Entry(Draft draft, int basedOn) {
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Consumer;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.json.PartJson;
@@ -36,6 +37,7 @@ public final class DeskSession implements AutoCloseable {
         return t;
     });
     private final List<Runnable> shopListeners = new CopyOnWriteArrayList<>();
+    private final List<Consumer<String>> sayings = new CopyOnWriteArrayList<>();
     private final JobStore.Listening listening;
     private volatile Shop shop;
     private volatile boolean begun;
@@ -105,6 +107,19 @@ public final class DeskSession implements AutoCloseable {
             ILog.of(DeskSession.class).warn("who works here could not be remembered", e);
         }
         shopListeners.forEach(Runnable::run);
+    }
+
+    /** Says something in the window's status line, whichever part is active; for the window's thread. */
+    public void say(String words) {
+        sayings.forEach(s -> s.accept(words));
+    }
+
+    void onSaid(Consumer<String> listener) {
+        sayings.add(listener);
+    }
+
+    void removeOnSaid(Consumer<String> listener) {
+        sayings.remove(listener);
     }
 
     /** Tells the listener, from any thread, when the shop or who works here changed. */

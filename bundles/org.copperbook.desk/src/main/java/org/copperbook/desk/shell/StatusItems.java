@@ -1,5 +1,6 @@
 package org.copperbook.desk.shell;
 
+import java.util.function.Consumer;
 import org.copperbook.desk.text.DeskWords;
 import org.eclipse.jface.action.IStatusLineManager;
 import org.eclipse.jface.action.StatusLineContributionItem;
@@ -15,6 +16,7 @@ final class StatusItems {
     private final StatusLineContributionItem store = new StatusLineContributionItem("org.copperbook.store", STORE_CHARS);
     private final StatusLineContributionItem who = new StatusLineContributionItem("org.copperbook.who", WHO_CHARS);
     private final Runnable follow;
+    private Consumer<String> said;
 
     StatusItems(DeskSession session) {
         this.session = session;
@@ -27,10 +29,13 @@ final class StatusItems {
         line.add(store);
         write();
         session.onShop(follow);
+        said = line::setMessage;
+        session.onSaid(said);
     }
 
     void forget() {
         session.removeOnShop(follow);
+        session.removeOnSaid(said);
     }
 
     private void write() {
