@@ -30,7 +30,7 @@ import java.util.stream.Stream;
 public final class WindowTestRun {
 
     private static final String APPLICATION = "org.copperbook.desk.tests.run";
-    private static final String PACKAGES = "xvfb openbox libgtk-3-0";
+    private static final String PACKAGES = "xvfb openbox libgtk-3-0 librsvg2-common";
     private static final boolean LINUX = System.getProperty("os.name").equalsIgnoreCase("linux");
     private static final boolean MAC = System.getProperty("os.name").startsWith("Mac");
 
