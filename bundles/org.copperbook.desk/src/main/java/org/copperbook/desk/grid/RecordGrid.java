@@ -74,7 +74,8 @@ public final class RecordGrid {
         GridLayoutFactory.fillDefaults().spacing(0, 3).extendedMargins(0, 0, 0, 10).applyTo(box);
         table = look.as(Look.Role.TEXT, new Table(box, SWT.BORDER | SWT.VIRTUAL | SWT.SINGLE | SWT.V_SCROLL
                 | SWT.H_SCROLL | SWT.HIDE_SELECTION));
-        table.setHeaderVisible(true);
+        // GTK complains of headers laid out at no height; this holds until the page is laid out.
+        table.setSize(look.chars(SAYING_CHARS), MOST_ROWS * look.rowHeight());
         table.setLinesVisible(true);
         table.setData(Desk.ID, list);
         table.setData(KEY, this);
@@ -89,6 +90,7 @@ public final class RecordGrid {
         says.setText(DeskWords.text("grid.says"));
         says.setWidth(sayingWidth(look));
         table.setColumnOrder(order(columns.saysAt()));
+        table.setHeaderVisible(true);
         below = new Composite(box, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(3).applyTo(below);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(below);
