@@ -65,7 +65,7 @@ final class CoilGroupCheck implements Check {
             Ruling ruling = Ruling.on(deviation.uncertain(), band, allMeters(groups));
             Bounds ohms = band == null ? null
                     : Bounds.between(wanted.value() * (1 + band.lower()), wanted.value() * (1 + band.upper()));
-            double u = 2 * deviation.u() * wanted.value();
+            double u = 2 * Math.max(deviation.u() * wanted.value(), g.byMeterOnly().u());
             out.add(d.value(g.atReference().value(), ruling.expandedU() == null ? null : u, "ohm").limit(limit, ohms)
                     .outcome(ruling.outcome()).point(Points.of(set.state()))
                     .reason(Phrases.say("group." + ruling.word(),

@@ -130,7 +130,9 @@ final class ResistanceCheck implements Check {
             Traced off = p.atReference().over(middle).plus(-1);
             List<MeterUse> meters = alike.stream().flatMap(x -> x.meters().stream()).toList();
             Ruling ruling = Ruling.on(off.uncertain(), Bounds.between(-share, share), meters);
-            Double u = ruling.expandedU() == null ? null : ruling.expandedU() * middle.value();
+            // The middle is one of the readings; beside itself it has no doubt, but its meter still has.
+            Double u = ruling.expandedU() == null ? null
+                    : Math.max(ruling.expandedU() * middle.value(), 2 * p.byMeterOnly().u());
             Bounds here = Bounds.between(middle.value() * (1 - share), middle.value() * (1 + share));
             return resistance(p).value(p.atReference().value(), u, "ohm").limit(limit, here).outcome(ruling.outcome())
                     .reason(Phrases.say("resistance.peers." + ruling.word(),
