@@ -95,6 +95,20 @@ class VerdictsCommandTest {
         assertFalse(out.contains("null") || out.contains("{"), out);
     }
 
+    @Test
+    void noMeasuredResistanceIsShownWithoutDoubt() {
+        int seen = 0;
+        for (String number : new String[] {"2026-0001", "2026-0005", "2026-0007"}) {
+            for (JsonNode v : batch.on("verdicts", number, "--json").json().path("verdicts")) {
+                if (v.path("unit").asText().equals("ohm") && v.path("value").isNumber() && v.path("expandedU").isNumber()) {
+                    assertTrue(v.path("expandedU").asDouble() > 1e-4 * v.path("value").asDouble(), v.toString());
+                    seen++;
+                }
+            }
+        }
+        assertTrue(seen > 50);
+    }
+
     private static List<String> failing(JsonNode document) {
         List<String> ids = new ArrayList<>();
         for (JsonNode v : document.path("verdicts")) {
