@@ -15,7 +15,8 @@ import org.copperbook.desk.text.Words;
 /** The turns of one count as text, group by group: "1: 5 5 5 5; 2: 5 5 5 5". "1-12: 5 5 5 5" counts a run alike. */
 final class CountedTurnsEntry implements Entry {
 
-    private static final Pattern GROUPS = Pattern.compile("(\\d{1,3})(?: *[-\u2013] *(\\d{1,3}))? *: *(\\d[\\d ]*)");
+    private static final Pattern GROUPS =
+            Pattern.compile("(\\d{1,3})(?: *[-\u2013] *(\\d{1,3}))? *: *(\\d{1,5}(?: +\\d{1,5})*)");
 
     private final Words words = Words.of(CountedTurnsEntry.class);
 

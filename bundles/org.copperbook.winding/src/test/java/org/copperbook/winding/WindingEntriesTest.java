@@ -59,9 +59,15 @@ class WindingEntriesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"five", "1-11 by 5", "1-11 x5,,", "1 x5"})
+    @ValueSource(strings = {"five", "1-11 by 5", "1-11 x5,, 2-12 x5", "1 x5"})
     void aTextThatIsNoCoilIsRefusedInWords(String typed) {
         assertInstanceOf(Typed.Wrong.class, new CoilsEntry().read(typed));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1", "1: ", "one: 5", "1: 99999999999", "1: 5 x"})
+    void aTextThatIsNoCountIsRefusedInWords(String typed) {
+        assertInstanceOf(Typed.Wrong.class, new CountedTurnsEntry().read(typed));
     }
 
     @Test
