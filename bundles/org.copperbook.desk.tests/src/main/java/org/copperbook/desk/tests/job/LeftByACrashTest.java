@@ -3,7 +3,6 @@ package org.copperbook.desk.tests.job;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -51,7 +50,7 @@ class LeftByACrashTest {
         // The same entry under the name of a program that runs no more is what a crash leaves.
         Files.write(ofADeadProgram(kept), bytes);
         editor = desktop.open(number);
-        assertTrue(desktop.shows("left"), "the job says that something was left");
+        desktop.until("the job says that something was left", () -> desktop.shows("left"));
         assertFalse(editor.isDirty(), "nothing is put back unasked");
         desktop.press("left/putBack");
         JobEditor reopened = editor;
@@ -95,7 +94,8 @@ class LeftByACrashTest {
             return Optional.empty();
         }
         try (Stream<Path> files = Files.list(folder)) {
-            for (Path f : files.toList()) {
+            // A name with a dot before it is an entry that is still being written.
+            for (Path f : files.filter(f -> !f.getFileName().toString().startsWith(".")).toList()) {
                 if (Files.exists(f) && Files.readString(f).contains(words)) {
                     return Optional.of(f);
                 }
