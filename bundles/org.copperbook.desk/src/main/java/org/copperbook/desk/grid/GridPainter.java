@@ -51,6 +51,11 @@ final class GridPainter {
         Palette palette = look.palette();
         Rectangle cell = item.getBounds(e.index);
         if (e.index == source.columns()) {
+            if ((e.detail & SWT.SELECTED) != 0) {
+                // The colours of the outcomes are chosen against the table's own background, not the selection's.
+                e.gc.setBackground(table.getBackground());
+                e.gc.fillRectangle(cell);
+            }
             saying(e.gc, cell, row, look, palette);
             return;
         }

@@ -171,6 +171,11 @@ public final class VerdictsPanel {
             Look look = Look.of(table);
             Palette palette = look.palette();
             Rectangle cell = item.getBounds(0);
+            if ((e.detail & SWT.SELECTED) != 0) {
+                // The colours of the outcomes are chosen against the table's own background, not the selection's.
+                e.gc.setBackground(table.getBackground());
+                e.gc.fillRectangle(cell);
+            }
             IntervalBar.paint(e.gc, cell, shown.get(row), look, palette);
         }
     }
