@@ -27,6 +27,8 @@ public final class CalculatorView extends ViewPart {
 
     public static final String ID = Desk.BUNDLE + ".view.calculator";
 
+    private static final int ROOMY_CHARS = 84;
+
     private final Words words = Words.of(CalculatorView.class);
     private final Catalogue catalogue = Catalogue.standard();
     private Text find;
@@ -53,6 +55,9 @@ public final class CalculatorView extends ViewPart {
         tree.setInput(catalogue.byArea());
         pane = new WorksheetPane(sash, words);
         sash.setWeights(2, 3);
+        // Beside each other where there is room, else one above the other.
+        sash.addListener(SWT.Resize, e -> sash.setOrientation(
+                sash.getClientArea().width < look.chars(ROOMY_CHARS) ? SWT.VERTICAL : SWT.HORIZONTAL));
         find.addModifyListener(e -> {
             tree.refresh();
             if (!find.getText().isBlank()) {

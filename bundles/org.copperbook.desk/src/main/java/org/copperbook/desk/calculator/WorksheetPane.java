@@ -28,6 +28,8 @@ import org.eclipse.swt.widgets.Text;
 final class WorksheetPane {
 
     private static final int WAIT_MS = 200;
+    private static final int LABEL_CHARS = 22;
+    private static final int INPUT_CHARS = 18;
 
     private final ScrolledComposite scroll;
     private final Words words;
@@ -84,7 +86,7 @@ final class WorksheetPane {
     private void input(Look look, Input input) {
         Label label = look.as(Look.Role.TEXT, new Label(body, SWT.WRAP));
         label.setText(input.doc() + (input.required() ? "" : " " + words.text("calculator.optional")));
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(look.chars(34), SWT.DEFAULT).applyTo(label);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(look.chars(LABEL_CHARS), SWT.DEFAULT).applyTo(label);
         Control control;
         List<String> options = options(input.type());
         if (options.isEmpty()) {
@@ -107,7 +109,8 @@ final class WorksheetPane {
                 e.result = input.doc();
             }
         });
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(control);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER)
+                .hint(look.chars(INPUT_CHARS), SWT.DEFAULT).applyTo(control);
         first = first == null ? control : first;
     }
 
