@@ -20,7 +20,7 @@ class InsulationCheckTest {
     private final Shop shop = Bench.shop();
 
     private static String earth(String winding, String ohms, String celsius, String state, String more) {
-        return Bench.reading("i", "INSULATION_RESISTANCE", winding, "TO_EARTH", "", ohms, celsius, "megger-1", state,
+        return Bench.reading("i", "INSULATION_RESISTANCE", winding, "TO_EARTH", "", ohms, celsius, "ir-tester-1", state,
                 more);
     }
 

@@ -51,9 +51,9 @@ class MissingLimitTest {
         Job reading = Bench.with(bad, "inspection", Bench.inspection(
                 Bench.reading("a", "RESISTANCE", "main-rotor", "TERMINAL_PAIR", "F1-F2", "0.6", "20", "multi-2",
                         "AS_FOUND", "'method':'TWO_WIRE'"),
-                Bench.reading("b", "INSULATION_RESISTANCE", "main-rotor", "TO_EARTH", "", "0.4e6", "20", "megger-1",
+                Bench.reading("b", "INSULATION_RESISTANCE", "main-rotor", "TO_EARTH", "", "0.4e6", "20", "ir-tester-1",
                         "AS_FOUND", "'afterSeconds':60"),
-                Bench.reading("c", "INSULATION_RESISTANCE", "main-stator", "TO_EARTH", "", "0.4e6", "20", "megger-1",
+                Bench.reading("c", "INSULATION_RESISTANCE", "main-stator", "TO_EARTH", "", "0.4e6", "20", "ir-tester-1",
                         "AS_FOUND", "'afterSeconds':60")));
         return List.of(good, bad, reading);
     }

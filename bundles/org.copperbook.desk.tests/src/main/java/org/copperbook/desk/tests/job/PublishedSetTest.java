@@ -275,7 +275,7 @@ class PublishedSetTest {
         cellOf(column, "/afterSeconds", row, "1 min");
         if (row == 0) {
             cellOf(column, "/windingCelsius", row, "18");
-            cellOf(column, "/instrument", row, "megger-1");
+            cellOf(column, "/instrument", row, "ir-tester-1");
         }
         cellOf(column, "/at", row, "2026-03-03 09:" + (30 + row));
     }
