@@ -3,6 +3,7 @@ package org.copperbook.store.sqlite;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -11,6 +12,7 @@ import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.Sample;
 import org.copperbook.store.Saved;
+import org.copperbook.store.StoreOptions;
 
 /**
  * A program of its own that writes into a store and says what was acknowledged: one line
@@ -29,7 +31,9 @@ public final class WritingProgram {
         int jobs = Integer.parseInt(arguments[3]);
         int saves = Integer.parseInt(arguments[4]);
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-        try (JobStore store = SqliteJobStore.open(Path.of(arguments[0]))) {
+        // The engine hands its lock to nobody in turn: of two programs that never pause one can starve on a busy machine.
+        StoreOptions patient = StoreOptions.standard().withPatience(Duration.ofMinutes(2));
+        try (JobStore store = SqliteJobStore.open(Path.of(arguments[0]), patient)) {
             List<Thread> running = new ArrayList<>();
             for (int t = 0; t < threads; t++) {
                 Random random = new Random(seed + t);
