@@ -55,6 +55,15 @@ class WorkbooksTest {
     }
 
     @Test
+    void aShopThatHasNotSaidItsNameStillGetsItsWorkbooks() {
+        assertEquals(0, batch.on("take-in", BatchRun.demoJob("2026-0001-full-rewind")).exit());
+        BatchRun.Result r = batch.on("workbooks", "2026-0001", "--out", out.toString());
+        assertEquals(0, r.exit(), r.err());
+        assertTrue(WorkbookText.of(out.resolve("2026-0001-record.xlsx")).contains("Brackenfold Dairy Co-operative"));
+        assertTrue(WorkbookText.of(out.resolve("2026-0001-quote-1.xlsx")).contains("full rewind"));
+    }
+
+    @Test
     void nothingIsWrittenWhereItCannotBe() throws IOException {
         takeIn(BatchRun.DEMO.resolve("shop"), Path.of(BatchRun.demoJob("2026-0003-cancelled")));
         Path file = Files.writeString(folder.resolve("a-file"), "x");
