@@ -18,7 +18,7 @@ import org.eclipse.swt.widgets.TableItem;
 final class OutlineTable {
 
     private static final String GAP = "    ";
-    private static final int STATE_CHARS = 11;
+    private static final int STATE_CHARS = 14;
 
     private final Table table;
     private List<OutlineRow> rows = List.of();
