@@ -12,6 +12,7 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Standing;
 import org.copperbook.jobs.check.HoldPointState.State;
+import org.copperbook.jobs.seal.Seal;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.jobs.signoff.HoldPoint;
 import org.copperbook.jobs.signoff.Role;
@@ -66,15 +67,20 @@ public final class HoldPoints {
         if (toSign.isEmpty() && !failing && !reopenedBefore) {
             return new HoldPointState(point, State.SIGNED, List.of(), List.of(), true);
         }
-        boolean wasSigned = SignRule.missing(point, SignRule.standing(job, signOffs, point, null), signOffs).isEmpty();
+        boolean wasSigned = SignRule.missing(point, SignRule.given(job, signOffs, point, null), signOffs).isEmpty();
         if (wasSigned) {
             return new HoldPointState(point, State.REOPENED, blockers,
-                    toSign.isEmpty() ? SignRule.missing(point, List.of(), signOffs) : toSign, true);
+                    toSign.isEmpty() ? SignRule.missing(point, List.of(), signOffs) : toSign, true,
+                    point == HoldPoint.RELEASE ? changed(job, signOffs) : List.of());
         }
         if (!reached(point, job, machine)) {
             return new HoldPointState(point, State.NOT_REACHED, blockers, toSign, true);
         }
         return new HoldPointState(point, blockers.isEmpty() ? State.READY : State.OPEN, blockers, toSign, true);
+    }
+
+    private static List<String> changed(Job job, SignOffs signOffs) {
+        return SignRule.changedSinceRelease(job, signOffs).stream().map(Phrases::part).toList();
     }
 
     private static boolean applies(HoldPoint point, Job job, Machine machine) {
@@ -193,6 +199,9 @@ public final class HoldPoints {
         Optional<String> voided = voided(job);
         if (voided.isPresent()) {
             return List.of(voided.get());
+        }
+        if (Seal.covers(key) && of(states, HoldPoint.RELEASE).state() == State.SIGNED) {
+            return List.of(Phrases.say("blocked.released"));
         }
         if (key.kind() == PartKind.WINDING && key.name().endsWith(PartKey.AS_WOUND)) {
             List<String> blocked = new ArrayList<>(blocks(Step.STRIP, job, states));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.seal.Seal;
 import org.copperbook.jobs.signoff.HoldPoint;
 import org.copperbook.jobs.signoff.Role;
 import org.copperbook.jobs.signoff.SignOffs;
@@ -39,12 +40,32 @@ final class SignRule {
         };
     }
 
-    /** Signatures at a point that are newer than the moment it was opened again. */
+    /**
+     * Signatures at a point that count: newer than the moment it was opened again and, at the release, of the record as
+     * it still is.
+     */
     static List<Signature> standing(Job job, SignOffs signOffs, HoldPoint point, Instant openedAgain) {
+        return given(job, signOffs, point, openedAgain).stream().filter(s -> sealed(job, s)).toList();
+    }
+
+    /** Signatures at a point, also of a record that was changed since. */
+    static List<Signature> given(Job job, SignOffs signOffs, HoldPoint point, Instant openedAgain) {
         Set<String> winders = releasesAlone(signOffs) ? Set.of() : winders(job);
         return signOffs.signatures().stream().filter(s -> s.point() == point && s.by() != null)
                 .filter(s -> openedAgain == null || (s.at() != null && s.at().isAfter(openedAgain)))
                 .filter(s -> point != HoldPoint.RELEASE || !winders.contains(s.by())).toList();
+    }
+
+    /** Whether the record still is what this signature was set under; true where it says nothing of it. */
+    private static boolean sealed(Job job, Signature s) {
+        return s.seal() == null || s.seal().differences(Seal.of(job)).isEmpty();
+    }
+
+    /** What was changed since the latest release was signed: keys of parts; empty when nothing or never sealed. */
+    static List<String> changedSinceRelease(Job job, SignOffs signOffs) {
+        return signOffs.signatures().stream().filter(s -> s.point() == HoldPoint.RELEASE)
+                .reduce((earlier, later) -> later).map(Signature::seal).map(seal -> seal.differences(Seal.of(job)))
+                .orElse(List.of());
     }
 
     /** Whether the only person of the shop has recorded that the release is signed alone. */

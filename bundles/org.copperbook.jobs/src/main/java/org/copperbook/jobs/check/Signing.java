@@ -11,6 +11,7 @@ import org.copperbook.calc.verdict.Outcome;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.booking.Standing;
 import org.copperbook.jobs.check.HoldPointState.State;
+import org.copperbook.jobs.seal.Seal;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.jobs.signoff.HoldPoint;
@@ -76,7 +77,8 @@ public final class Signing {
             return new Result.Refused(refused);
         }
         List<SignOffs.Signature> next = new ArrayList<>(signOffs.signatures());
-        next.add(new SignOffs.Signature(point, who.by(), who.role(), who.at(), note, Map.of()));
+        Seal seal = point == HoldPoint.RELEASE ? Seal.of(job) : null;
+        next.add(new SignOffs.Signature(point, who.by(), who.role(), who.at(), note, seal, Map.of()));
         return new Result.Done(new SignOffs(signOffs.schema(), next, signOffs.concessions(), signOffs.judgements(),
                 signOffs.reopenings(), signOffs.cautions(), signOffs.more()));
     }
@@ -180,6 +182,29 @@ public final class Signing {
         List<SignOffs.Judgement> next = new ArrayList<>(s.judgements());
         next.add(new SignOffs.Judgement(verdict, acceptable, reason, who.by(), who.role(), who.at(), Map.of()));
         return new Result.Done(new SignOffs(s.schema(), s.signatures(), s.concessions(), next, s.reopenings(),
+                s.cautions(), s.more()));
+    }
+
+    /**
+     * Opens a signed hold point again, for a reason, so that the record behind it may be changed. The signatures stay
+     * on record and count no longer; a release falls with every other point.
+     */
+    public static Result reopen(Job job, Shop shop, HoldPoint point, String reason, Signer who) {
+        List<String> refused = new ArrayList<>(person(job, shop, who));
+        refused.addAll(reason(reason));
+        if (!Settled.MAY_CONCEDE.contains(who.role())) {
+            refused.add(Phrases.say("refused.reopen-role", Phrases.word("role-person", who.role())));
+        }
+        if (HoldPoints.of(HoldPoints.states(job, shop), point).state() != State.SIGNED) {
+            refused.add(Phrases.say("refused.not-signed", Phrases.word("point", point)));
+        }
+        if (!refused.isEmpty()) {
+            return new Result.Refused(refused);
+        }
+        SignOffs s = HoldPoints.signOffs(job);
+        List<SignOffs.Reopening> next = new ArrayList<>(s.reopenings());
+        next.add(new SignOffs.Reopening(point, reason.strip(), who.at(), who.by(), Map.of()));
+        return new Result.Done(new SignOffs(s.schema(), s.signatures(), s.concessions(), s.judgements(), next,
                 s.cautions(), s.more()));
     }
 

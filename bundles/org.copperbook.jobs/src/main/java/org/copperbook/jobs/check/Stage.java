@@ -48,6 +48,10 @@ public record Stage(At at, boolean waiting, String words) {
         }
         At at = reached(job);
         String words = Phrases.word("stage", at);
+        if (at != At.RELEASED && HoldPoints.signOffs(job).signatures().stream()
+                .anyMatch(s -> s.point() == HoldPoint.RELEASE)) {
+            words = Phrases.say("stage.release-void", words);
+        }
         boolean waiting = standing != null && standing.waiting() != null;
         if (waiting) {
             Standing.Waiting w = standing.waiting();

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
 import java.util.List;
 import org.copperbook.jobs.Part;
+import org.copperbook.jobs.seal.Seal;
 
 /**
  * Signatures, concessions, judgements, reopenings and acknowledged cautions of a job, in the order they happened.
@@ -36,9 +37,13 @@ public record SignOffs(int schema, List<Signature> signatures, List<Concession> 
         more = more == null ? Map.of() : more;
     }
 
-    /** A signature at a hold point by a person in a role. */
+    /**
+     * A signature at a hold point by a person in a role.
+     *
+     * @param seal what the record was when it was released; null at other hold points and in records of older versions
+     */
     @JsonInclude(JsonInclude.Include.NON_EMPTY)
-    public record Signature(HoldPoint point, String by, Role role, Instant at, String note,
+    public record Signature(HoldPoint point, String by, Role role, Instant at, String note, Seal seal,
             @KeepUnknown Map<String, JsonNode> more) {
         public Signature {
             more = more == null ? Map.of() : more;

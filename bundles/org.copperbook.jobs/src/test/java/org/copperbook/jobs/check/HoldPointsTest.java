@@ -271,9 +271,11 @@ class HoldPointsTest {
         assertTrue(HoldPoints.mayEdit(PartKey.parse("winding/exciter-stator"), job, states));
         assertTrue(HoldPoints.mayEdit(PartKey.parse("inspection"), job, states));
         assertEquals(2, HoldPoints.blocks(PartKey.parse("winding/main-stator.as-wound"), job, states).size());
-        List<HoldPointState> done = HoldPoints.states(released, shop);
-        assertTrue(HoldPoints.mayEdit(PartKey.parse("winding/exciter-stator.as-wound"), released, done));
-        assertFalse(HoldPoints.mayEdit(PartKey.parse("winding/main-stator.as-wound"), released, done));
+        Job captured = signed(signed(unsigned(released), HoldPoint.CAPTURE_COMPLETE, "winder-1", Role.WINDER),
+                HoldPoint.CAPTURE_COMPLETE, "winder-2", Role.WINDER);
+        List<HoldPointState> done = HoldPoints.states(captured, shop);
+        assertTrue(HoldPoints.mayEdit(PartKey.parse("winding/exciter-stator.as-wound"), captured, done));
+        assertFalse(HoldPoints.mayEdit(PartKey.parse("winding/main-stator.as-wound"), captured, done));
     }
 
     @Test
