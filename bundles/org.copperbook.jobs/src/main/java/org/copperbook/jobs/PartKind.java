@@ -14,6 +14,7 @@ import org.copperbook.jobs.shop.Instruments;
 import org.copperbook.jobs.shop.WireStock;
 import org.copperbook.jobs.shop.Workshop;
 import org.copperbook.jobs.signoff.SignOffs;
+import org.copperbook.jobs.winding.OldCard;
 import org.copperbook.jobs.winding.WindingData;
 
 /** The kinds of part, in the order of a job's life, with the record that carries each. */
@@ -33,7 +34,9 @@ public enum PartKind {
     WORKSHOP("workshop", Workshop.class, false),
     INSTRUMENTS("instruments", Instruments.class, false),
     WIRE_STOCK("wire-stock", WireStock.class, false),
-    LIMITS("limits", LimitProfile.class, false);
+    LIMITS("limits", LimitProfile.class, false),
+    /** Winding cards from before this store, which belong to no job. */
+    OLD_CARD("old-card", OldCard.class, true);
 
     private final String word;
     private final Class<? extends Part> type;

@@ -11,6 +11,7 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.shop.Shop;
+import org.copperbook.store.memory.WindingMemory;
 
 /**
  * Keeps the jobs of a workshop. Saving appends a revision of one part and returns only when it is durable; no revision
@@ -26,6 +27,9 @@ public interface JobStore extends AutoCloseable {
 
     /** The job id under which the shop's own parts are kept. */
     String SHOP = "shop";
+
+    /** The job id under which cards taken in from old records are kept. */
+    String CARDS = "cards";
 
     /** Books a machine in: gives the job the next number of the series and keeps the booking, both or neither. */
     JobHandle create(Booking booking, String who);
@@ -97,6 +101,9 @@ public interface JobStore extends AutoCloseable {
     default JobHandle takeIn(Job job, String who, String why, NumberTaken taken) {
         return takeIn(Intake.of(job), who, why, taken).get(0);
     }
+
+    /** The windings the workshop has had. */
+    WindingMemory memory();
 
     /** Verifies the whole store and names the first bad link. Reads a snapshot; others may go on saving. */
     AuditReport audit();

@@ -16,7 +16,8 @@ import org.copperbook.jobs.signoff.HoldPoint;
 /** All checks together: the verdicts of a job, the same for every page, workbook and command. */
 public final class JobChecks {
 
-    private static final List<Check> ALL = List.of(new CaptureCheck(), new ResistanceCheck(), new CoilGroupCheck(),
+    private static final List<Check> ALL = List.of(new CaptureCheck(), new ProposalCheck(),
+            new ResistanceCheck(), new CoilGroupCheck(),
             new LeftAgainstFoundCheck(), new InsulationCheck(), new ExcitationRunCheck(), new DiodeReadingCheck(),
             new RectifierSetCheck(), new SuppressorCheck(), new CoreCheck(), new PolaritySequenceCheck(),
             new SurgeCheck(), new WithstandCheck(), new RunUpCheck(), new MechanicalCheck(), new RequiredTestsCheck(),

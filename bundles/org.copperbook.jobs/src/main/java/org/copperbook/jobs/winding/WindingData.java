@@ -58,6 +58,7 @@ import org.copperbook.jobs.reading.Reading;
  * @param readings          phase and terminal readings
  * @param counts            independent counts
  * @param proposedFrom      where the data was taken over from, until confirmed
+ * @param takenOver         what was taken over and who confirmed it, oldest first
  * @param reason            why the new winding differs from the old
  * @param photos            photos of both ends
  * @param note              remark
@@ -72,8 +73,8 @@ public record WindingData(int schema, WindingRole role, boolean asWound, Integer
         Double outsideM, Double slotDepthM, Double slotWidthTopM, Double slotWidthBottomM, Double toothWidthM,
         Double yokeDepthM, Integer ventCount, Double ventWidthM, Double skew, String slotInsulation, String wedge,
         String thermalClass, Conductor conductor, String polaritySequence, Double copperRemovedKg,
-        List<CoilGroup> groups, List<Reading> readings, List<TurnCount> counts, String proposedFrom, String reason,
-        List<PhotoRef> photos, String note, @KeepUnknown Map<String, JsonNode> more) implements Part {
+        List<CoilGroup> groups, List<Reading> readings, List<TurnCount> counts, String proposedFrom, List<TakenOver> takenOver,
+        String reason, List<PhotoRef> photos, String note, @KeepUnknown Map<String, JsonNode> more) implements Part {
 
     public static final int SCHEMA = 1;
 
@@ -92,6 +93,7 @@ public record WindingData(int schema, WindingRole role, boolean asWound, Integer
         groups = groups == null ? List.of() : List.copyOf(groups);
         readings = readings == null ? List.of() : List.copyOf(readings);
         counts = counts == null ? List.of() : List.copyOf(counts);
+        takenOver = takenOver == null ? List.of() : List.copyOf(takenOver);
         photos = photos == null ? List.of() : List.copyOf(photos);
         more = more == null ? Map.of() : more;
     }

@@ -99,7 +99,8 @@ final class ChangeWatch implements AutoCloseable {
             long last = tables.revisions().lastSequence(c);
             for (RevisionTable.Place p : tables.revisions().after(c, seenSequence)) {
                 if (own.stream().noneMatch(r -> p.sequence() > r.from() && p.sequence() <= r.to())) {
-                    found.add(new Change(p.jobId(), p.part(), true));
+                    // Ten thousand cards taken in are one change to whoever shows them.
+                    found.add(new Change(p.jobId(), JobStore.CARDS.equals(p.jobId()) ? Change.CARDS : p.part(), true));
                 }
             }
             List<Range> settled = own.stream().filter(r -> r.to() <= last).toList();

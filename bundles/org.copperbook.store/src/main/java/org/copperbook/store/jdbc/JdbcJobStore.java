@@ -28,6 +28,7 @@ import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.RegisterSlice;
 import org.copperbook.store.Saved;
 import org.copperbook.store.StoreOptions;
+import org.copperbook.store.memory.WindingMemory;
 
 /** The store over a database engine with SQL. */
 public final class JdbcJobStore implements JobStore {
@@ -38,6 +39,7 @@ public final class JdbcJobStore implements JobStore {
     private final Writing writing;
     private final Listeners listeners = new Listeners();
     private final ChangeWatch watch;
+    private final WindingMemory memory;
 
     /** Takes over an open database whose schema is current, and closes it at the end. */
     public JdbcJobStore(Database database, StoreOptions options) {
@@ -51,6 +53,11 @@ public final class JdbcJobStore implements JobStore {
             rebuildRegister();
         }
         watch = new ChangeWatch(database, tables, listeners, options.lookForChangesEvery());
+        memory = new JdbcWindingMemory(database, tables.pastWindings(), writing, watch, listeners);
+        if (database.read(c -> tables.settings().number(c, SettingTable.PAST_WINDINGS_EDITION))
+                != PastWindingEntry.EDITION) {
+            memory.rebuild();
+        }
     }
 
     @Override
@@ -153,6 +160,11 @@ public final class JdbcJobStore implements JobStore {
             }
         }
         return jobs;
+    }
+
+    @Override
+    public WindingMemory memory() {
+        return memory;
     }
 
     @Override

@@ -20,6 +20,7 @@ import org.copperbook.jobs.shop.Instruments;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.jobs.shop.WireStock;
 import org.copperbook.jobs.shop.Workshop;
+import org.copperbook.jobs.winding.OldCard;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.Revision;
 import org.copperbook.store.Saved;
@@ -105,7 +106,32 @@ final class Reading {
      */
     RegisterEntry registerEntry(Connection c, String jobId, String number, StageOf stageOf)
             throws SQLException {
+        Readable r = readable(c, jobId);
+        return RegisterEntry.of(new Job(jobId, number, r.parts()), r.changed(), stageOf);
+    }
+
+    /** The windings of a job worth remembering; of a part that cannot be read there is none. */
+    List<PastWindingEntry> pastWindings(Connection c, String jobId, String number) throws SQLException {
+        Readable r = readable(c, jobId);
+        return PastWindingEntry.of(new Job(jobId, number, r.parts()), r.revisions(), r.changed());
+    }
+
+    /** The winding on a card; nothing when the card cannot be read. */
+    Optional<PastWindingEntry> pastWinding(Revision r) {
+        try {
+            return key(r).isEmpty() ? Optional.empty() : PastWindingEntry.of((OldCard) json.read(key(r).get(), r.json()),
+                    key(r).get(), r.revision(), r.savedAt(), json);
+        } catch (BadRecordException e) {
+            return Optional.empty();
+        }
+    }
+
+    private record Readable(Map<PartKey, Part> parts, Map<PartKey, Integer> revisions, Instant changed) {
+    }
+
+    private Readable readable(Connection c, String jobId) throws SQLException {
         Map<PartKey, Part> parts = new TreeMap<>();
+        Map<PartKey, Integer> revisions = new TreeMap<>();
         Instant changed = Instant.EPOCH;
         long last = 0;
         for (Revision r : tables.revisions().latestOfJob(c, jobId)) {
@@ -117,12 +143,13 @@ final class Reading {
             if (key.isPresent()) {
                 try {
                     parts.put(key.get(), json.read(key.get(), r.json()));
+                    revisions.put(key.get(), r.revision());
                 } catch (BadRecordException e) {
                     continue;
                 }
             }
         }
-        return RegisterEntry.of(new Job(jobId, number, parts), changed, stageOf);
+        return new Readable(parts, revisions, changed);
     }
 
     private static <T extends Part> Optional<T> part(Map<PartKey, Saved> parts, PartKind kind, Class<T> type) {

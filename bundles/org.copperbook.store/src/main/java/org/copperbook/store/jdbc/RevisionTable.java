@@ -70,6 +70,21 @@ final class RevisionTable {
         }
     }
 
+    /** The names of the parts a job has. */
+    List<String> partsOf(Connection c, String jobId) throws SQLException {
+        List<String> found = new ArrayList<>();
+        try (PreparedStatement q = c.prepareStatement(
+                "SELECT DISTINCT part FROM revision WHERE job_id = ? ORDER BY part")) {
+            q.setString(1, jobId);
+            try (ResultSet r = q.executeQuery()) {
+                while (r.next()) {
+                    found.add(r.getString(1));
+                }
+            }
+        }
+        return found;
+    }
+
     /** Every revision of a part, oldest first. */
     List<Revision> history(Connection c, String jobId, String part) throws SQLException {
         try (PreparedStatement q = c.prepareStatement("SELECT " + COLUMNS

@@ -4,12 +4,12 @@ import org.copperbook.jobs.json.PartJson;
 
 /** The store's tables, each behind the few statements it needs. */
 record Tables(JobTable jobs, RevisionTable revisions, NumberSeries numbers, PersonTable people, PhotoTable photos,
-        RegisterTable register, SettingTable settings) {
+        RegisterTable register, PastWindingTable pastWindings, SettingTable settings) {
 
     static Tables with(PartJson json) {
         JobTable jobs = new JobTable();
         SettingTable settings = new SettingTable();
         return new Tables(jobs, new RevisionTable(), new NumberSeries(jobs), new PersonTable(json, settings),
-                new PhotoTable(), new RegisterTable(), settings);
+                new PhotoTable(), new RegisterTable(), new PastWindingTable(), settings);
     }
 }

@@ -19,6 +19,7 @@ import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.shop.Person;
+import org.copperbook.jobs.winding.OldCard;
 import org.copperbook.store.ConflictException;
 import org.copperbook.store.Intake;
 import org.copperbook.store.JobHandle;
@@ -29,6 +30,8 @@ import org.copperbook.store.Saved;
 import org.copperbook.store.StageOf;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreText;
+import org.copperbook.store.memory.CardTaken;
+import org.copperbook.store.memory.SameCard;
 
 /** The steps that write, each to be run inside one writing transaction. */
 final class Writing {
@@ -65,6 +68,9 @@ final class Writing {
         Saved saved = append(c, jobId, number, key, part, basedOn + 1, who, why);
         if (!JobStore.SHOP.equals(jobId)) {
             register(c, new JobHandle(jobId, number));
+            if (key.kind() == PartKind.WINDING || key.kind() == PartKind.NAMEPLATE) {
+                remember(c, new JobHandle(jobId, number));
+            }
         }
         return saved;
     }
@@ -90,6 +96,7 @@ final class Writing {
                 append(c, handle.id(), handle.number(), e.getKey(), e.getValue(), 1, who, why);
             }
             register(c, handle, job);
+            remember(c, PastWindingEntry.of(new Job(handle.id(), handle.number(), job.parts()), Map.of(), now()));
             handles.add(handle);
         }
         return handles;
@@ -101,6 +108,48 @@ final class Writing {
             register(c, job);
         }
         tables.settings().put(c, SettingTable.REGISTER_EDITION, Integer.toString(RegisterEntry.EDITION));
+    }
+
+    /** Takes in one card unless it is in already. */
+    CardTaken takeInCard(Connection c, OldCard card, String who, String why, SameCard same) throws SQLException {
+        PartKey key = PastWindingEntry.key(card, json);
+        Optional<Revision> latest = tables.revisions().latest(c, JobStore.CARDS, key.toString());
+        if (latest.isPresent()) {
+            boolean known = tables.pastWindings().fingerprint(c, JobStore.CARDS, key)
+                    .filter(PastWindingEntry.fingerprint(card, json)::equals).isPresent();
+            if (known || same == SameCard.REFUSE) {
+                return known ? CardTaken.KNOWN : CardTaken.CONTRADICTS;
+            }
+        }
+        int revision = latest.map(Revision::revision).orElse(0) + 1;
+        append(c, JobStore.CARDS, "", key, card, revision, who, why);
+        remember(c, PastWindingEntry.of(card, key, revision, now(), json).stream().toList());
+        return latest.isPresent() ? CardTaken.REVISED : CardTaken.NEW;
+    }
+
+    void rebuildPastWindings(Connection c) throws SQLException {
+        tables.pastWindings().clear(c);
+        for (JobHandle job : tables.jobs().all(c)) {
+            remember(c, job);
+        }
+        for (String part : tables.revisions().partsOf(c, JobStore.CARDS)) {
+            Optional<Revision> latest = tables.revisions().latest(c, JobStore.CARDS, part);
+            if (latest.isPresent()) {
+                remember(c, reading.pastWinding(latest.get()).stream().toList());
+            }
+        }
+        tables.settings().put(c, SettingTable.PAST_WINDINGS_EDITION, Integer.toString(PastWindingEntry.EDITION));
+    }
+
+    private void remember(Connection c, JobHandle job) throws SQLException {
+        tables.pastWindings().removeJob(c, job.id());
+        remember(c, reading.pastWindings(c, job.id(), job.number()));
+    }
+
+    private void remember(Connection c, List<PastWindingEntry> entries) throws SQLException {
+        for (PastWindingEntry e : entries) {
+            tables.pastWindings().put(c, e);
+        }
     }
 
     Instant now() {
