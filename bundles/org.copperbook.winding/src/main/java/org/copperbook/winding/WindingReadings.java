@@ -1,0 +1,43 @@
+package org.copperbook.winding;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.copperbook.desk.form.Form;
+import org.copperbook.desk.reading.Conditions;
+import org.copperbook.desk.reading.ConditionsArea;
+import org.copperbook.desk.reading.NewReading;
+import org.copperbook.jobs.reading.Place;
+import org.copperbook.jobs.reading.Reading;
+import org.copperbook.jobs.reading.ReadingQuantity;
+import org.copperbook.jobs.winding.CoilGroup;
+import org.copperbook.jobs.winding.WindingData;
+
+/** The conditions that hold for the readings typed from now on, and the readings begun under them. */
+final class WindingReadings implements WindingSection {
+
+    private final OpenWinding winding;
+    private ConditionsArea conditions;
+
+    WindingReadings(OpenWinding winding) {
+        this.winding = winding;
+    }
+
+    @Override
+    public void build(Form here) {
+        conditions = new ConditionsArea(here.area("winding.conditions"), winding.site().instruments(),
+                lastConditions(), false);
+    }
+
+    /** A reading of this winding taken now, still without what was observed. */
+    ObjectNode begin(ReadingQuantity quantity, Place.Kind place) {
+        Reading.State state = winding.data().map(WindingData::asWound).orElse(false) ? Reading.State.IN_PROCESS
+                : Reading.State.AS_FOUND;
+        ObjectNode reading = new NewReading(winding.site()).of(quantity, place, state, conditions.conditions());
+        winding.data().ifPresent(d -> ((ObjectNode) reading.path("place")).put("winding", d.role().word()));
+        return reading;
+    }
+
+    private Conditions lastConditions() {
+        return winding.data().stream().flatMap(d -> d.groups().stream()).map(CoilGroup::resistance)
+                .filter(r -> r != null).reduce((first, second) -> second).map(Conditions::of).orElse(Conditions.NONE);
+    }
+}
