@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
  * Text on its way into a cell. Whatever it begins with, it stays text: it is stored as a string, never parsed, and
  * where it begins like a formula the cell also carries the mark that keeps it text when somebody edits it.
  */
-final class CellText {
+public final class CellText {
 
     /** Longest text that a cell takes. */
     static final int LONGEST = 32_000;
@@ -22,7 +22,7 @@ final class CellText {
     }
 
     /** The text without characters that the file format cannot hold; the replacement character takes their place; null is empty. */
-    static String storable(String text) {
+    public static String storable(String text) {
         if (text == null) {
             return "";
         }
