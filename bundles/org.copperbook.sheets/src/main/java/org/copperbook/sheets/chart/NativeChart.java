@@ -1,0 +1,239 @@
+package org.copperbook.sheets.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xddf.usermodel.PresetColor;
+import org.apache.poi.xddf.usermodel.PresetLineDash;
+import org.apache.poi.xddf.usermodel.XDDFColor;
+import org.apache.poi.xddf.usermodel.XDDFLineProperties;
+import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
+import org.apache.poi.xddf.usermodel.XDDFPresetLineDash;
+import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
+import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
+import org.apache.poi.xddf.usermodel.chart.AxisCrossBetween;
+import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
+import org.apache.poi.xddf.usermodel.chart.AxisPosition;
+import org.apache.poi.xddf.usermodel.chart.BarDirection;
+import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.DisplayBlanks;
+import org.apache.poi.xddf.usermodel.chart.LegendPosition;
+import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
+import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
+import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
+import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
+import org.apache.poi.xddf.usermodel.chart.XDDFChartAxis;
+import org.apache.poi.xddf.usermodel.chart.XDDFChartData;
+import org.apache.poi.xddf.usermodel.chart.XDDFChartLegend;
+import org.apache.poi.xddf.usermodel.chart.XDDFDataSource;
+import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
+import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
+import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
+import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
+import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
+import org.apache.poi.xssf.usermodel.XSSFChart;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.copperbook.sheets.page.CellText;
+
+/**
+ * A chart of the spreadsheet's own in a workbook, drawn from numbers in cells, so that whoever opens the file can read
+ * and change it. Black and grey with different marks, because records are printed.
+ */
+public final class NativeChart {
+
+    private static final PresetColor[] INKS = {PresetColor.BLACK, PresetColor.DIM_GRAY, PresetColor.DARK_BLUE,
+        PresetColor.SADDLE_BROWN, PresetColor.DARK_GREEN};
+    private static final MarkerStyle[] MARKS = {MarkerStyle.CIRCLE, MarkerStyle.SQUARE, MarkerStyle.TRIANGLE,
+        MarkerStyle.DIAMOND, MarkerStyle.X};
+
+    private final Chart chart;
+    private final XSSFSheet data;
+    private int row;
+
+    private NativeChart(Chart chart, XSSFSheet data, int row) {
+        this.chart = chart;
+        this.data = data;
+        this.row = row;
+    }
+
+    /**
+     * Puts a chart over some cells of a sheet and its numbers into another.
+     *
+     * @param sheet    sheet that shows the chart
+     * @param anchor   cells that it covers
+     * @param data     sheet that takes its numbers, from a row on
+     * @param firstRow first row of the numbers, from 0
+     * @return first row after the numbers
+     */
+    public static int put(Chart chart, XSSFSheet sheet, XSSFClientAnchor anchor, XSSFSheet data, int firstRow) {
+        return new NativeChart(chart, data, firstRow).draw(sheet, anchor);
+    }
+
+    private int draw(XSSFSheet sheet, XSSFClientAnchor anchor) {
+        XSSFChart drawn = sheet.createDrawingPatriarch().createChart(anchor);
+        drawn.setTitleText(chart.title());
+        drawn.setTitleOverlay(false);
+        XDDFChartLegend legend = drawn.getOrAddLegend();
+        legend.setPosition(LegendPosition.BOTTOM);
+        text(chart.title(), "", "");
+        if (chart.x().places().isEmpty()) {
+            numbers(drawn);
+        } else {
+            places(drawn);
+        }
+        // A chart of several plots names its axes itself; spreadsheets draw missing values as gaps.
+        drawn.displayBlanksAs(DisplayBlanks.GAP);
+        return row + 1;
+    }
+
+    private void numbers(XSSFChart drawn) {
+        XDDFValueAxis below = drawn.createValueAxis(AxisPosition.BOTTOM);
+        XDDFValueAxis left = drawn.createValueAxis(AxisPosition.LEFT);
+        below.setTitle(chart.x().label());
+        left.setTitle(chart.y().label());
+        ends(below, chart.xScale());
+        ends(left, chart.yScale());
+        XDDFScatterChartData plot = (XDDFScatterChartData) drawn.createData(ChartTypes.SCATTER, below, left);
+        plot.setStyle(ScatterStyle.LINE_MARKER);
+        List<Series> all = new ArrayList<>(chart.series().stream().filter(s -> !s.points().isEmpty()).toList());
+        all.addAll(limitLines(chart.xScale().from(), chart.xScale().to()));
+        int i = 0;
+        for (Series s : all) {
+            CellRangeAddress[] cells = write(s);
+            XDDFScatterChartData.Series series = (XDDFScatterChartData.Series) plot.addSeries(
+                    XDDFDataSourcesFactory.fromNumericCellRange(data, cells[0]),
+                    XDDFDataSourcesFactory.fromNumericCellRange(data, cells[1]));
+            series.setTitle(s.title(), null);
+            series.setSmooth(false);
+            series.setMarkerStyle(s.marked() ? MARKS[i % MARKS.length] : MarkerStyle.NONE);
+            series.setShapeProperties(look(series.getShapeProperties(), s, i));
+            i++;
+        }
+        drawn.plot(plot);
+    }
+
+    /** Bars over named places, with limits as lines across them. */
+    private void places(XSSFChart drawn) {
+        XDDFCategoryAxis below = drawn.createCategoryAxis(AxisPosition.BOTTOM);
+        XDDFValueAxis left = drawn.createValueAxis(AxisPosition.LEFT);
+        below.setTitle(chart.x().label());
+        left.setTitle(chart.y().label());
+        left.setCrosses(AxisCrosses.AUTO_ZERO);
+        left.setCrossBetween(AxisCrossBetween.BETWEEN);
+        ends(left, chart.yScale());
+        int first = row;
+        int count = chart.x().places().size();
+        for (String place : chart.x().places()) {
+            text(place);
+        }
+        XDDFDataSource<String> names = XDDFDataSourcesFactory.fromStringCellRange(data,
+                new CellRangeAddress(first, first + count - 1, 0, 0));
+        XDDFBarChartData bars = (XDDFBarChartData) drawn.createData(ChartTypes.BAR, below, left);
+        bars.setBarDirection(BarDirection.COL);
+        int column = 1;
+        for (Series s : chart.series()) {
+            XDDFChartData.Series series = bars.addSeries(names, column(first, column++, s));
+            series.setTitle(s.title(), null);
+            XDDFShapeProperties fill = new XDDFShapeProperties();
+            fill.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(INKS[(column - 1) % INKS.length])));
+            series.setShapeProperties(fill);
+        }
+        drawn.plot(bars);
+        if (!chart.limits().isEmpty()) {
+            XDDFLineChartData lines = (XDDFLineChartData) drawn.createData(ChartTypes.LINE, below, left);
+            for (Series s : limitLines(1, count)) {
+                List<ChartPoint> everywhere = new ArrayList<>();
+                for (int i = 1; i <= count; i++) {
+                    everywhere.add(ChartPoint.of(i, s.points().get(0).y()));
+                }
+                XDDFLineChartData.Series line = (XDDFLineChartData.Series) lines.addSeries(names,
+                        column(first, column++, new Series(s.title(), s.shape(), everywhere)));
+                line.setTitle(s.title(), null);
+                line.setMarkerStyle(MarkerStyle.NONE);
+                line.setShapeProperties(look(line.getShapeProperties(), s, 0));
+            }
+            drawn.plot(lines);
+        }
+        row = first + count;
+    }
+
+    private XDDFNumericalDataSource<Double> column(int first, int column, Series s) {
+        for (ChartPoint p : s.points()) {
+            int at = first + (int) Math.round(p.x()) - 1;
+            XSSFRow cells = data.getRow(at) == null ? data.createRow(at) : data.getRow(at);
+            cells.createCell(column).setCellValue(p.y());
+        }
+        return XDDFDataSourcesFactory.fromNumericCellRange(data,
+                new CellRangeAddress(first, first + chart.x().places().size() - 1, column, column));
+    }
+
+    /** Limits as lines across the chart, each between two points. */
+    private List<Series> limitLines(double from, double to) {
+        List<Series> lines = new ArrayList<>();
+        for (ChartLimit l : chart.limits()) {
+            if (l instanceof ChartLimit.Band b) {
+                lines.add(line(b.title(), from, to, b.from()));
+                lines.add(line(b.title(), from, to, b.to()));
+            } else if (l instanceof ChartLimit.Line limit) {
+                lines.add(line(limit.title(), from, to, limit.value()));
+            }
+        }
+        return lines;
+    }
+
+    private static Series line(String title, double from, double to, double y) {
+        return new Series(title, Series.Shape.DASHED, List.of(ChartPoint.of(from, y), ChartPoint.of(to, y)));
+    }
+
+    private CellRangeAddress[] write(Series s) {
+        text(s.title(), chart.x().label(), chart.y().label());
+        int first = row;
+        for (ChartPoint p : s.points()) {
+            XSSFRow cells = data.createRow(row++);
+            cells.createCell(1).setCellValue(p.x());
+            cells.createCell(2).setCellValue(p.y());
+            if (p.expandedU() != null) {
+                cells.createCell(3).setCellValue(p.expandedU());
+            }
+        }
+        return new CellRangeAddress[] {new CellRangeAddress(first, row - 1, 1, 1),
+            new CellRangeAddress(first, row - 1, 2, 2)};
+    }
+
+    private void text(String... texts) {
+        XSSFRow cells = data.createRow(row++);
+        for (int i = 0; i < texts.length; i++) {
+            if (!texts[i].isEmpty()) {
+                cells.createCell(i).setCellValue(CellText.storable(texts[i]));
+            }
+        }
+    }
+
+    private static void ends(XDDFChartAxis axis, Scale scale) {
+        axis.setMinimum(scale.from());
+        axis.setMaximum(scale.to());
+        axis.setMajorUnit(scale.step());
+        XDDFLineProperties grid = new XDDFLineProperties(new XDDFSolidFillProperties(
+                XDDFColor.from(PresetColor.LIGHT_GRAY)));
+        grid.setWidth(0.5);
+        axis.getOrAddMajorGridProperties().setLineProperties(grid);
+    }
+
+    private static XDDFShapeProperties look(XDDFShapeProperties was, Series s, int i) {
+        XDDFShapeProperties look = was == null ? new XDDFShapeProperties() : was;
+        XDDFLineProperties line = new XDDFLineProperties();
+        if (s.joined()) {
+            line.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(INKS[i % INKS.length])));
+            line.setWidth(s.shape() == Series.Shape.JOINED ? 1.25 : 1.0);
+            if (s.shape() == Series.Shape.DASHED) {
+                line.setPresetDash(new XDDFPresetLineDash(PresetLineDash.DASH));
+            }
+        } else {
+            line.setFillProperties(new XDDFNoFillProperties());
+        }
+        look.setLineProperties(line);
+        return look;
+    }
+}
