@@ -28,6 +28,7 @@ public final class BatchCommands {
         line.addSubcommand("workbooks", new WorkbooksCommand(context));
         line.addSubcommand("export", new ExportCommand(context));
         line.addSubcommand("verify", new VerifyCommand(context));
+        line.addSubcommand("check-copy", new CheckCopyCommand(context));
         line.addSubcommand("demo", new DemoCommand(context));
         line.addSubcommand("calc", new CalcCommand(context));
         line.addSubcommand("help", new HelpCommand());

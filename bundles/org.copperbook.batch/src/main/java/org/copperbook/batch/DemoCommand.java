@@ -72,7 +72,7 @@ final class DemoCommand implements Callable<Integer> {
             if (new DemoShop(folder).load(store).isEmpty()) {
                 throw new BadUse(BatchText.of("demo.store-in-use", file));
             }
-            JobWorkbooks workbooks = new JobWorkbooks(out);
+            JobWorkbooks workbooks = new JobWorkbooks(store, out);
             for (RegisterRow row : ListCommand.rows(store, "")) {
                 Judged judged = Judged.of(store, row.number());
                 all.add(new Worked(row, judged, workbooks.write(judged)));

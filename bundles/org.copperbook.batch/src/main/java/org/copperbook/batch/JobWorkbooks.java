@@ -3,21 +3,33 @@ package org.copperbook.batch;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.sheets.JobRecordWorkbook;
 import org.copperbook.sheets.QuoteWorkbook;
 import org.copperbook.sheets.WorkbookNotWrittenException;
+import org.copperbook.sheets.copy.RecordCopy;
+import org.copperbook.sheets.copy.UnreadableCopy;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.Saved;
 
 /** Writes the workbooks of jobs into a folder. */
 final class JobWorkbooks {
 
+    /** Who writes what this application adds by itself. */
+    private static final String WHO = "batch";
+
+    private final JobStore store;
     private final Path folder;
 
-    JobWorkbooks(Path folder) {
+    JobWorkbooks(JobStore store, Path folder) {
+        this.store = store;
         this.folder = folder.toAbsolutePath().normalize();
     }
 
@@ -36,10 +48,25 @@ final class JobWorkbooks {
             Path file = folder.resolve(name + "-record.xlsx");
             new JobRecordWorkbook().write(judged.job(), judged.verdicts(), judged.points(), judged.shop(), file);
             written.add(file);
+            if (judged.released()) {
+                issued(judged.job(), file);
+            }
         } catch (WorkbookNotWrittenException e) {
             throw new BadUse(BatchText.of("workbooks.not-written", judged.job().number(), e.getMessage()));
         }
         return written;
+    }
+
+    /** Keeps in the store what the release workbook says, so that it can be told from an altered one. */
+    private void issued(Job job, Path file) {
+        PartKey key = PartKey.of(PartKind.ISSUED_COPIES);
+        try {
+            RecordCopy.read(file).addedTo(job, file.getFileName().toString(), Instant.now().truncatedTo(ChronoUnit.SECONDS))
+                    .ifPresent(copies -> store.save(job.id(), key, copies,
+                            store.current(job.id(), key).map(Saved::number).orElse(0), WHO, BatchText.of("copy.why")));
+        } catch (UnreadableCopy e) {
+            throw new BadUse(BatchText.of("workbooks.not-written", job.number(), e.getMessage()));
+        }
     }
 
     private void makeFolder() {

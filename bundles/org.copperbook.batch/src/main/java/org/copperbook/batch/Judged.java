@@ -8,6 +8,7 @@ import org.copperbook.jobs.check.HoldPoints;
 import org.copperbook.jobs.check.JobChecks;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.shop.Shop;
+import org.copperbook.jobs.signoff.HoldPoint;
 import org.copperbook.store.JobStore;
 
 /**
@@ -27,6 +28,11 @@ record Judged(Job job, Shop shop, List<Verdict> verdicts, List<HoldPointState> p
 
     static Judged of(JobStore store, String number) {
         return of(store.load(CommonOptions.jobId(store, number)), store.shop());
+    }
+
+    /** Whether the release is signed and stands. */
+    boolean released() {
+        return HoldPoints.of(points, HoldPoint.RELEASE).state() == HoldPointState.State.SIGNED;
     }
 
     /** How many of the current verdicts came out so. */

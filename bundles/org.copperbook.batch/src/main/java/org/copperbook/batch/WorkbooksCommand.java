@@ -30,8 +30,8 @@ final class WorkbooksCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Judged judged = common.withStore(context, store -> Judged.of(store, number));
-        List<String> written = new JobWorkbooks(out).write(judged).stream().map(Path::toString).toList();
+        List<String> written = common.withStore(context, store -> new JobWorkbooks(store, out)
+                .write(Judged.of(store, number)).stream().map(Path::toString).toList());
         if (common.json()) {
             CommonOptions.print(context, Map.of("number", number, "workbooks", written));
         } else {

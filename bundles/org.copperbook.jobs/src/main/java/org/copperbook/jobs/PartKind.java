@@ -10,6 +10,7 @@ import org.copperbook.jobs.nameplate.Nameplate;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.rectifier.RectifierSet;
 import org.copperbook.jobs.runup.RunUp;
+import org.copperbook.jobs.seal.IssuedCopies;
 import org.copperbook.jobs.shop.Instruments;
 import org.copperbook.jobs.shop.WireStock;
 import org.copperbook.jobs.shop.Workshop;
@@ -30,6 +31,7 @@ public enum PartKind {
     RECTIFIER("rectifier", RectifierSet.class, false),
     RUN_UP("run-up", RunUp.class, false),
     SIGN_OFFS("sign-offs", SignOffs.class, false),
+    ISSUED_COPIES("issued-copies", IssuedCopies.class, false),
     /** Settings and registers of the shop itself; they hang on the shop, not on a job. */
     WORKSHOP("workshop", Workshop.class, false),
     INSTRUMENTS("instruments", Instruments.class, false),

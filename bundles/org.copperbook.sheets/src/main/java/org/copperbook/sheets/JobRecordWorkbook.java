@@ -8,8 +8,10 @@ import java.util.Locale;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.check.HoldPointState;
 import org.copperbook.jobs.check.Verdict;
+import org.copperbook.jobs.seal.Seal;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.jobs.winding.WindingRole;
+import org.copperbook.sheets.copy.CopyMarks;
 import org.copperbook.sheets.page.Book;
 import org.copperbook.sheets.page.Letterhead;
 import org.copperbook.sheets.page.Words;
@@ -57,11 +59,13 @@ public final class JobRecordWorkbook {
     public void write(Job job, List<Verdict> verdicts, List<HoldPointState> holdPoints, Shop shop, Path target)
             throws WorkbookNotWrittenException {
         Words words = new Words(JobRecordWorkbook.class, "record", Locale.ENGLISH);
-        RecordContext context = new RecordContext(job, new VerdictIndex(verdicts), holdPoints, shop, zone, words);
+        RecordContext context = new RecordContext(job, new VerdictIndex(verdicts), holdPoints, shop, zone, words,
+                Seal.of(job));
         try (Book book = new Book(head(context), context.title())) {
             for (RecordSheet sheet : sheets()) {
                 sheet.write(context, book);
             }
+            new CopyMarks(job.number(), context.seal().fingerprint()).mark(book);
             book.writeTo(target);
         }
     }
@@ -77,8 +81,9 @@ public final class JobRecordWorkbook {
     }
 
     private Letterhead head(RecordContext context) {
-        String times = context.words().get("foot.times", zone.getId());
+        String foot = context.words().get("foot.times", zone.getId()) + "   "
+                + context.words().get("foot.fingerprint", context.seal().shown());
         return new Letterhead(context.shop().workshop().name(), context.title(), context.words().raw("page.of"),
-                context.demo() ? context.words().get("demo.short") + "   " + times : times);
+                context.demo() ? context.words().get("demo.short") + "   " + foot : foot);
     }
 }

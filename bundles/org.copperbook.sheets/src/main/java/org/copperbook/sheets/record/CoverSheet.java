@@ -33,6 +33,7 @@ public final class CoverSheet implements RecordSheet {
         page.paragraph(workshop.address());
         page.gap();
         release(c, page);
+        page.pair(LABEL, c.say("cover.fingerprint"), c.seal().shown());
         page.gap();
         c.job().booking().ifPresent(b -> booking(c, page, b));
         c.job().nameplate().ifPresent(p -> page.pair(LABEL, c.say("cover.plate"), PlateLine.of(p, sheet.amounts(), c)));
@@ -63,7 +64,8 @@ public final class CoverSheet implements RecordSheet {
             page.warning(s == null ? c.say("cover.released")
                     : c.say("cover.releasedBy", c.name(s.by()), c.words().of(s.role()), c.time(s.at())));
         } else if (state != null && state.state() == State.REOPENED) {
-            page.warning(c.say("cover.reopened"));
+            page.warning(c.say(state.changed().isEmpty() ? "cover.reopened" : "cover.changed",
+                    String.join(", ", state.changed())));
         } else {
             page.warning(c.say("cover.notReleased"));
         }

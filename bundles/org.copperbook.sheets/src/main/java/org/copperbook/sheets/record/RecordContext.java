@@ -6,6 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.check.HoldPointState;
+import org.copperbook.jobs.seal.Seal;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.sheets.page.Words;
 
@@ -13,9 +14,10 @@ import org.copperbook.sheets.page.Words;
  * What all sheets of one job record share.
  *
  * @param zone time zone of every time in the workbook
+ * @param seal fingerprint of the technical record as written
  */
 public record RecordContext(Job job, VerdictIndex verdicts, List<HoldPointState> holdPoints, Shop shop, ZoneId zone,
-        Words words) {
+        Words words, Seal seal) {
 
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
 

@@ -1,0 +1,110 @@
+package org.copperbook.batch;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.copperbook.jobs.check.CopyCheck;
+import org.copperbook.sheets.JobRecordWorkbook;
+import org.copperbook.sheets.copy.RecordCopy;
+import org.copperbook.sheets.copy.UnreadableCopy;
+import org.copperbook.store.JobStore;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Tells whether a release workbook still says what was written, from the file alone. */
+@Command(name = "check-copy", mixinStandardHelpOptions = true)
+final class CheckCopyCommand implements Callable<Integer> {
+
+    private static final int SHOWN = 20;
+
+    private final BatchContext context;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Parameters(paramLabel = "FILE", descriptionKey = "check-copy.file")
+    private Path file;
+
+    CheckCopyCommand(BatchContext context) {
+        this.context = context;
+    }
+
+    /**
+     * What was found.
+     *
+     * @param check       the answer
+     * @param differences places that were altered; empty when genuine, or when the record cannot be written as it was
+     */
+    private record Found(CopyCheck check, Map<String, RecordCopy.Difference> differences) {
+    }
+
+    @Override
+    public Integer call() {
+        RecordCopy copy;
+        try {
+            copy = RecordCopy.read(file.toAbsolutePath().normalize());
+        } catch (UnreadableCopy e) {
+            throw new BadUse(e.getMessage());
+        }
+        Found found = common.withStore(context, store -> find(store, copy));
+        print(copy, found);
+        return found.check().result() == CopyCheck.Result.GENUINE ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+    }
+
+    private static Found find(JobStore store, RecordCopy copy) {
+        Judged judged = Judged.of(store, copy.marks().job());
+        CopyCheck check = CopyCheck.of(judged.job(), judged.shop(), copy.marks().fingerprint(), copy.digest());
+        return new Found(check, check.result() == CopyCheck.Result.ALTERED ? altered(judged, copy) : Map.of());
+    }
+
+    /** Where the file differs from the record written anew; empty when the record would no longer be written so. */
+    private static Map<String, RecordCopy.Difference> altered(Judged judged, RecordCopy copy) {
+        Path fresh = null;
+        try {
+            fresh = Files.createTempFile("record", ".xlsx");
+            new JobRecordWorkbook().write(judged.job(), judged.verdicts(), judged.points(), judged.shop(), fresh);
+            RecordCopy written = RecordCopy.read(fresh);
+            CopyCheck same = CopyCheck.of(judged.job(), judged.shop(), written.marks().fingerprint(), written.digest());
+            boolean asIssued = same.result() == CopyCheck.Result.GENUINE || same.result() == CopyCheck.Result.SUPERSEDED;
+            return asIssued ? written.differences(copy) : Map.of();
+        } catch (IOException | UnreadableCopy e) {
+            return Map.of();
+        } finally {
+            remove(fresh);
+        }
+    }
+
+    private static void remove(Path scratch) {
+        try {
+            if (scratch != null) {
+                Files.deleteIfExists(scratch);
+            }
+        } catch (IOException e) {
+            scratch.toFile().deleteOnExit();
+        }
+    }
+
+    private void print(RecordCopy copy, Found found) {
+        if (common.json()) {
+            Map<String, Object> document = new LinkedHashMap<>();
+            document.put("job", copy.marks().job());
+            document.put("fingerprint", copy.marks().fingerprint());
+            document.put("digest", copy.digest());
+            document.put("result", found.check().result());
+            document.put("words", found.check().words());
+            document.put("differences", found.differences());
+            CommonOptions.print(context, document);
+            return;
+        }
+        context.out().println(OneLine.of(found.check().words()));
+        found.differences().entrySet().stream().limit(SHOWN).forEach(d -> context.out().println("  "
+                + OneLine.of(BatchText.of("check-copy.difference", d.getKey(), d.getValue().here(), d.getValue().there()))));
+        if (found.differences().size() > SHOWN) {
+            context.out().println("  " + BatchText.of("check-copy.more", found.differences().size() - SHOWN));
+        }
+    }
+}
