@@ -6,21 +6,27 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.copperbook.calc.verdict.Outcome;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.jobs.signoff.HoldPoint;
+import org.copperbook.jobs.winding.CapturedCoil;
+import org.copperbook.jobs.winding.CoilGroup;
+import org.copperbook.jobs.winding.CountComparison;
 import org.copperbook.jobs.winding.TurnCount;
 import org.copperbook.jobs.winding.WindingData;
 import org.copperbook.jobs.winding.WindingRole;
+import org.copperbook.jobs.winding.WireInHand;
 
 /**
  * Whether the old winding is captured well enough to be taken out: two independent counts that agree, wire gauged by two
  * measurements, span, connection, circuits and group sequence, dimensions, photos of both ends.
  */
 final class CaptureCheck implements Check {
+
+    private static final int MOST_NAMED = 3;
 
     @Override
     public List<Verdict> judge(Job job, Shop shop) {
@@ -33,6 +39,7 @@ final class CaptureCheck implements Check {
                 continue;
             }
             out.add(counts(role, old.get()));
+            coilList(role, old.get()).ifPresent(out::add);
             out.add(missing(role, "wire", "/wire", wire(old.get())));
             out.add(missing(role, "layout", "", layout(old.get(), role)));
             out.add(missing(role, "dimensions", "", dimensions(old.get(), role)));
@@ -59,55 +66,66 @@ final class CaptureCheck implements Check {
     private static Verdict counts(WindingRole role, WindingData old) {
         VerdictDraft d = draft(role, "counts").path("/counts").takenAt(old.counts().stream().map(TurnCount::at)
                 .filter(Objects::nonNull).max(Comparator.naturalOrder()).orElse((Instant) null));
-        List<TurnCount> counts = old.counts().stream().filter(c -> !c.groups().isEmpty()).toList();
-        if (counts.size() < 2) {
-            return d.outcome(Outcome.NOT_MEASURED).reason(Phrases.say("capture.counts-few", counts.size())).done();
+        CountComparison counts = CountComparison.of(old);
+        long in = old.counts().stream().filter(TurnCount::handedIn).count();
+        return switch (counts.standing()) {
+            case WAITING -> d.outcome(Outcome.NOT_MEASURED).reason(Phrases.say("capture.counts-few", in)).done();
+            case AGREE -> d.outcome(Outcome.MEETS).reason(Phrases.say("capture.counts-agree", in)).done();
+            case SETTLED -> d.outcome(Outcome.MEETS).reason(Phrases.say("capture.counts-settled",
+                    counts.differences().size())).done();
+            case ONE_PERSON -> d.outcome(Outcome.DOUBTFUL).reason(Phrases.say("capture.counts-one-person"))
+                    .settle(Phrases.say("settle.second-count")).done();
+            case DIFFER -> d.outcome(Outcome.FAILS)
+                    .reason(Phrases.say("capture.counts-differ", differences(counts.open())))
+                    .settle(Phrases.say("settle.third-count")).done();
+        };
+    }
+
+    /** The coil list against the turns and strands that two people counted; nothing before the counts stand. */
+    private static Optional<Verdict> coilList(WindingRole role, WindingData old) {
+        CountComparison counts = CountComparison.of(old);
+        boolean turns = old.groups().stream().anyMatch(g -> g.coils().stream().anyMatch(c -> c.turns() != null));
+        if (!counts.stands() || !turns) {
+            return Optional.empty();
         }
-        boolean agreeAlone = false;
-        for (int i = 0; i < counts.size(); i++) {
-            for (int j = i + 1; j < counts.size(); j++) {
-                if (agree(counts.get(i), counts.get(j))) {
-                    boolean two = counts.get(i).by() != null && counts.get(j).by() != null
-                            && !counts.get(i).by().equals(counts.get(j).by());
-                    if (two) {
-                        return d.outcome(Outcome.MEETS).reason(Phrases.say("capture.counts-agree",
-                                counts.get(i).ordinal(), counts.get(j).ordinal())).done();
-                    }
-                    agreeAlone = true;
-                }
+        List<String> apart = new ArrayList<>();
+        for (CoilGroup g : old.groups()) {
+            List<Integer> listed = g.coils().stream().map(CapturedCoil::turns).toList();
+            List<Integer> counted = counts.agreed().get(g.number());
+            if (counted == null) {
+                apart.add(Phrases.say("capture.group-uncounted", g.number()));
+            } else if (!listed.equals(counted)) {
+                apart.add(Phrases.say("capture.group-against-counts", g.number(), listed.toString(), counted.toString()));
             }
         }
-        return agreeAlone ? d.outcome(Outcome.DOUBTFUL).reason(Phrases.say("capture.counts-one-person"))
-                .settle(Phrases.say("settle.second-count")).done()
-                : d.outcome(Outcome.FAILS).reason(Phrases.say("capture.counts-differ", difference(counts)))
-                        .settle(Phrases.say("settle.third-count")).done();
-    }
-
-    private static boolean agree(TurnCount a, TurnCount b) {
-        return turns(a).equals(turns(b)) && Objects.equals(a.strands(), b.strands());
-    }
-
-    private static TreeMap<Integer, List<Integer>> turns(TurnCount c) {
-        TreeMap<Integer, List<Integer>> map = new TreeMap<>();
-        c.groups().forEach(g -> map.put(g.group(), g.turns()));
-        return map;
-    }
-
-    /** Where the last two counts part. */
-    private static String difference(List<TurnCount> counts) {
-        TurnCount a = counts.get(counts.size() - 2);
-        TurnCount b = counts.get(counts.size() - 1);
-        if (!Objects.equals(a.strands(), b.strands())) {
-            return Phrases.say("capture.strands-differ", String.valueOf(a.strands()), String.valueOf(b.strands()));
+        int strands = old.wire().stream().mapToInt(WireInHand::strands).sum();
+        boolean own = old.groups().stream().anyMatch(g -> !g.wire().isEmpty());
+        if (counts.strands() != null && strands > 0 && !own && strands != counts.strands()) {
+            apart.add(Phrases.say("capture.strands-against-counts", strands, counts.strands()));
         }
-        TreeMap<Integer, List<Integer>> other = turns(b);
-        for (var e : turns(a).entrySet()) {
-            if (!e.getValue().equals(other.get(e.getKey()))) {
-                return Phrases.say("capture.group-differs", e.getKey(), e.getValue().toString(),
-                        String.valueOf(other.get(e.getKey())));
-            }
-        }
-        return Phrases.say("capture.groups-differ");
+        VerdictDraft d = draft(role, "coil-list").path("/groups");
+        return Optional.of(apart.isEmpty()
+                ? d.outcome(Outcome.MEETS).reason(Phrases.say("capture.coil-list-as-counted")).done()
+                : d.outcome(Outcome.FAILS).reason(Phrases.say("capture.coil-list-differs", few(apart)))
+                        .settle(Phrases.say("settle.coil-list")).done());
+    }
+
+    private static String differences(List<CountComparison.Difference> open) {
+        return few(open.stream().map(x -> {
+            String said = x.said().stream().map(CaptureCheck::said).collect(Collectors.joining(" / "));
+            return x.coil() == CountComparison.STRANDS ? Phrases.say("capture.strands-differ", said)
+                    : Phrases.say("capture.coil-differs", x.group(), x.coil(), said);
+        }).toList());
+    }
+
+    private static String said(Integer turns) {
+        return turns == null ? "?" : turns == 0 ? "-" : turns.toString();
+    }
+
+    /** The first few of a list in words, and how many more there are. */
+    private static String few(List<String> all) {
+        String first = String.join("; ", all.subList(0, Math.min(MOST_NAMED, all.size())));
+        return all.size() <= MOST_NAMED ? first : Phrases.say("capture.and-more", first, all.size() - MOST_NAMED);
     }
 
     private static List<String> wire(WindingData w) {

@@ -12,6 +12,7 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.jobs.signoff.HoldPoint;
+import org.copperbook.jobs.winding.BlindCounts;
 
 /** All checks together: the verdicts of a job, the same for every page, workbook and command. */
 public final class JobChecks {
@@ -28,13 +29,15 @@ public final class JobChecks {
 
     /**
      * The verdicts of a job in the order of its life. A value so far out of range that a check refuses it becomes a
-     * verdict that says so; the other checks go on.
+     * verdict that says so; the other checks go on. While two counts of a winding are blind to each other no verdict
+     * rests on its turns, so that none can tell them.
      */
     public static List<Verdict> verdicts(Job job, Shop shop) {
         List<Verdict> out = new ArrayList<>();
+        Job covered = BlindCounts.covered(job);
         for (Check check : ALL) {
             try {
-                out.addAll(check.judge(job, shop));
+                out.addAll(check.judge(check instanceof CaptureCheck ? job : covered, shop));
             } catch (OutOfRange e) {
                 String name = check.getClass().getSimpleName().replace("Check", "");
                 out.add(VerdictDraft.of("refused." + name.toLowerCase(Locale.ROOT),

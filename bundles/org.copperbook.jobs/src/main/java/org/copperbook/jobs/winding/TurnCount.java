@@ -16,14 +16,20 @@ import java.util.List;
  * @param at      when
  * @param groups  turns of each coil, group by group
  * @param strands strands in hand counted
+ * @param open    true while it is being counted; null or false once it is handed in
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record TurnCount(int ordinal, String by, Instant at, List<GroupTurns> groups, Integer strands,
-        @KeepUnknown Map<String, JsonNode> more) {
+        Boolean open, @KeepUnknown Map<String, JsonNode> more) {
 
     public TurnCount {
         groups = groups == null ? List.of() : List.copyOf(groups);
         more = more == null ? Map.of() : more;
+    }
+
+    /** Whether whoever counted has handed it in: only then is it compared with another. */
+    public boolean handedIn() {
+        return !Boolean.TRUE.equals(open) && !groups.isEmpty();
     }
 
     /** Turns of each coil of one group, in order. */
