@@ -11,6 +11,7 @@ import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.booking.Standing;
 import org.copperbook.jobs.inspection.Inspection;
 import org.copperbook.jobs.nameplate.Nameplate;
+import org.copperbook.jobs.process.ProcessTests;
 import org.copperbook.jobs.rectifier.RectifierSet;
 import org.copperbook.jobs.runup.RunUp;
 import org.copperbook.jobs.signoff.SignOffs;
@@ -67,6 +68,10 @@ public record Job(String id, String number, Map<PartKey, Part> parts) {
 
     public Optional<RectifierSet> rectifier() {
         return part(PartKind.RECTIFIER, RectifierSet.class);
+    }
+
+    public Optional<ProcessTests> inProcess() {
+        return part(PartKind.IN_PROCESS, ProcessTests.class);
     }
 
     public Optional<RunUp> runUp() {

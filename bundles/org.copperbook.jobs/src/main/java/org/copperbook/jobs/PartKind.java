@@ -7,6 +7,7 @@ import org.copperbook.jobs.impregnation.Impregnation;
 import org.copperbook.jobs.inspection.Inspection;
 import org.copperbook.jobs.limits.LimitProfile;
 import org.copperbook.jobs.nameplate.Nameplate;
+import org.copperbook.jobs.process.ProcessTests;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.rectifier.RectifierSet;
 import org.copperbook.jobs.runup.RunUp;
@@ -27,6 +28,7 @@ public enum PartKind {
     QUOTE("quote", Quote.class, true),
     WINDING("winding", WindingData.class, true),
     CORE("core", CoreTest.class, false),
+    IN_PROCESS("in-process", ProcessTests.class, false),
     IMPREGNATION("impregnation", Impregnation.class, false),
     RECTIFIER("rectifier", RectifierSet.class, false),
     RUN_UP("run-up", RunUp.class, false),

@@ -29,8 +29,8 @@ public final class DiodeCheck {
 
     /** Classes by the limits given. */
     public static DiodeFinding classify(DiodeReading reading, DiodeLimits limits) {
-        Way forward = way(reading.forward(), reading.mode(), limits);
-        Way reverse = way(reading.reverse(), reading.mode(), limits);
+        Way forward = way(reading.forward(), reading.forwardMode(), limits);
+        Way reverse = way(reading.reverse(), reading.reverseMode(), limits);
         DiodeFinding isolated = isolated(forward, reverse);
         if (reading.placement() == Placement.ISOLATED || isolated.state() == State.NOT_MEASURED) {
             return isolated;

@@ -1,14 +1,20 @@
 package org.copperbook.calc.excitation;
 
 /**
- * A diode read both ways.
+ * A diode read both ways; the two directions may be read on different ranges of the meter.
  *
  * @param placement whether its leads were lifted
- * @param mode what the meter showed
+ * @param forwardMode what the meter showed forward
  * @param forward positive probe on the anode
+ * @param reverseMode what the meter showed in reverse
  * @param reverse positive probe on the cathode
  */
-public record DiodeReading(Placement placement, Mode mode, Side forward, Side reverse) {
+public record DiodeReading(Placement placement, Mode forwardMode, Side forward, Mode reverseMode, Side reverse) {
+
+    /** Both directions read on one range. */
+    public DiodeReading(Placement placement, Mode mode, Side forward, Side reverse) {
+        this(placement, mode, forward, mode, reverse);
+    }
 
     /** Whether armature, field and suppressor leads were lifted. */
     public enum Placement {
@@ -26,7 +32,7 @@ public record DiodeReading(Placement placement, Mode mode, Side forward, Side re
     /** One direction: a value, a finding, or nothing. */
     public sealed interface Side {
 
-        /** Ohm or volt by {@link Mode}. */
+        /** Ohm or volt by the {@link Mode} of its direction. */
         record Value(double amount) implements Side {
         }
 
@@ -43,7 +49,7 @@ public record DiodeReading(Placement placement, Mode mode, Side forward, Side re
         }
     }
 
-    /** A reading in ohm or volt, by the mode. */
+    /** A reading in ohm or volt, by the mode of its direction. */
     public static Side value(double amount) {
         return new Side.Value(amount);
     }

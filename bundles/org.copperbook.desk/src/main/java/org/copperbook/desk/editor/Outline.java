@@ -110,7 +110,7 @@ final class Outline {
         return switch (point) {
             case CAPTURE_COMPLETE -> rank(PartKind.WINDING) + 5;
             case CORE_PROVED -> rank(PartKind.CORE) + 5;
-            case WINDING_PROVED -> WINDING_AS_WOUND + 2;
+            case WINDING_PROVED -> rank(PartKind.IN_PROCESS) + 5;
             case RECTIFIER_COMPLETE -> rank(PartKind.RECTIFIER) + 5;
             case RELEASE -> rank(PartKind.RUN_UP) + 5;
         };

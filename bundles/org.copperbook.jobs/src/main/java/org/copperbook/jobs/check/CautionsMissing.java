@@ -21,6 +21,10 @@ final class CautionsMissing {
             job.part(PartKind.CORE, CoreTest.class).ifPresent(core -> check(Hazardous.CORE_LOOP,
                     core.runs().stream().map(CoreTest.LoopRun::cautionsBy).toList(), signOffs, missing));
         }
+        if (point == HoldPoint.WINDING_PROVED) {
+            job.inProcess().ifPresent(p -> check(Hazardous.SURGE, p.surges().stream().map(s -> s.cautionsBy()).toList(),
+                    signOffs, missing));
+        }
         if (point == HoldPoint.RELEASE) {
             job.runUp().ifPresent(run -> {
                 check(Hazardous.WITHSTAND, run.withstands().stream().map(w -> w.cautionsBy()).toList(), signOffs,

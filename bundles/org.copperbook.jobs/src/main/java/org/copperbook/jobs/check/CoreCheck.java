@@ -11,6 +11,7 @@ import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.core.CoreTest;
 import org.copperbook.jobs.core.CoreTest.LoopRun;
 import org.copperbook.jobs.core.CoreTest.Stage;
+import org.copperbook.jobs.core.LoopTestPlan;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.jobs.signoff.HoldPoint;
 
@@ -18,15 +19,18 @@ import org.copperbook.jobs.signoff.HoldPoint;
 final class CoreCheck implements Check {
 
     private static final PartKey PART = PartKey.of(PartKind.CORE);
+    private static final double SAME_DENSITY = 0.02;
 
     @Override
     public List<Verdict> judge(Job job, Shop shop) {
         List<Verdict> out = new ArrayList<>();
         job.part(PartKind.CORE, CoreTest.class).ifPresent(core -> {
             LimitBook limits = new LimitBook(job, shop);
-            out.add(lossRise(core, limits, shop));
+            LoopTestPlan plan = LoopTestPlan.of(job);
+            out.add(lossRise(core, plan, limits, shop));
             int lastOfAll = core.runs().size() - 1;
             for (int i = 0; i < core.runs().size(); i++) {
+                loss(core.runs().get(i), i, plan, limits, shop).ifPresent(out::add);
                 out.add(hotSpot(core.runs().get(i), i, i == lastOfAll, limits, new Machine(job, shop)));
             }
             if (core.burnOutHours() != null || core.burnOutMaxCelsius() != null) {
@@ -48,7 +52,7 @@ final class CoreCheck implements Check {
         return found;
     }
 
-    private static Verdict lossRise(CoreTest core, LimitBook limits, Shop shop) {
+    private static Verdict lossRise(CoreTest core, LoopTestPlan plan, LimitBook limits, Shop shop) {
         LimitBook.Applied limit = limits.find("core.loss-rise");
         VerdictDraft d = draft("core.loss-rise", Phrases.say("title.loss-rise")).limit(limit);
         int before = last(core, Stage.BEFORE_BURN_OUT);
@@ -60,20 +64,21 @@ final class CoreCheck implements Check {
         LoopRun a = core.runs().get(before);
         LoopRun b = core.runs().get(after);
         d.path("/runs/" + after).takenAt(b.at());
-        if (!positive(a.watts()) || !positive(a.yokeMassKg()) || !positive(b.watts()) || !positive(b.yokeMassKg())) {
+        Optional<Double> first = plan.specificLoss(a);
+        Optional<Double> second = plan.specificLoss(b);
+        if (first.isEmpty() || second.isEmpty()) {
             return d.outcome(Outcome.NOT_MEASURED).reason(Phrases.say("core.no-watts")).done();
         }
-        double was = a.watts() / a.yokeMassKg();
-        double is = b.watts() / b.yokeMassKg();
-        MeterUse first = MeterUse.of(a.watts(), "W", a.instrument(), a.at(), shop);
-        MeterUse second = MeterUse.of(b.watts(), "W", b.instrument(), b.at(), shop);
-        List<MeterUse> meters = List.of(first, second);
+        double was = first.get();
+        double is = second.get();
+        List<MeterUse> meters = List.of(MeterUse.of(a.watts(), "W", a.instrument(), a.at(), shop),
+                MeterUse.of(b.watts(), "W", b.instrument(), b.at(), shop));
         double gain = MeterUse.commonGain(meters);
-        double relative = Math.hypot(own(first, gain), own(second, gain));
+        double relative = Math.hypot(own(meters.get(0), gain), own(meters.get(1), gain));
         double rise = is / was - 1;
         Ruling ruling = Ruling.on(new Uncertain(rise, is / was * relative), limit.bounds(), meters);
-        boolean sameDensity = a.fluxDensityT() != null && b.fluxDensityT() != null
-                && Math.abs(a.fluxDensityT() - b.fluxDensityT()) <= 0.02 * a.fluxDensityT();
+        boolean sameDensity = plan.fluxDensity(a).flatMap(x -> plan.fluxDensity(b)
+                .map(y -> Math.abs(x - y) <= SAME_DENSITY * x)).orElse(false);
         Outcome outcome = sameDensity || ruling.outcome() == Outcome.NO_LIMIT_SET ? ruling.outcome() : Outcome.DOUBTFUL;
         return d.value(rise, ruling.expandedU(), "1").outcome(outcome)
                 .reason(Phrases.say("core.loss." + ruling.word(),
@@ -82,6 +87,25 @@ final class CoreCheck implements Check {
                 .addReason(sameDensity ? "" : Phrases.say("core.other-density")).addReason(ruling.objection())
                 .settle(sameDensity ? ruling.settle(Phrases.say("settle.repeat")) : Phrases.say("settle.same-density"))
                 .done();
+    }
+
+    /** The loss of one run by itself: shown beside what shops look at, and deciding nothing. */
+    private static Optional<Verdict> loss(LoopRun run, int index, LoopTestPlan plan, LimitBook limits, Shop shop) {
+        return plan.specificLoss(run).map(loss -> {
+            LimitBook.Applied limit = limits.find("core.specific-loss");
+            MeterUse meter = MeterUse.of(run.watts(), "W", run.instrument(), run.at(), shop);
+            Ruling ruling = Ruling.on(new Uncertain(loss, loss * meter.value().relative()), limit.bounds(),
+                    List.of(meter));
+            String stage = run.stage() == null ? "" : Phrases.word("core-stage", run.stage());
+            return VerdictDraft.of("core.specific-loss." + (index + 1), PART,
+                    Phrases.say("title.specific-loss", index + 1, stage)).limit(limit).path("/runs/" + index + "/watts")
+                    .takenAt(run.at()).value(loss, ruling.expandedU(), "W/kg").outcome(ruling.outcome())
+                    .reason(Phrases.say("core.specific." + ruling.word(),
+                            Figures.show(loss, ruling.expandedU(), "W/kg"), Figures.bounds(limit.bounds(), "W/kg")))
+                    .addReason(plan.fluxDensity(run).map(b -> Phrases.say("core.at-density", Figures.show(b, "T")))
+                            .orElse(Phrases.say("core.density-unknown")))
+                    .addReason(ruling.objection()).settle(ruling.settle("")).done();
+        });
     }
 
     private static double own(MeterUse m, double gain) {
@@ -121,10 +145,8 @@ final class CoreCheck implements Check {
         return d.value(t, null, "degC").outcome(ruling.outcome())
                 .reason(Phrases.say("core.burn." + ruling.word(), Figures.show(t, "degC"),
                         Figures.bounds(limit.bounds(), "degC")))
+                .addReason(core.burnOutHours() == null ? Phrases.say("core.burn-time-unknown")
+                        : Phrases.say("core.burn-time", Figures.show(core.burnOutHours(), "h")))
                 .addReason(unknown ? Phrases.say("core.plate-unknown") : "").done();
-    }
-
-    private static boolean positive(Double d) {
-        return d != null && d > 0;
     }
 }

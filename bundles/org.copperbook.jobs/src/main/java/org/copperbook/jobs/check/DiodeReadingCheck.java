@@ -82,11 +82,14 @@ final class DiodeReadingCheck implements Check {
         Reading f = asFound ? p.asFoundForward() : p.asLeftForward();
         Reading r = asFound ? p.asFoundReverse() : p.asLeftReverse();
         boolean isolated = Stream.of(f, r).filter(Objects::nonNull).allMatch(x -> Boolean.TRUE.equals(x.isolated()));
-        boolean volts = Stream.of(f, r).filter(Objects::nonNull)
-                .anyMatch(x -> x.quantity() == ReadingQuantity.DIODE_VOLTS || x.quantity() == ReadingQuantity.VOLTAGE);
         return DiodeCheck.classify(new DiodeReading(
                 isolated ? DiodeReading.Placement.ISOLATED : DiodeReading.Placement.IN_CIRCUIT,
-                volts ? DiodeReading.Mode.VOLTS : DiodeReading.Mode.OHMS, side(f), side(r)), limits);
+                mode(f), side(f), mode(r), side(r)), limits);
+    }
+
+    private static DiodeReading.Mode mode(Reading r) {
+        return r != null && (r.quantity() == ReadingQuantity.DIODE_VOLTS || r.quantity() == ReadingQuantity.VOLTAGE)
+                ? DiodeReading.Mode.VOLTS : DiodeReading.Mode.OHMS;
     }
 
     private static DiodeReading.Side side(Reading r) {

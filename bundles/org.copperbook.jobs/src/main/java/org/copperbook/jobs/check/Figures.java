@@ -35,6 +35,7 @@ final class Figures {
         return switch (unit) {
             case "ohm" -> quantity(new Resistance(value), digits);
             case "1" -> percent(value * 100, Math.min(digits, 3)) + " %";
+            case "1/h" -> percent(value * 100, Math.min(digits, 3)) + " %/h";
             case "degC" -> number(value, digits) + " °C";
             case "" -> number(value, digits);
             default -> number(value, digits) + " " + unit;

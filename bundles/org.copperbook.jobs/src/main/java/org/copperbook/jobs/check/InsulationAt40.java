@@ -31,9 +31,7 @@ record InsulationAt40(List<Uncertain> corrected, String trouble, String remark) 
         if (at.celsius() == null) {
             return new InsulationAt40(List.of(), Phrases.say("ohm.no-temperature"), "");
         }
-        List<InsulationSystem> systems = thermalClass.map(c -> List.of(LOW_CLASSES.contains(c)
-                ? InsulationSystem.THERMOPLASTIC : InsulationSystem.THERMOSETTING))
-                .orElse(List.of(InsulationSystem.values()));
+        List<InsulationSystem> systems = systems(thermalClass);
         List<Uncertain> corrected = new ArrayList<>();
         String refused = "";
         for (InsulationSystem s : systems) {
@@ -47,6 +45,12 @@ record InsulationAt40(List<Uncertain> corrected, String trouble, String remark) 
         return new InsulationAt40(List.copyOf(corrected), corrected.isEmpty() ? refused : "",
                 both ? Phrases.say("insulation.both-corrections", Figures.show(corrected.get(0).value(), "ohm"),
                         Figures.show(corrected.get(1).value(), "ohm")) : refused);
+    }
+
+    /** The kind of insulation behind a thermal class; both kinds where no class is recorded. */
+    static List<InsulationSystem> systems(Optional<String> thermalClass) {
+        return thermalClass.map(c -> List.of(LOW_CLASSES.contains(c) ? InsulationSystem.THERMOPLASTIC
+                : InsulationSystem.THERMOSETTING)).orElse(List.of(InsulationSystem.values()));
     }
 
     static boolean class105OrLower(String thermalClass) {

@@ -20,8 +20,8 @@ public final class JobChecks {
     private static final List<Check> ALL = List.of(new CaptureCheck(), new ProposalCheck(),
             new ResistanceCheck(), new CoilGroupCheck(),
             new LeftAgainstFoundCheck(), new InsulationCheck(), new ExcitationRunCheck(), new DiodeReadingCheck(),
-            new RectifierSetCheck(), new SuppressorCheck(), new CoreCheck(), new PolaritySequenceCheck(),
-            new SurgeCheck(), new WithstandCheck(), new RunUpCheck(), new MechanicalCheck(), new RequiredTestsCheck(),
+            new RectifierSetCheck(), new FittedSetCheck(), new DiodeRatingCheck(), new SuppressorCheck(),
+            new CoreCheck(), new PolaritySequenceCheck(), new PolarityTestCheck(), new SurgeCheck(), new DryingCheck(), new WithstandCheck(), new RunUpCheck(), new MechanicalCheck(), new RequiredTestsCheck(),
             new InstrumentCheck());
 
     private JobChecks() {

@@ -34,6 +34,8 @@ final class ReadingLog {
             Part part = job.part(key).orElseThrow();
             addWinding(key, (WindingData) part);
         }
+        job.inProcess().ifPresent(p -> add(PartKey.of(PartKind.IN_PROCESS), p.readings(), "/readings/",
+                Reading.State.IN_PROCESS, null));
         job.runUp().ifPresent(r -> add(PartKey.of(PartKind.RUN_UP), r.readings(), "/readings/",
                 Reading.State.AS_LEFT, null));
     }

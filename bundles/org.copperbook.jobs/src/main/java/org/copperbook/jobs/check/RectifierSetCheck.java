@@ -166,7 +166,7 @@ final class RectifierSetCheck implements Check {
                 : new Bounds(fitted.torqueMinNm(), fitted.torqueMaxNm());
         String part = fitted.makersPart() == null ? "" : fitted.makersPart();
         if (sheet == null) {
-            LimitBook.Applied hint = limits.find("rectifier.torque-hint." + fitted.stud());
+            LimitBook.Applied hint = limits.find("rectifier.torque-hint." + StudThread.of(fitted.stud()));
             String usual = hint.isSet() ? Phrases.say("torque.hint", fitted.stud(),
                     Figures.bounds(hint.bounds(), "N m"), hint.source()) : "";
             return d.value(p.torqueNm(), null, "N m").outcome(Outcome.NO_LIMIT_SET)

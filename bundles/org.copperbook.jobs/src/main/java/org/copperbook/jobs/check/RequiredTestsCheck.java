@@ -16,6 +16,7 @@ import org.copperbook.jobs.winding.WindingRole;
 /** Tests that a hold point waits for and nobody has recorded yet: not measured, never silently passed. */
 final class RequiredTestsCheck implements Check {
 
+    private static final PartKey IN_PROCESS = PartKey.of(PartKind.IN_PROCESS);
     private static final PartKey RUN_UP = PartKey.of(PartKind.RUN_UP);
 
     @Override
@@ -24,11 +25,16 @@ final class RequiredTestsCheck implements Check {
         ReadingLog log = new ReadingLog(job);
         List<Verdict> out = new ArrayList<>();
         for (WindingRole role : machine.rewound()) {
-            readings(role, Reading.State.IN_PROCESS, log, PartKey.windingAsWound(role), out);
+            readings(role, Reading.State.IN_PROCESS, log, IN_PROCESS, out);
             if (!role.isField()) {
                 boolean none = job.runUp().map(r -> r.surges().stream().noneMatch(s -> s.winding() == role))
+                        .orElse(true) && job.inProcess().map(p -> p.surges().stream()
+                        .noneMatch(s -> s.winding() == role)).orElse(true);
+                add(none, IN_PROCESS, "surge." + role.word(), "required.surge", role, HoldPoint.WINDING_PROVED, out);
+                boolean unseen = job.inProcess().map(p -> p.polarities().stream().noneMatch(t -> t.winding() == role))
                         .orElse(true);
-                add(none, "surge." + role.word(), "required.surge", role, HoldPoint.WINDING_PROVED, out);
+                add(unseen, IN_PROCESS, "polarity." + role.word(), "required.polarity", role, HoldPoint.WINDING_PROVED,
+                        out);
             }
         }
         job.runUp().ifPresent(run -> {
@@ -73,9 +79,14 @@ final class RequiredTestsCheck implements Check {
 
     private static void add(boolean missing, String id, String key, WindingRole role, HoldPoint point,
             List<Verdict> out) {
+        add(missing, RUN_UP, id, key, role, point, out);
+    }
+
+    private static void add(boolean missing, PartKey part, String id, String key, WindingRole role, HoldPoint point,
+            List<Verdict> out) {
         if (missing) {
             String roleWord = role == null ? "" : Phrases.word("role", role);
-            out.add(VerdictDraft.of(id, RUN_UP, Phrases.say(key + ".title", roleWord)).outcome(Outcome.NOT_MEASURED)
+            out.add(VerdictDraft.of(id, part, Phrases.say(key + ".title", roleWord)).outcome(Outcome.NOT_MEASURED)
                     .reason(Phrases.say(key, roleWord)).point(point).done());
         }
     }

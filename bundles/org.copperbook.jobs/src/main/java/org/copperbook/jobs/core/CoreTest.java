@@ -14,6 +14,7 @@ import org.copperbook.jobs.Part;
  *
  * @param schema            layout version
  * @param winding           which core
+ * @param setUp             what the test is planned from; null when not stated
  * @param runs              every run, in order
  * @param burnOutHours      burn-out time, h
  * @param burnOutMaxCelsius highest temperature measured on the part, degrees Celsius
@@ -22,7 +23,8 @@ import org.copperbook.jobs.Part;
  * @param more              fields of newer versions
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
-public record CoreTest(int schema, org.copperbook.jobs.winding.WindingRole winding, List<LoopRun> runs,
+public record CoreTest(int schema, org.copperbook.jobs.winding.WindingRole winding, LoopSetUp setUp,
+        List<LoopRun> runs,
         Double burnOutHours, Double burnOutMaxCelsius, CorePlate corePlate, String note,
         @KeepUnknown Map<String, JsonNode> more) implements Part {
 
@@ -40,6 +42,34 @@ public record CoreTest(int schema, org.copperbook.jobs.winding.WindingRole windi
     }
 
     /**
+     * What the loop test is planned from. Dimensions left out are taken from the winding record of the core.
+     *
+     * @param outsideM          outside diameter of the core, m
+     * @param boreM             bore, m
+     * @param slotDepthM        slot depth, m
+     * @param yokeDepthM        radial depth of iron behind the slots, m; goes before bore and slot depth
+     * @param lengthM           core length over all, m
+     * @param ventCount         radial vents
+     * @param ventWidthM        width of a vent, m
+     * @param stacking          share of iron in the length without vents, 0.8 to 1
+     * @param ironKgPerM3       density of the steel, kg/m3
+     * @param targetT           peak flux density wanted in the back iron, T
+     * @param frequencyHz       supply frequency, Hz
+     * @param supplyV           rms volts across the loop, V
+     * @param fieldStrengthApm  rms field strength at that density, A/m, from the steel's curve or a trial turn
+     * @param cableAPerMm2      current density allowed in the loop cable, A/mm2
+     */
+    @JsonInclude(JsonInclude.Include.NON_EMPTY)
+    public record LoopSetUp(Double outsideM, Double boreM, Double slotDepthM, Double yokeDepthM, Double lengthM,
+            Integer ventCount, Double ventWidthM, Double stacking, Double ironKgPerM3, Double targetT,
+            Double frequencyHz, Double supplyV, Double fieldStrengthApm, Double cableAPerMm2,
+            @KeepUnknown Map<String, JsonNode> more) {
+        public LoopSetUp {
+            more = more == null ? Map.of() : more;
+        }
+    }
+
+    /**
      * One loop run.
      *
      * @param stage          before or after burn-out
@@ -48,8 +78,8 @@ public record CoreTest(int schema, org.copperbook.jobs.winding.WindingRole windi
      * @param amps           amps, A
      * @param watts          watts, W
      * @param frequencyHz    frequency, Hz
-     * @param fluxDensityT   yoke flux density, T
-     * @param yokeMassKg     mass of the yoke, kg
+     * @param fluxDensityT   peak flux density of the back iron, T; worked out of volts, turns and area when left out
+     * @param yokeMassKg     mass of the back iron, kg; worked out of the dimensions when left out
      * @param meanCelsius    mean temperature of the core, degrees Celsius
      * @param hottestCelsius hottest spot, degrees Celsius
      * @param cautionsBy     person key of who acknowledged the cautions

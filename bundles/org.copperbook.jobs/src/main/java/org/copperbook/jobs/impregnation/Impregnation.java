@@ -8,18 +8,21 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.Instant;
 import java.util.List;
 import org.copperbook.jobs.Part;
+import org.copperbook.jobs.winding.WindingRole;
 
 /**
  * Impregnation and cure, or drying.
  *
  * @param schema     layout version
  * @param treatments treatments in order
+ * @param dryingOf   winding that the drying curve is of; null when not stated
  * @param drying     insulation resistance against time while drying
  * @param note       remark
  * @param more       fields of newer versions
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
-public record Impregnation(int schema, List<Treatment> treatments, List<DryingPoint> drying, String note,
+public record Impregnation(int schema, List<Treatment> treatments, WindingRole dryingOf,
+        List<DryingPoint> drying, String note,
         @KeepUnknown Map<String, JsonNode> more) implements Part {
 
     public static final int SCHEMA = 1;

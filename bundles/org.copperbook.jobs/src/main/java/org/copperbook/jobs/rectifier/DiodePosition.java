@@ -19,11 +19,12 @@ import org.copperbook.jobs.reading.Reading;
  * @param asLeftForward    forward reading as left, read isolated before the bridge is closed
  * @param asLeftReverse    reverse reading as left
  * @param torqueNm         torque applied at this stud, N m
+ * @param lot              lot or date code on the diode in it; null when it is the one of the set
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record DiodePosition(String position, Plate plate, BasePolarity basePolarity, String lead,
         Reading asFoundForward, Reading asFoundReverse, Reading asLeftForward, Reading asLeftReverse,
-        Double torqueNm, @KeepUnknown Map<String, JsonNode> more) {
+        Double torqueNm, String lot, @KeepUnknown Map<String, JsonNode> more) {
 
     /** The two plates, by the polarity of the direct-current side they carry. */
     public enum Plate { POSITIVE, NEGATIVE }

@@ -14,6 +14,7 @@ import org.copperbook.jobs.Part;
  * @param schema          layout version
  * @param circuit         full-wave (six diodes) or half-wave (three)
  * @param positions       the diodes, position by position
+ * @param duty            what the set has to carry, where the nameplate does not say it; null when not stated
  * @param fitted          the set fitted, or null while the old one stays
  * @param suppressor      surge suppressor
  * @param reasonForChange why the set was changed
@@ -21,7 +22,7 @@ import org.copperbook.jobs.Part;
  * @param more            fields of newer versions
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
-public record RectifierSet(int schema, Circuit circuit, List<DiodePosition> positions, FittedSet fitted,
+public record RectifierSet(int schema, Circuit circuit, List<DiodePosition> positions, Duty duty, FittedSet fitted,
         Suppressor suppressor, String reasonForChange, String note,
         @KeepUnknown Map<String, JsonNode> more) implements Part {
 
@@ -40,6 +41,20 @@ public record RectifierSet(int schema, Circuit circuit, List<DiodePosition> posi
         /** Diodes in the circuit. */
         public int diodes() {
             return diodes;
+        }
+    }
+
+    /**
+     * What the set has to carry. A figure stated here goes before the nameplate's.
+     *
+     * @param fieldV       main-field volts at rated load, V dc
+     * @param fieldA       main-field amps at rated load, A dc
+     * @param exciterLineV line volts of the exciter armature at rated load, V rms
+     */
+    @JsonInclude(JsonInclude.Include.NON_EMPTY)
+    public record Duty(Double fieldV, Double fieldA, Double exciterLineV, @KeepUnknown Map<String, JsonNode> more) {
+        public Duty {
+            more = more == null ? Map.of() : more;
         }
     }
 
