@@ -5,12 +5,13 @@ import java.util.Optional;
 import org.copperbook.desk.page.PageSite;
 
 /** How the row of a test begins: who makes it, and who acknowledged the cautions before. */
-final class TestRows {
+public final class TestRows {
 
     private TestRows() {
     }
 
-    static ObjectNode begin(PageSite site, Optional<String> cautionsBy) {
+    /** A row of now, by the person at the screen. */
+    public static ObjectNode begin(PageSite site, Optional<String> cautionsBy) {
         ObjectNode row = site.json().mapper().createObjectNode();
         site.who().ifPresent(who -> row.put("by", who));
         cautionsBy.ifPresent(who -> row.put("cautionsBy", who));

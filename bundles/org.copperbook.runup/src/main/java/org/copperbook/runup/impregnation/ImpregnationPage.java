@@ -1,4 +1,4 @@
-package org.copperbook.runup;
+package org.copperbook.runup.impregnation;
 
 import org.copperbook.desk.entry.FieldUnit;
 import org.copperbook.desk.form.Form;
@@ -6,13 +6,14 @@ import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.impregnation.Impregnation;
 import org.copperbook.jobs.winding.WindingRole;
+import org.copperbook.runup.SignOffsPage;
 
 /** Impregnation and cure, and the drying curve. */
 public final class ImpregnationPage extends PartPage {
 
     @Override
     protected Words words() {
-        return Words.of(ImpregnationPage.class);
+        return Words.of(SignOffsPage.class);
     }
 
     @Override
@@ -31,6 +32,8 @@ public final class ImpregnationPage extends PartPage {
                 .person("/by", "test.by")
                 .moment("/at", "test.at"))
                 .newRow(() -> site().json().mapper().createObjectNode());
+        here.section("impregnation.dryingTitle")
+                .choice("/dryingOf", "impregnation.dryingOf", WindingRole.class);
         here.grid("impregnation.drying", "/drying", columns -> columns
                 .number("/minutes", "impregnation.minutes", FieldUnit.MINUTE)
                 .number("/windingCelsius", "impregnation.temperature", FieldUnit.CELSIUS)
