@@ -82,7 +82,7 @@ class CommandsTest {
         assertEquals(0, show.exit());
         assertTrue(show.out().contains("Wendlock") && show.out().contains("winding/main-stator.as-wound"), show.out());
         JsonNode shown = batch.on("show", "2026-0001", "--json").json();
-        assertEquals(14, shown.path("revisions").size());
+        assertEquals(15, shown.path("revisions").size());
         assertEquals("W10-20617", shown.at("/job/parts/nameplate/serial").asText());
     }
 

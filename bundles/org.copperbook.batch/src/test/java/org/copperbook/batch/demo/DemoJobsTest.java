@@ -95,6 +95,24 @@ class DemoJobsTest {
         }
     }
 
+    /** Volts, amps, density and mass of the loop runs follow from the core's dimensions: transformer equation and Ampere. */
+    @ParameterizedTest
+    @MethodSource("jobs")
+    void theLoopRunsFitTheCore(Job job) {
+        job.part(PartKind.CORE, CoreTest.class).ifPresent(core -> {
+            WindingData w = job.windingAsFound(core.winding()).orElseThrow();
+            double area = w.yokeDepthM() * w.coreLengthM() * core.setUp().stacking();
+            double path = Math.PI * (w.outsideM() - w.yokeDepthM());
+            for (CoreTest.LoopRun run : core.runs()) {
+                double tesla = run.volts() / (Math.PI * Math.sqrt(2) * run.frequencyHz() * area * run.turns());
+                assertEquals(tesla, run.fluxDensityT(), 0.003 * tesla);
+                assertEquals(path * area * core.setUp().ironKgPerM3(), run.yokeMassKg(), 0.1);
+                assertEquals(core.setUp().fieldStrengthApm(), run.amps() * run.turns() / path,
+                        0.06 * core.setUp().fieldStrengthApm());
+            }
+        });
+    }
+
     @ParameterizedTest
     @MethodSource("jobs")
     void theBatteryDrivesTheCurrentThatTheExciterFieldAllows(Job job) {
