@@ -1,13 +1,11 @@
 package org.copperbook.batch;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.copperbook.jobs.check.CopyCheck;
-import org.copperbook.sheets.JobRecordWorkbook;
+import org.copperbook.sheets.copy.Alterations;
 import org.copperbook.sheets.copy.RecordCopy;
 import org.copperbook.sheets.copy.UnreadableCopy;
 import org.copperbook.store.JobStore;
@@ -58,34 +56,8 @@ final class CheckCopyCommand implements Callable<Integer> {
     private static Found find(JobStore store, RecordCopy copy) {
         Judged judged = Judged.of(store, copy.marks().job());
         CopyCheck check = CopyCheck.of(judged.job(), judged.shop(), copy.marks().fingerprint(), copy.digest());
-        return new Found(check, check.result() == CopyCheck.Result.ALTERED ? altered(judged, copy) : Map.of());
-    }
-
-    /** Where the file differs from the record written anew; empty when the record would no longer be written so. */
-    private static Map<String, RecordCopy.Difference> altered(Judged judged, RecordCopy copy) {
-        Path fresh = null;
-        try {
-            fresh = Files.createTempFile("record", ".xlsx");
-            new JobRecordWorkbook().write(judged.job(), judged.verdicts(), judged.points(), judged.shop(), fresh);
-            RecordCopy written = RecordCopy.read(fresh);
-            CopyCheck same = CopyCheck.of(judged.job(), judged.shop(), written.marks().fingerprint(), written.digest());
-            boolean asIssued = same.result() == CopyCheck.Result.GENUINE || same.result() == CopyCheck.Result.SUPERSEDED;
-            return asIssued ? written.differences(copy) : Map.of();
-        } catch (IOException | UnreadableCopy e) {
-            return Map.of();
-        } finally {
-            remove(fresh);
-        }
-    }
-
-    private static void remove(Path scratch) {
-        try {
-            if (scratch != null) {
-                Files.deleteIfExists(scratch);
-            }
-        } catch (IOException e) {
-            scratch.toFile().deleteOnExit();
-        }
+        return new Found(check, check.result() == CopyCheck.Result.ALTERED ? Alterations.of(judged.job(),
+                judged.verdicts(), judged.points(), judged.shop(), copy) : Map.of());
     }
 
     private void print(RecordCopy copy, Found found) {

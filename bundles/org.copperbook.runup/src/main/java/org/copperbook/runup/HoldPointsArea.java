@@ -7,6 +7,7 @@ import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.check.HoldPointState;
+import org.copperbook.jobs.signoff.HoldPoint;
 import org.copperbook.jobs.signoff.Role;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -18,7 +19,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
-/** The hold points of the job: state, what blocks each, who still has to sign, and the button to sign with. */
+/** The hold points of the job: state, what blocks each, who still has to sign, and where to sign or open again. */
 final class HoldPointsArea {
 
     private final Composite area;
@@ -59,6 +60,9 @@ final class HoldPointsArea {
         name.setText(words.text("signoffs.pointState", words.of(state.point()), words.of(state.state())));
         GridDataFactory.fillDefaults().span(4, 1).applyTo(name);
         List<String> lines = new ArrayList<>(state.blockers());
+        if (!state.changed().isEmpty()) {
+            lines.add(words.text("signoffs.changed", String.join(", ", state.changed())));
+        }
         if (!state.toSign().isEmpty() && state.state() != HoldPointState.State.NOT_REACHED) {
             lines.add(words.text("signoffs.toSign", String.join(", ", state.toSign())));
         }
@@ -66,29 +70,41 @@ final class HoldPointsArea {
             wrapped(box, look, "\u2022 " + line);
         }
         if (state.state() == HoldPointState.State.READY || state.state() == HoldPointState.State.REOPENED) {
-            signing(box, look, state);
+            asking(box, look, state, "sign", words.text("signoffs.noteHint"), words.text("signoffs.sign", atTheScreen()),
+                    desk::sign);
+        } else if (state.state() == HoldPointState.State.SIGNED) {
+            asking(box, look, state, "reopen", words.text("signoffs.reopenHint"), words.text("signoffs.reopen"),
+                    desk::reopen);
         }
     }
 
-    private void signing(Composite box, Look look, HoldPointState state) {
+    private String atTheScreen() {
+        return site.who().map(w -> site.people().getOrDefault(w, w)).orElse(words.text("signoffs.nobody"));
+    }
+
+    /** What is done to a hold point in a role, with words; gives the reasons of a refusal, empty when done. */
+    private interface Act {
+        List<String> on(HoldPoint point, Role role, String words);
+    }
+
+    private void asking(Composite box, Look look, HoldPointState state, String id, String hint, String button, Act act) {
         List<Role> roles = List.copyOf(desk.roles().keySet());
         Combo role = look.as(Look.Role.TEXT, new Combo(box, SWT.READ_ONLY));
         desk.roles().values().forEach(role::add);
         role.select(0);
-        role.setData(Desk.ID, "sign.role." + state.point().name());
+        role.setData(Desk.ID, id + ".role." + state.point().name());
         Text note = look.as(Look.Role.TEXT, new Text(box, SWT.BORDER));
-        note.setMessage(words.text("signoffs.noteHint"));
-        note.setData(Desk.ID, "sign.note." + state.point().name());
+        note.setMessage(hint);
+        note.setData(Desk.ID, id + ".note." + state.point().name());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(note);
-        Button sign = look.as(Look.Role.STRONG, new Button(box, SWT.PUSH));
-        sign.setText(words.text("signoffs.sign", site.who().map(w -> site.people().getOrDefault(w, w))
-                .orElse(words.text("signoffs.nobody"))));
-        sign.setData(Desk.ID, "sign." + state.point().name());
+        Button done = look.as(Look.Role.STRONG, new Button(box, SWT.PUSH));
+        done.setText(button);
+        done.setData(Desk.ID, id + "." + state.point().name());
         Label said = wrapped(box, look, "");
         said.setForeground(look.palette().problem());
-        said.setData(Desk.ID, "sign.said." + state.point().name());
-        sign.addListener(SWT.Selection, e -> {
-            List<String> refused = desk.sign(state.point(),
+        said.setData(Desk.ID, id + ".said." + state.point().name());
+        done.addListener(SWT.Selection, e -> {
+            List<String> refused = act.on(state.point(),
                     role.getSelectionIndex() < 0 ? null : roles.get(role.getSelectionIndex()),
                     note.getText().isBlank() ? null : note.getText().strip());
             if (!said.isDisposed()) {

@@ -44,6 +44,11 @@ final class SignOffDesk {
         return settle(signer -> Signing.sign(site.document().job(), site.shop(), point, signer, note), role);
     }
 
+    /** Opens a signed hold point again, so that the record behind it can be changed. */
+    List<String> reopen(HoldPoint point, Role role, String reason) {
+        return settle(signer -> Signing.reopen(site.document().job(), site.shop(), point, reason, signer), role);
+    }
+
     /** Concedes a verdict. */
     List<String> concede(String verdict, Role role, String reason) {
         return settle(signer -> Signing.concede(site.document().job(), site.shop(), verdict, reason, signer), role);

@@ -10,6 +10,7 @@ import org.copperbook.desk.text.DeskWords;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.sheets.WorkbookNotWrittenException;
+import org.copperbook.store.StoreException;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
@@ -69,7 +70,7 @@ abstract class WorkbookHandler extends AbstractHandler {
                 }
                 writing.write(target, monitor);
                 display.asyncExec(() -> editor.wrote(target));
-            } catch (WorkbookNotWrittenException e) {
+            } catch (WorkbookNotWrittenException | StoreException e) {
                 display.asyncExec(() -> editor.say(e.getMessage()));
             } catch (IOException e) {
                 display.asyncExec(() -> editor.say(DeskWords.text("workbook.noFolder", folder, e.getMessage())));
