@@ -17,6 +17,7 @@ import org.copperbook.jobs.reading.ThreeVolts;
  * @param frequencyHz  frequency, Hz
  * @param exciterV     exciter-field volts, V dc
  * @param exciterA     exciter-field amps, A dc
+ * @param mainFieldA   main-field amps, A dc, where they can be read; curves stand on them instead of the exciter's then
  * @param lineVolts    line voltages U-V, V-W, W-U
  * @param neutralVolts line-to-neutral voltages
  * @param loadW        load, W
@@ -27,7 +28,7 @@ import org.copperbook.jobs.reading.ThreeVolts;
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record RunPoint(Kind kind, Source source, Double speedRpm, Double frequencyHz, Double exciterV,
-        Double exciterA, ThreeVolts lineVolts, ThreeVolts neutralVolts, Double loadW, Double loadVar, Double loadA,
+        Double exciterA, Double mainFieldA, ThreeVolts lineVolts, ThreeVolts neutralVolts, Double loadW, Double loadVar, Double loadA,
         String instrument, String by, String cautionsBy, Instant at, String note,
         @KeepUnknown Map<String, JsonNode> more) {
 

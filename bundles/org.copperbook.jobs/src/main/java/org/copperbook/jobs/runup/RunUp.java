@@ -28,13 +28,18 @@ import org.copperbook.jobs.reading.Reading;
  * @param durationMinutes    duration of the run, min
  * @param conditions         conditions (coupled to what, cooling, ambient)
  * @param note               remark
+ * @param heatRuns           heat runs with their cooling curves
+ * @param flashings          field flashings
+ * @param storedCurve        the open-circuit curve to compare with, or null
+ * @param logs               logger's files from which points were taken
  * @param more               fields of newer versions
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record RunUp(int schema, List<Reading> readings, List<SurgeTest> surges, List<WithstandTest> withstands,
         List<RunPoint> points, String phaseSequence, Boolean sequenceRight, Regulation regulation,
         Overspeed overspeed, Mounting mounting, List<Vibration> vibration, List<BearingTemperature> bearingTemperatures, String noise,
-        Double durationMinutes, String conditions, String note,
+        Double durationMinutes, String conditions, String note, List<HeatRun> heatRuns, List<Flashing> flashings,
+        StoredCurve storedCurve, List<LogFile> logs,
         @KeepUnknown Map<String, JsonNode> more) implements Part {
 
     public static final int SCHEMA = 1;
@@ -46,7 +51,34 @@ public record RunUp(int schema, List<Reading> readings, List<SurgeTest> surges, 
         points = points == null ? List.of() : List.copyOf(points);
         vibration = vibration == null ? List.of() : List.copyOf(vibration);
         bearingTemperatures = bearingTemperatures == null ? List.of() : List.copyOf(bearingTemperatures);
+        heatRuns = heatRuns == null ? List.of() : List.copyOf(heatRuns);
+        flashings = flashings == null ? List.of() : List.copyOf(flashings);
+        logs = logs == null ? List.of() : List.copyOf(logs);
         more = more == null ? Map.of() : more;
+    }
+
+    /**
+     * An open-circuit curve from elsewhere: the maker's, or one found before the work.
+     *
+     * @param source   where it comes from
+     * @param speedRpm speed to which it belongs, r/min; null for the rated speed
+     * @param points   field amps and line volts
+     */
+    @JsonInclude(JsonInclude.Include.NON_EMPTY)
+    public record StoredCurve(String source, Double speedRpm, List<FieldPoint> points,
+            @KeepUnknown Map<String, JsonNode> more) {
+        public StoredCurve {
+            points = points == null ? List.of() : List.copyOf(points);
+            more = more == null ? Map.of() : more;
+        }
+    }
+
+    /** One point of a stored curve: field amps, A dc, and line volts, V. */
+    @JsonInclude(JsonInclude.Include.NON_EMPTY)
+    public record FieldPoint(Double fieldA, Double lineV, @KeepUnknown Map<String, JsonNode> more) {
+        public FieldPoint {
+            more = more == null ? Map.of() : more;
+        }
     }
 
     /** Regulator on: set-point and the lowest and highest steady line voltage between no load and load, V. */
