@@ -53,6 +53,13 @@ public record LogHead(char separator, char mark, long firstRow, List<String> tit
         }
         char separator = separator(lines);
         List<List<String>> rows = lines.stream().map(l -> LogText.cells(l, separator)).toList();
+        for (List<String> row : rows) {
+            for (String cell : row) {
+                if (cell.matches("\\d{1,2}/\\d{1,2}/\\d{2,4}( .*)?")) {
+                    throw new UnreadableLogException(LogWords.say("head.day-order", file.getFileName(), cell));
+                }
+            }
+        }
         int first = firstReadings(rows);
         if (first < 0) {
             throw new UnreadableLogException(LogWords.say("head.no-readings", file.getFileName()));

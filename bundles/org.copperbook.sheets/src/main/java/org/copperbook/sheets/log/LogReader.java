@@ -51,7 +51,7 @@ public final class LogReader {
     private final double[] values;
     private final double[] before;
     private final double[] learned = new double[LEARN];
-    private final boolean[] swapped;
+    private int[] changedPair;
     private int learnedCount;
     private double usual = Double.NaN;
     private double lastMoment = Double.NaN;
@@ -68,7 +68,7 @@ public final class LogReader {
         columns = mapping.columns().stream().filter(c -> c.quantity() != null && c.index() != mapping.clock()).toList();
         width = head.titles().size();
         checkMapping();
-        clock = clockOf(file, head, mapping);
+        clock = clockOf(head, mapping);
         List<LogQuantity> quantities = columns.stream().map(LogColumn::quantity).toList();
         steady = new SteadyRuns(quantities, rule);
         temperatures = new EvenMeans(quantities, rule.minutes());
@@ -84,7 +84,6 @@ public final class LogReader {
         }
         values = new double[columns.size()];
         before = new double[columns.size()];
-        swapped = new boolean[columns.size()];
     }
 
     /**
@@ -118,13 +117,10 @@ public final class LogReader {
         return q.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
     }
 
-    private static LogTime clockOf(Path file, LogHead head, LogMapping mapping) throws UnreadableLogException {
+    private static LogTime clockOf(LogHead head, LogMapping mapping) throws UnreadableLogException {
         LogTime found = null;
         for (List<String> row : head.sample()) {
             String cell = mapping.clock() < row.size() ? row.get(mapping.clock()) : "";
-            if (cell.matches("\\d{1,2}/\\d{1,2}/\\d{4}.*")) {
-                throw new UnreadableLogException(LogWords.say("head.day-order", file.getFileName(), cell));
-            }
             found = found == null ? LogTime.of(cell) : found;
         }
         if (found == null) {
@@ -180,8 +176,13 @@ public final class LogReader {
         if (!time(b, moment, row)) {
             return;
         }
-        boolean changed = good && beforeGood && changedPlaces(row);
-        thinning.row(values);
+        boolean changed = changedPlaces(row, good && beforeGood);
+        System.arraycopy(values, 0, before, 0, values.length);
+        beforeGood = good;
+        if (!changed) {
+            good &= possible(row);
+            thinning.row(values);
+        }
         if (good && !changed) {
             used++;
             steady.row(elapsed, row, values);
@@ -189,8 +190,6 @@ public final class LogReader {
         } else {
             steady.close();
         }
-        System.arraycopy(values, 0, before, 0, values.length);
-        beforeGood = good;
     }
 
     private void broken() {
@@ -241,14 +240,23 @@ public final class LogReader {
                 v = odd(b, from, to, c, row);
                 good = false;
             }
-            if (!Double.isNaN(v) && !c.quantity().possible(v)) {
-                problems.add(LogProblem.Kind.IMPOSSIBLE, row, LogWords.say("detail.column", c.title(), text(b, from, to)));
-                v = Double.NaN;
-                good = false;
-            }
             values[i] = v;
         }
         return good;
+    }
+
+    /** Whether every value is one that a machine can have; those that are not are named and left out. */
+    private boolean possible(long row) {
+        boolean all = true;
+        for (int i = 0; i < values.length; i++) {
+            LogColumn c = columns.get(i);
+            if (!Double.isNaN(values[i]) && !c.quantity().possible(values[i])) {
+                problems.add(LogProblem.Kind.IMPOSSIBLE, row, LogWords.say("detail.in", c.title()));
+                values[i] = Double.NaN;
+                all = false;
+            }
+        }
+        return all;
     }
 
     /** A cell that is no plain number: empty, with a unit of its own, or a word such as NaN. */
@@ -325,27 +333,29 @@ public final class LogReader {
         return String.format(java.util.Locale.ROOT, v < 10 ? "%.3g" : "%.0f", v);
     }
 
-    /** Whether two columns carry now what the other one carried in the row before; such rows stay aside until they turn back. */
-    private boolean changedPlaces(long row) {
-        boolean any = false;
-        for (int i = 0; i < values.length; i++) {
-            for (int k = i + 1; k < values.length; k++) {
-                if (jumped(i) && jumped(k) && alike(values[i], before[k]) && alike(values[k], before[i])) {
-                    problems.add(LogProblem.Kind.SWAPPED, row, LogWords.say("detail.pair", columns.get(i).title(),
-                            columns.get(k).title()));
-                    swapped[i] = !swapped[i];
-                    swapped[k] = swapped[i];
-                    any = true;
+    /**
+     * Whether two columns carry now what the other one carried before. Such rows are named and stay aside until the larger
+     * of the two stands in its own column again.
+     */
+    private boolean changedPlaces(long row, boolean comparable) {
+        if (changedPair == null && comparable) {
+            for (int i = 0; i < values.length && changedPair == null; i++) {
+                for (int k = i + 1; jumped(i) && k < values.length; k++) {
+                    if (jumped(k) && alike(values[i], before[k]) && alike(values[k], before[i])) {
+                        changedPair = before[i] > before[k] ? new int[] {i, k} : new int[] {k, i};
+                    }
                 }
             }
         }
-        if (any) {
-            steady.close();
+        if (changedPair != null && values[changedPair[0]] > values[changedPair[1]]) {
+            changedPair = null;
         }
-        for (boolean s : swapped) {
-            any |= s;
+        if (changedPair == null) {
+            return false;
         }
-        return any;
+        problems.add(LogProblem.Kind.SWAPPED, row, LogWords.say("detail.pair", columns.get(changedPair[0]).title(),
+                columns.get(changedPair[1]).title()));
+        return true;
     }
 
     private boolean jumped(int i) {
