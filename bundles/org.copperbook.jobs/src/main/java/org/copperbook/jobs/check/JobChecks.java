@@ -17,7 +17,7 @@ import org.copperbook.jobs.winding.BlindCounts;
 /** All checks together: the verdicts of a job, the same for every page, workbook and command. */
 public final class JobChecks {
 
-    private static final List<Check> ALL = List.of(new CaptureCheck(), new ProposalCheck(),
+    private static final List<Check> ALL = List.of(new CaptureCheck(), new CaptureMatchCheck(), new ProposalCheck(),
             new ResistanceCheck(), new CoilGroupCheck(),
             new LeftAgainstFoundCheck(), new InsulationCheck(), new ExcitationRunCheck(), new DiodeReadingCheck(),
             new RectifierSetCheck(), new FittedSetCheck(), new DiodeRatingCheck(), new SuppressorCheck(),

@@ -66,6 +66,12 @@ final class VerdictDraft {
         return this;
     }
 
+    /** Bounds that are no limit of the profile: the usual range of a figure. */
+    VerdictDraft bounds(Bounds range) {
+        bounds = range;
+        return this;
+    }
+
     VerdictDraft limitText(String text) {
         limitText = text;
         return this;
