@@ -5,6 +5,7 @@ import org.copperbook.desk.form.Form;
 import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.check.Verdict;
+import org.copperbook.winding.figures.LiveFigures;
 
 /** One winding: its description, its coil groups with their resistances, two counts, and what follows from them. */
 public final class WindingPage extends PartPage {
@@ -26,8 +27,9 @@ public final class WindingPage extends PartPage {
                 new LayOutSection(winding),
                 readings,
                 new CoilGroupsSection(winding, readings),
-                new FiguresSection(winding),
                 new ReadingsSection(readings),
+                new WeighedSection(),
+                new LiveFigures(winding),
                 new CountsSection(winding),
                 new PhotosSection(winding),
                 new DimensionsSection());

@@ -1,0 +1,112 @@
+package org.copperbook.winding.figures;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import org.copperbook.calc.verdict.Outcome;
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.document.Coalescing;
+import org.copperbook.desk.form.Form;
+import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.verdict.VerdictsPanel;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.check.Verdict;
+import org.copperbook.jobs.check.WindingFigures;
+import org.copperbook.winding.OpenWinding;
+import org.copperbook.winding.WindingSection;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Text;
+
+/**
+ * What follows from the data captured so far, beside them and as they are typed: the sentence of the capture check, and
+ * every figure with its usual range and source. Computed off the window's thread.
+ */
+public final class LiveFigures implements WindingSection {
+
+    private record Seen(Optional<Verdict> match, List<Verdict> figures) {
+    }
+
+    private final OpenWinding winding;
+    private Form form;
+    private Text sentence;
+    private VerdictRows rows;
+    private Text detail;
+    private Coalescing<Job, Seen> computing;
+
+    public LiveFigures(OpenWinding winding) {
+        this.winding = winding;
+    }
+
+    @Override
+    public void build(Form here) {
+        form = here;
+        Composite area = here.area("figures.title");
+        GridLayoutFactory.fillDefaults().spacing(0, 6).applyTo(area);
+        sentence = text(area, "figures.sentence");
+        rows = new VerdictRows(area, "figures.rows", words("figures.title"), List.of(words("figures.what"),
+                words("figures.value"), words("figures.word"), words("figures.range"), words("figures.why"),
+                words("figures.source")));
+        rows.table().addListener(SWT.Selection, e -> explain());
+        detail = text(area, "figures.detail");
+        Display display = area.getDisplay();
+        computing = new Coalescing<>(this::seen, ForkJoinPool.commonPool(), seen -> {
+            if (!display.isDisposed()) {
+                display.asyncExec(() -> show(seen));
+            }
+        });
+    }
+
+    private String words(String key, Object... args) {
+        return winding.words().text(key, args);
+    }
+
+    private Text text(Composite area, String id) {
+        Look look = Look.of(area);
+        Text text = look.as(Look.Role.TEXT, new Text(area, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY));
+        text.setData(Desk.ID, id);
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(60), SWT.DEFAULT).applyTo(text);
+        return text;
+    }
+
+    private Seen seen(Job job) {
+        return new Seen(WindingFigures.match(job, winding.site().shop(), winding.key()),
+                WindingFigures.of(job, winding.site().shop(), winding.key()));
+    }
+
+    @Override
+    public void changed() {
+        computing.ask(winding.document().job());
+    }
+
+    private void show(Seen seen) {
+        if (sentence.isDisposed()) {
+            return;
+        }
+        boolean grown = say(sentence, seen.match().map(v -> words("figures.match", v.reason())).orElse(""));
+        sentence.setForeground(seen.match().filter(v -> v.outcome() == Outcome.DOUBTFUL)
+                .map(v -> Look.of(sentence).palette().of(v.outcome())).orElse(null));
+        grown |= rows.show(seen.figures());
+        grown |= explain();
+        if (grown) {
+            form.relayout();
+        }
+    }
+
+    private boolean explain() {
+        Verdict v = rows.chosen();
+        return say(detail, v == null ? words("figures.choose") : VerdictsPanel.words(v));
+    }
+
+    private boolean say(Text where, String text) {
+        if (where.getText().equals(text)) {
+            return false;
+        }
+        where.setText(text);
+        form.relayout();
+        return true;
+    }
+}
