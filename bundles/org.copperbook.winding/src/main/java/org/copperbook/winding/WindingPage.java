@@ -6,6 +6,7 @@ import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.winding.figures.LiveFigures;
+import org.copperbook.winding.stock.StockSection;
 
 /** One winding: its description, its coil groups with their resistances, two counts, and what follows from them. */
 public final class WindingPage extends PartPage {
@@ -30,6 +31,7 @@ public final class WindingPage extends PartPage {
                 new ReadingsSection(readings),
                 new WeighedSection(),
                 new LiveFigures(winding),
+                new StockSection(winding),
                 new CountsSection(winding),
                 new PhotosSection(winding),
                 new DimensionsSection());

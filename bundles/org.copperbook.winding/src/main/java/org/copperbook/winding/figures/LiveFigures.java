@@ -82,6 +82,11 @@ public final class LiveFigures implements WindingSection {
         computing.ask(winding.document().job());
     }
 
+    @Override
+    public void judged(List<Verdict> ofJob) {
+        changed();
+    }
+
     private void show(Seen seen) {
         if (sentence.isDisposed()) {
             return;

@@ -22,6 +22,7 @@ import org.copperbook.jobs.winding.WindingData;
 import org.copperbook.jobs.winding.WindingRole;
 import org.copperbook.winding.Windings;
 import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Table;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -112,7 +113,9 @@ class BookingInTest {
         keys.fill("/circuits", "1");
         desktop.press("winding.layOut");
         assertEquals(12, desktop.grid("/groups").model().filled());
-        assertTrue(desktop.text("winding.factor").startsWith("U 0.9452"), desktop.text("winding.factor"));
+        Table figures = (Table) desktop.field("figures.rows");
+        desktop.until("the winding factor is computed", () -> figures.getItemCount() > 0
+                && figures.getItem(0).getText(4).contains("U 0.9452"));
         desktop.type("conditions.windingCelsius", "19,5");
         choose("conditions.instrument", 1);
         choose("conditions.method", 2);
