@@ -16,9 +16,11 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
 
 /**
  * The scrolling form of a page: titled sections of fields, grids, and areas of the page's own. Wide windows show fields
@@ -151,13 +153,24 @@ public final class Form {
         return false;
     }
 
-    /** Puts the cursor into the first field. */
+    /** Puts the cursor on what stands first on the form and can take it: a field, a grid, or what an area holds. */
     public boolean focusFirst() {
-        if (!fields.isEmpty()) {
-            fields.get(0).focus();
-            return true;
+        return focusFirst(body);
+    }
+
+    /** A composite asked for the focus would take it itself where it holds words only. */
+    private static boolean focusFirst(Composite in) {
+        for (Control c : in.getChildren()) {
+            if (c.getVisible() && c.isEnabled() && !(c instanceof Label)
+                    && (holdsOthers(c) ? focusFirst((Composite) c) : c.setFocus())) {
+                return true;
+            }
         }
-        return !grids.isEmpty() && grids.get(0).control().setFocus();
+        return false;
+    }
+
+    private static boolean holdsOthers(Control c) {
+        return c instanceof Composite && !(c instanceof Combo) && !(c instanceof Table);
     }
 
     /** JSON pointers of the fields and grids, in reading order of their kind. */

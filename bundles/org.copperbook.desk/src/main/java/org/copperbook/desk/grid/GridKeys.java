@@ -26,14 +26,14 @@ final class GridKeys {
         GridCursor at = grid.cursor();
         switch (e.detail) {
             case SWT.TRAVERSE_TAB_NEXT -> {
-                boolean inside = at.column() < grid.model().columns().size() - 1 && (e.stateMask & SWT.CTRL) == 0;
+                boolean inside = at.column() < grid.model().columns().size() - 1 && walksCells(e);
                 e.doit = !inside;
                 if (inside) {
                     move(0, 1, false);
                 }
             }
             case SWT.TRAVERSE_TAB_PREVIOUS -> {
-                boolean inside = at.column() > 0 && (e.stateMask & SWT.CTRL) == 0;
+                boolean inside = at.column() > 0 && walksCells(e);
                 e.doit = !inside;
                 if (inside) {
                     move(0, -1, false);
@@ -44,6 +44,11 @@ final class GridKeys {
             default -> {
             }
         }
+    }
+
+    /** Tab goes from cell to cell where there are cells; with Ctrl it leaves the grid at once. */
+    private boolean walksCells(Event e) {
+        return grid.model().rows() > 0 && (e.stateMask & SWT.CTRL) == 0;
     }
 
     private void key(Event e) {

@@ -90,7 +90,7 @@ public abstract class PartPage {
         return form.reveal(pointer);
     }
 
-    /** Puts the cursor into the first field. */
+    /** Puts the cursor on what stands first on the page. */
     public boolean focusFirst() {
         return form.focusFirst();
     }
