@@ -399,9 +399,11 @@ public final class JobDocument {
             UnaryOperator<Draft> typed) {
         Draft before = draft(key);
         try {
-            ObjectNode next = change.apply(tree(key));
+            ObjectNode tree = tree(key);
+            ObjectNode next = change.apply(tree);
             boolean untouched = before.part() == null && next.equals(beginning(key));
-            Part part = untouched ? null : json.read(key, next);
+            // Read anew, an equal tree can give an unequal record: 4150 and 4.15E+3 are one amount and two decimals.
+            Part part = untouched ? null : next.equals(tree) ? before.part() : json.read(key, next);
             putDraft(key, typed.apply(new Draft(part, before.asTyped())), where);
             return Optional.empty();
         } catch (BadRecordException e) {

@@ -1,6 +1,7 @@
 package org.copperbook.desk.tests.keys;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
@@ -86,6 +87,7 @@ class EveryPageByTabTest {
             }
         }
         assertEquals(List.of(), changes(editor), "walking changes nothing");
+        assertFalse(editor.isDirty(), "walking leaves nothing to save");
     }
 
     /** Fields that differ from what the store holds. */
