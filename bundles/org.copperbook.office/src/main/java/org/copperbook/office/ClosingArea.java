@@ -8,6 +8,7 @@ import java.time.format.FormatStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.form.EnterMovesOn;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
@@ -104,7 +105,7 @@ final class ClosingArea {
     }
 
     private Text text(Composite area, Look look, String key) {
-        Text t = look.as(Look.Role.TEXT, new Text(area, SWT.BORDER));
+        Text t = EnterMovesOn.from(look.as(Look.Role.TEXT, new Text(area, SWT.BORDER)));
         t.setMessage(words.text(key));
         t.setData(Desk.ID, key);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(t);

@@ -3,6 +3,7 @@ package org.copperbook.runup;
 import java.util.ArrayList;
 import java.util.List;
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.form.EnterMovesOn;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
@@ -93,7 +94,7 @@ final class HoldPointsArea {
         desk.roles().values().forEach(role::add);
         role.select(0);
         role.setData(Desk.ID, id + ".role." + state.point().name());
-        Text note = look.as(Look.Role.TEXT, new Text(box, SWT.BORDER));
+        Text note = EnterMovesOn.from(look.as(Look.Role.TEXT, new Text(box, SWT.BORDER)));
         note.setMessage(hint);
         note.setData(Desk.ID, id + ".note." + state.point().name());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(note);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.copperbook.calc.verdict.Outcome;
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.form.EnterMovesOn;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
@@ -48,7 +49,7 @@ final class OpenVerdictsArea {
         GridDataFactory.fillDefaults().span(4, 1).grab(true, false).applyTo(verdict);
         role = look.as(Look.Role.TEXT, new Combo(area, SWT.READ_ONLY));
         role.setData(Desk.ID, "open.role");
-        reason = look.as(Look.Role.TEXT, new Text(area, SWT.BORDER));
+        reason = EnterMovesOn.from(look.as(Look.Role.TEXT, new Text(area, SWT.BORDER)));
         reason.setMessage(words.text("signoffs.reasonHint"));
         reason.setData(Desk.ID, "open.reason");
         GridDataFactory.fillDefaults().span(3, 1).grab(true, false).applyTo(reason);

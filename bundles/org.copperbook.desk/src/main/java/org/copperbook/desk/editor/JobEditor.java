@@ -349,6 +349,9 @@ public final class JobEditor extends EditorPart {
         }
         askJudgement();
         box.layout(true, true);
+        if (getSite().getPage().getActivePart() == this) {
+            setFocus();
+        }
     }
 
     private void build() {

@@ -15,8 +15,12 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Listener;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Widget;
 
 /**
  * Somebody at the window without a mouse. Whatever is done goes out as real key presses to whatever has the focus; no
@@ -101,6 +105,25 @@ final class Walker {
         return this;
     }
 
+    /** Goes to what stands on the page shown, the shorter way. */
+    Walker go(Control target) {
+        PageStops page = new PageStops(target);
+        boolean above = page.holds(here()) && page.readAfter(here(), target);
+        List<String> passed = new ArrayList<>();
+        while (here() != target) {
+            passed.add(at());
+            if (passed.size() > MOST_STOPS) {
+                fail(PageStops.name(target) + " is not reached from " + passed.get(0) + "; passed " + passed);
+            }
+            if (above) {
+                backward();
+            } else {
+                onward();
+            }
+        }
+        return this;
+    }
+
     /** Types over what stands in the field and leaves it with Enter. */
     Walker types(String words) {
         Control field = here();
@@ -110,10 +133,9 @@ final class Walker {
         return this;
     }
 
-    /** Types over what stands in a field of several lines, where Enter begins a line. */
+    /** Types into an empty field of several lines, where Enter begins a line. */
     Walker writes(String words) {
         Control field = here();
-        with(SWT.CTRL, 'a', 'a');
         letters(words, () -> textOf(field));
         return this;
     }
@@ -184,6 +206,36 @@ final class Walker {
         return this;
     }
 
+    /** Opens a menu with a key and goes with the arrows to an entry of it; Enter takes it. */
+    Walker menu(Runnable opening, String entry, BooleanSupplier done) {
+        List<Widget> shown = new ArrayList<>();
+        MenuItem[] armed = new MenuItem[1];
+        Listener follow = e -> armed[0] = (MenuItem) e.widget;
+        Listener opens = e -> shown.add(e.widget);
+        display.addFilter(SWT.Arm, follow);
+        display.addFilter(SWT.Show, opens);
+        try {
+            opening.run();
+            desktop.until("a menu opens", () -> shown.stream().anyMatch(Menu.class::isInstance));
+            List<String> passed = new ArrayList<>();
+            while (armed[0] == null || !armed[0].getText().replace("&", "").equals(entry)) {
+                MenuItem before = armed[0];
+                passed.add(before == null ? "nothing" : before.getText());
+                if (passed.size() > MOST_STOPS) {
+                    fail(entry + " is not in the menu: " + passed);
+                }
+                press(SWT.ARROW_DOWN);
+                desktop.until("the menu goes on from " + passed, () -> armed[0] != before);
+            }
+        } finally {
+            display.removeFilter(SWT.Arm, follow);
+            display.removeFilter(SWT.Show, opens);
+        }
+        press(SWT.CR);
+        desktop.until(entry + " is taken", done);
+        return this;
+    }
+
     /** Presses a key with no character of its own. */
     void press(int keyCode) {
         press(keyCode, '\0');
@@ -198,6 +250,11 @@ final class Walker {
     /** Presses a letter or a key while Ctrl is held. */
     void control(int keyCode) {
         with(SWT.CTRL, keyCode, keyCode < SWT.KEYCODE_BIT ? (char) keyCode : '\0');
+    }
+
+    /** Presses a letter while Alt is held. */
+    void alt(char letter) {
+        with(SWT.ALT, letter, letter);
     }
 
     /** Presses a key while others are held. */
