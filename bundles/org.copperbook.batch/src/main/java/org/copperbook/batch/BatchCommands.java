@@ -22,6 +22,7 @@ public final class BatchCommands {
         this.context = context;
         line = new CommandLine(new Root());
         line.addSubcommand("take-in", new TakeInCommand(context));
+        line.addSubcommand("take-in-cards", new OldCardsCommand(context));
         line.addSubcommand("list", new ListCommand(context));
         line.addSubcommand("show", new ShowCommand(context));
         line.addSubcommand("verdicts", new VerdictsCommand(context));

@@ -43,7 +43,7 @@ class CommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"take-in", "list", "show", "export", "verify", "verdicts", "workbooks", "demo", "calc"})
+    @ValueSource(strings = {"take-in", "take-in-cards", "list", "show", "export", "verify", "verdicts", "workbooks", "demo", "calc"})
     void everyCommandIsExplained(String command) {
         BatchRun.Result all = batch.run("help");
         assertEquals(0, all.exit());

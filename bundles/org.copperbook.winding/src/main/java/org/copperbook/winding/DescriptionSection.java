@@ -28,7 +28,6 @@ final class DescriptionSection implements WindingSection {
                 .number("/meanTurnM", "winding.meanTurn", FieldUnit.METRE)
                 .choice("/conductor", "winding.conductor", WindingData.Conductor.class)
                 .text("/polaritySequence", "winding.polarity")
-                .text("/proposedFrom", "winding.proposedFrom")
                 .text("/reason", "winding.reason");
     }
 }

@@ -6,12 +6,15 @@ import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.winding.figures.LiveFigures;
+import org.copperbook.winding.memory.PastWindingsSection;
+import org.copperbook.winding.memory.ProposalSection;
 import org.copperbook.winding.stock.StockSection;
 
 /** One winding: its description, its coil groups with their resistances, two counts, and what follows from them. */
 public final class WindingPage extends PartPage {
 
     private List<WindingSection> sections = List.of();
+    private ProposalSection proposal;
 
     @Override
     protected Words words() {
@@ -22,10 +25,13 @@ public final class WindingPage extends PartPage {
     protected void build(Form here) {
         OpenWinding winding = new OpenWinding(site(), words());
         WindingReadings readings = new WindingReadings(winding);
+        proposal = new ProposalSection(winding);
         sections = List.of(
+                proposal,
                 new DescriptionSection(),
                 new WireSection(winding),
                 new LayOutSection(winding),
+                new PastWindingsSection(winding),
                 readings,
                 new CoilGroupsSection(winding, readings),
                 new ReadingsSection(readings),
@@ -36,6 +42,11 @@ public final class WindingPage extends PartPage {
                 new PhotosSection(winding),
                 new DimensionsSection());
         sections.forEach(s -> s.build(here));
+    }
+
+    @Override
+    public boolean reveal(String pointer) {
+        return pointer.equals("/proposedFrom") ? proposal.focus() : super.reveal(pointer);
     }
 
     @Override

@@ -27,7 +27,8 @@ public final class Windings implements ManyParts {
 
     /** What belongs to the old winding alone and is not carried into the record of the new one. */
     private static final List<String> OLD_ONLY =
-            List.of("readings", "counts", "copperRemovedKg", "photos", "note", "proposedFrom", "reason");
+            List.of("readings", "counts", "copperRemovedKg", "photos", "note", "proposedFrom", "takenOver",
+                    "reason");
 
     private final Words words = Words.of(Windings.class);
 

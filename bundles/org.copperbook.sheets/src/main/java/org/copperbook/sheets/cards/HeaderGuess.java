@@ -26,7 +26,10 @@ public final class HeaderGuess {
     private HeaderGuess() {
     }
 
-    /** The row that holds the titles: the first of those in which most titles are understood; 0 when none has two. */
+    /**
+     * The row that holds the titles: the first of those in which most titles are understood, or the first row when it holds
+     * words over figures; 0 when there is none.
+     */
     public static int headerRow(List<TableRow> first) {
         int best = 0;
         int most = 1;
@@ -42,7 +45,14 @@ public final class HeaderGuess {
                 best = row.number();
             }
         }
-        return best;
+        return best > 0 || first.size() < 2 || !titles(first.get(0), first.get(1)) ? best : first.get(0).number();
+    }
+
+    /** Words over figures: titles that nobody has heard of are titles all the same. */
+    private static boolean titles(TableRow row, TableRow below) {
+        return row.cells().stream().noneMatch(c -> NUMBER.matcher(c.text()).matches())
+                && row.cells().stream().filter(c -> !c.text().isBlank()).count() > 1
+                && below.cells().stream().anyMatch(c -> NUMBER.matcher(c.text()).matches());
     }
 
     /** The decimal mark in which numbers are written as text; a dot when there are none. */
