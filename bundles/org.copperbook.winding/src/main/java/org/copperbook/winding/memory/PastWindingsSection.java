@@ -66,12 +66,12 @@ public final class PastWindingsSection implements WindingSection {
         button(buttons, "memory.find", Look.Role.STRONG).addListener(SWT.Selection, e -> find());
         button(buttons, "memory.takeIn", Look.Role.TEXT).addListener(SWT.Selection,
                 e -> TakeInWizard.open(area.getShell(), winding.site(), words, role(), this::find));
-        said = said(area, "memory.said");
+        said = said(area, "open.past.said");
         said.setText("");
         table = new FoundTable(area, texts, words);
         table.onSelection(this::selected);
         table.onOpen(f -> takeOver());
-        detail = said(area, "memory.detail");
+        detail = said(area, "open.past.detail");
         detail.setText("");
         take = button(area, "memory.takeOver", Look.Role.STRONG);
         take.addListener(SWT.Selection, e -> takeOver());
