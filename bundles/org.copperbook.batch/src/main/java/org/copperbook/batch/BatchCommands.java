@@ -24,6 +24,7 @@ public final class BatchCommands {
         line.addSubcommand("take-in", new TakeInCommand(context));
         line.addSubcommand("take-in-cards", new OldCardsCommand(context));
         line.addSubcommand("list", new ListCommand(context));
+        line.addSubcommand("lots", new LotsCommand(context));
         line.addSubcommand("show", new ShowCommand(context));
         line.addSubcommand("verdicts", new VerdictsCommand(context));
         line.addSubcommand("workbooks", new WorkbooksCommand(context));

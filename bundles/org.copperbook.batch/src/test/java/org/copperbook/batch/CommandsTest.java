@@ -43,7 +43,7 @@ class CommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"take-in", "take-in-cards", "list", "show", "export", "verify", "verdicts", "workbooks", "demo", "calc"})
+    @ValueSource(strings = {"take-in", "take-in-cards", "list", "lots", "show", "export", "verify", "verdicts", "workbooks", "demo", "calc"})
     void everyCommandIsExplained(String command) {
         BatchRun.Result all = batch.run("help");
         assertEquals(0, all.exit());
@@ -84,6 +84,19 @@ class CommandsTest {
         JsonNode shown = batch.on("show", "2026-0001", "--json").json();
         assertEquals(15, shown.path("revisions").size());
         assertEquals("W10-20617", shown.at("/job/parts/nameplate/serial").asText());
+    }
+
+    @Test
+    void aLotLeadsToTheJobsThatGotIt() {
+        batch.on("take-in", BatchRun.demoJob("2026-0001-full-rewind"), BatchRun.demoJob("2026-0002-shorted-diode"),
+                BatchRun.demoJob("2026-0003-cancelled"));
+        JsonNode uses = batch.on("lots", "2026-18", "--json").json().path("uses");
+        assertEquals(2, uses.size());
+        assertEquals("2026-0002", uses.get(1).path("number").asText());
+        assertTrue(batch.on("lots", "cb-2607-3").out().contains("impregnation"));
+        BatchRun.Result none = batch.on("lots", "18");
+        assertEquals(0, none.exit());
+        assertTrue(none.onlyErrorLine().contains("no job got the lot 18"), none.err());
     }
 
     @Test

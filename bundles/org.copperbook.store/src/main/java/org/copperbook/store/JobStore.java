@@ -69,6 +69,13 @@ public interface JobStore extends AutoCloseable {
     /** A page of the register. */
     RegisterSlice register(RegisterQuery query);
 
+    /**
+     * Which jobs got a lot of diodes or resin, as their current parts say. Reads every job once; for a thread of its own.
+     *
+     * @param lot lot or date code, as on the packet; letter case does not matter
+     */
+    LotSearch usesOfLot(String lot);
+
     /** The shop as it stands; what was never saved has its default. */
     Shop shop();
 

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntConsumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.copperbook.desk.Desk;
@@ -64,6 +65,7 @@ public final class RecordGrid {
     private boolean editable = true;
     private boolean editing;
     private Runnable relayout = () -> { };
+    private IntConsumer onRow = row -> { };
 
     public RecordGrid(Composite parent, PageSite site, String list, GridColumns columns, String name) {
         this.site = site;
@@ -156,6 +158,12 @@ public final class RecordGrid {
     /** What is called when the grid's height changes. */
     public RecordGrid onHeight(Runnable changed) {
         relayout = changed;
+        return this;
+    }
+
+    /** What is told the row of the cursor whenever it is set. */
+    public RecordGrid onRow(IntConsumer listener) {
+        onRow = listener;
         return this;
     }
 
@@ -281,6 +289,7 @@ public final class RecordGrid {
         table.redraw();
         saying.say(cellNote());
         table.getAccessible().sendEvent(ACC.EVENT_NAME_CHANGED, null);
+        onRow.accept(cursor.row());
     }
 
     /** Puts what is typed into an open cell, if one is open. */

@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.impregnation.Impregnation;
 import org.copperbook.jobs.rectifier.DiodePosition;
 import org.copperbook.jobs.rectifier.RectifierSet;
 
 /** Finds the uses of a lot in the parts of jobs that name lots: the diode set and the resin. */
 public final class LotUses {
+
+    /** Kinds of part that name lots. */
+    public static final List<PartKind> KINDS = List.of(PartKind.RECTIFIER, PartKind.IMPREGNATION);
 
     private LotUses() {
     }

@@ -95,21 +95,21 @@ public final class CorePage extends PartPage {
 
     private void plan(Form here) {
         here.section("core.plan")
-                .computed("core.plan.missing", "core.open", this::open)
-                .computed("core.plan.core", "core.used", () -> ofCore(c -> words().text("core.usedText",
+                .computed("/plan/missing", "core.open", this::open)
+                .computed("/plan/core", "core.used", () -> ofCore(c -> words().text("core.usedText",
                         Shown.of(c.outerDiameter(), FieldUnit.METRE_AS_MM), Shown.of(c.backIron(), FieldUnit.METRE_AS_MM),
                         Shown.of(c.length(), FieldUnit.METRE_AS_MM))))
-                .computed("core.plan.mass", "core.mass", () -> now().massKg()
+                .computed("/plan/mass", "core.mass", () -> now().massKg()
                         .map(m -> Shown.of(m, FieldUnit.KILOGRAM)).orElse(""))
-                .computed("core.plan.turns", "core.turns", () -> ofPlan(p -> words().text("core.turnsText",
+                .computed("/plan/turns", "core.turns", () -> ofPlan(p -> words().text("core.turnsText",
                         p.turns(), Shown.number(p.exactTurns()), Shown.of(p.fluxDensity(), FieldUnit.TESLA))))
-                .computed("core.plan.perTurn", "core.perTurn", () -> ofPlan(p -> Shown.of(p.voltsPerTurn(),
+                .computed("/plan/perTurn", "core.perTurn", () -> ofPlan(p -> Shown.of(p.voltsPerTurn(),
                         FieldUnit.VOLT)))
-                .computed("core.plan.amps", "core.current", () -> ofPlan(p -> words().text("core.currentText",
+                .computed("/plan/amps", "core.current", () -> ofPlan(p -> words().text("core.currentText",
                         Shown.of(p.amperes(), FieldUnit.AMPERE), Shown.of(p.ampereTurns(), FieldUnit.AMPERE))))
-                .computed("core.plan.supply", "core.supplyNeeded", () -> ofPlan(p -> Shown.of(p.voltAmperes(),
+                .computed("/plan/supply", "core.supplyNeeded", () -> ofPlan(p -> Shown.of(p.voltAmperes(),
                         FieldUnit.VOLT_AMPERE)))
-                .computed("core.plan.cable", "core.cable", () -> ofPlan(p -> words().text("core.cableText",
+                .computed("/plan/cable", "core.cable", () -> ofPlan(p -> words().text("core.cableText",
                         Shown.number(p.cableArea() * SQUARE_MM), CableSize.noLessThan(p.cableArea() * SQUARE_MM)
                                 .map(Shown::number).orElse("> 1000"))));
     }

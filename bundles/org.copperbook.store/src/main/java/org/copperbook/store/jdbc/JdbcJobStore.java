@@ -23,6 +23,7 @@ import org.copperbook.store.Change;
 import org.copperbook.store.Intake;
 import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
+import org.copperbook.store.LotSearch;
 import org.copperbook.store.NumberTaken;
 import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.RegisterSlice;
@@ -112,6 +113,11 @@ public final class JdbcJobStore implements JobStore {
     @Override
     public RegisterSlice register(RegisterQuery query) {
         return database.read(c -> tables.register().page(c, query));
+    }
+
+    @Override
+    public LotSearch usesOfLot(String lot) {
+        return database.readApart(c -> reading.usesOfLot(c, lot));
     }
 
     @Override

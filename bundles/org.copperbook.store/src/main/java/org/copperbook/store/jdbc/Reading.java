@@ -4,10 +4,14 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
@@ -16,12 +20,15 @@ import org.copperbook.jobs.json.BadRecordException;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.limits.DefaultLimits;
 import org.copperbook.jobs.limits.LimitProfile;
+import org.copperbook.jobs.lot.LotUse;
+import org.copperbook.jobs.lot.LotUses;
 import org.copperbook.jobs.shop.Instruments;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.jobs.shop.WireStock;
 import org.copperbook.jobs.shop.Workshop;
 import org.copperbook.jobs.winding.OldCard;
 import org.copperbook.store.JobStore;
+import org.copperbook.store.LotSearch;
 import org.copperbook.store.Revision;
 import org.copperbook.store.Saved;
 import org.copperbook.store.StageOf;
@@ -79,6 +86,29 @@ final class Reading {
     String number(Connection c, String jobId) throws SQLException {
         return tables.jobs().numberOf(c, jobId).orElseThrow(() -> new StoreException(StoreException.Kind.NOT_FOUND,
                 StoreText.of("noJob", jobId)));
+    }
+
+    /** The uses of a lot in the current parts of every job, by number. */
+    LotSearch usesOfLot(Connection c, String lot) throws SQLException {
+        Map<String, String> numbers = new HashMap<>();
+        tables.jobs().all(c).forEach(j -> numbers.put(j.id(), j.number()));
+        List<LotUse> uses = new ArrayList<>();
+        Set<String> unread = new TreeSet<>(Comparator.comparing(SearchText::natural));
+        for (PartKind kind : LotUses.KINDS) {
+            tables.revisions().eachLatest(c, kind.word(), r -> {
+                String number = numbers.get(r.jobId());
+                if (number != null) {
+                    try {
+                        PartKey key = PartKey.parse(r.part());
+                        uses.addAll(LotUses.in(r.jobId(), number, key, json.read(key, r.json()), lot));
+                    } catch (BadRecordException e) {
+                        unread.add(number);
+                    }
+                }
+            });
+        }
+        uses.sort(Comparator.comparing(u -> SearchText.natural(u.number())));
+        return new LotSearch(uses, List.copyOf(unread));
     }
 
     Shop shop(Connection c) throws SQLException {

@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.copperbook.store.Revision;
 
 /** The chained revisions. */
@@ -92,6 +93,19 @@ final class RevisionTable {
             q.setString(1, jobId);
             q.setString(2, part);
             return list(q);
+        }
+    }
+
+    /** Hands over the current revision of one part of every job, one after the other. */
+    void eachLatest(Connection c, String part, Consumer<Revision> each) throws SQLException {
+        try (PreparedStatement q = c.prepareStatement("SELECT " + COLUMNS + " FROM revision r WHERE r.part = ? AND"
+                + " r.revision = (SELECT MAX(l.revision) FROM revision l WHERE l.job_id = r.job_id AND l.part = r.part)")) {
+            q.setString(1, part);
+            try (ResultSet r = q.executeQuery()) {
+                while (r.next()) {
+                    each.accept(row(r));
+                }
+            }
         }
     }
 
