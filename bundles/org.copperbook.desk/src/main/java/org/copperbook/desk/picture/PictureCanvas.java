@@ -3,6 +3,7 @@ package org.copperbook.desk.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.sheets.picture.Point;
@@ -34,6 +35,7 @@ public final class PictureCanvas extends Canvas {
 
     private final List<Consumer<String>> picked = new ArrayList<>();
     private final List<Runnable> seen = new ArrayList<>();
+    private final List<Predicate<Event>> keys = new ArrayList<>();
     private final PictureOutput output;
     private Scene scene = Scene.EMPTY;
     private Sight sight = new Sight(1, 0, 0);
@@ -102,6 +104,11 @@ public final class PictureCanvas extends Canvas {
     /** Tells whenever another part is seen. */
     public void onSight(Runnable listener) {
         seen.add(listener);
+    }
+
+    /** Gives every key to the listener first; one that it answers with true moves nothing here. */
+    public void onKey(Predicate<Event> listener) {
+        keys.add(listener);
     }
 
     /** Shows the whole scene, also after the next change of the control's size. */
@@ -215,6 +222,9 @@ public final class PictureCanvas extends Canvas {
     }
 
     private void key(Event e) {
+        if (keys.stream().anyMatch(k -> k.test(e))) {
+            return;
+        }
         if ((e.stateMask & SWT.MOD1) != 0 && (e.keyCode == 'c' || e.keyCode == 'C')) {
             output.copy();
             return;

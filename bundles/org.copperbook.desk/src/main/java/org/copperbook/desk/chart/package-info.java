@@ -1,0 +1,2 @@
+/** Charts in the window. */
+package org.copperbook.desk.chart;
