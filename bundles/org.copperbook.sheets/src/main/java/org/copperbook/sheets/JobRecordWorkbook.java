@@ -18,11 +18,13 @@ import org.copperbook.sheets.page.Words;
 import org.copperbook.sheets.record.AsFoundSheet;
 import org.copperbook.sheets.record.BookingSheet;
 import org.copperbook.sheets.record.CautionSheet;
+import org.copperbook.sheets.record.ChartSheet;
 import org.copperbook.sheets.record.ComparisonSheet;
 import org.copperbook.sheets.record.CoreSheet;
 import org.copperbook.sheets.record.CoverSheet;
 import org.copperbook.sheets.record.InstrumentSheet;
 import org.copperbook.sheets.record.RecordContext;
+import org.copperbook.sheets.record.PlanSheet;
 import org.copperbook.sheets.record.RecordSheet;
 import org.copperbook.sheets.record.RectifierSheet;
 import org.copperbook.sheets.record.RunUpSheet;
@@ -75,7 +77,7 @@ public final class JobRecordWorkbook {
         for (WindingRole role : WindingRole.values()) {
             sheets.add(new WindingSheet(role));
         }
-        sheets.addAll(List.of(new RectifierSheet(), new CoreSheet(), new RunUpSheet(), new ComparisonSheet(),
+        sheets.addAll(List.of(new RectifierSheet(), new CoreSheet(), new PlanSheet(), new RunUpSheet(), new ChartSheet(), new ComparisonSheet(),
                 new VerdictSheet(), new SignOffSheet(), new InstrumentSheet(), new CautionSheet()));
         return sheets;
     }

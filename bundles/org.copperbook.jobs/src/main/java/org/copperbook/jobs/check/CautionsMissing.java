@@ -31,6 +31,8 @@ final class CautionsMissing {
                         missing);
                 check(Hazardous.SURGE, run.surges().stream().map(s -> s.cautionsBy()).toList(), signOffs, missing);
                 check(Hazardous.LIVE_RUN_UP, run.points().stream().map(p -> p.cautionsBy()).toList(), signOffs, missing);
+                check(Hazardous.LIVE_RUN_UP, run.heatRuns().stream().map(h -> h.cautionsBy()).toList(), signOffs, missing);
+                check(Hazardous.FLASHING, run.flashings().stream().map(f -> f.cautionsBy()).toList(), signOffs, missing);
                 if (run.overspeed() != null) {
                     List<String> by = new ArrayList<>();
                     by.add(run.overspeed().cautionsBy());

@@ -21,6 +21,7 @@ import org.copperbook.jobs.signoff.HoldPoint;
 final class MechanicalCheck implements Check {
 
     private static final PartKey PART = PartKey.of(PartKind.RUN_UP);
+    private static final double HALF_HOUR = 30;
 
     @Override
     public List<Verdict> judge(Job job, Shop shop) {
@@ -142,13 +143,16 @@ final class MechanicalCheck implements Check {
                 .settle(reached ? "" : Phrases.say("settle.overspeed")).done();
     }
 
-    /** Rise over the air per hour between the last two readings, the faster of the two bearings. */
+    /**
+     * Change over the air per hour over the last half hour or more (IEC 60034-1, thermal equilibrium), the faster of the two
+     * bearings; readings that span less are no proof.
+     */
     private static Verdict steady(List<BearingTemperature> all, LimitBook limits) {
         LimitBook.Applied limit = limits.find("bearing.steady");
         VerdictDraft d = draft("bearing.steady", Phrases.say("title.bearing-steady")).limit(limit)
                 .path("/bearingTemperatures/" + (all.size() - 1));
-        BearingTemperature a = all.size() < 2 ? null : all.get(all.size() - 2);
         BearingTemperature b = all.get(all.size() - 1);
+        BearingTemperature a = halfAnHourBefore(all);
         if (a == null || a.minutes() == null || b.minutes() == null || b.minutes() <= a.minutes()) {
             return d.outcome(limit.isSet() ? Outcome.NOT_MEASURED : Outcome.NO_LIMIT_SET)
                     .reason(Phrases.say("bearing.too-few")).done();
@@ -159,12 +163,23 @@ final class MechanicalCheck implements Check {
             return d.outcome(limit.isSet() ? Outcome.NOT_MEASURED : Outcome.NO_LIMIT_SET)
                     .reason(Phrases.say("bearing.too-few")).done();
         }
-        double rate = drive == null ? other : other == null ? drive : Math.max(drive, other);
-        Ruling ruling = Ruling.on(Uncertain.exact(rate), limit.bounds(), List.of());
+        double rate = drive == null ? other : other == null || Math.abs(drive) >= Math.abs(other) ? drive : other;
+        Ruling ruling = Ruling.on(Uncertain.exact(Math.abs(rate)), limit.bounds(), List.of());
         return d.value(rate, null, "K/h").outcome(ruling.outcome())
                 .reason(Phrases.say("bearing." + ruling.word(), Figures.show(rate, "K/h"),
                         Figures.bounds(limit.bounds(), "K/h")))
                 .settle(ruling.outcome() == Outcome.FAILS ? Phrases.say("settle.run-longer") : "").done();
+    }
+
+    private static BearingTemperature halfAnHourBefore(List<BearingTemperature> all) {
+        Double last = all.get(all.size() - 1).minutes();
+        for (int i = all.size() - 2; last != null && i >= 0; i--) {
+            Double then = all.get(i).minutes();
+            if (then != null && last - then >= HALF_HOUR - 1e-6) {
+                return all.get(i);
+            }
+        }
+        return null;
     }
 
     private static Double rate(BearingTemperature a, BearingTemperature b, Double from, Double to) {

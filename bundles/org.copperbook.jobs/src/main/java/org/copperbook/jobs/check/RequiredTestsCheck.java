@@ -56,7 +56,25 @@ final class RequiredTestsCheck implements Check {
         add(alternator && run.regulation() == null, "run-up.regulation", "required.regulation", null,
                 HoldPoint.RELEASE, out);
         add(run.vibration().isEmpty(), "vibration", "required.vibration", null, HoldPoint.RELEASE, out);
+        vibration(run, out);
         add(run.bearingTemperatures().isEmpty(), "bearing.steady", "required.bearing", null, HoldPoint.RELEASE, out);
+    }
+
+    /** Both bearings in three directions (IEC 60034-14); a machine read at some of them is not yet read. */
+    private static void vibration(RunUp run, List<Verdict> out) {
+        List<String> missing = new ArrayList<>();
+        for (RunUp.End end : RunUp.End.values()) {
+            for (RunUp.Direction direction : RunUp.Direction.values()) {
+                if (run.vibration().stream().noneMatch(v -> v.end() == end && v.direction() == direction)) {
+                    missing.add(Phrases.word("end", end) + " " + Phrases.word("direction", direction));
+                }
+            }
+        }
+        if (!run.vibration().isEmpty() && !missing.isEmpty()) {
+            out.add(VerdictDraft.of("vibration.places", RUN_UP, Phrases.say("required.vibration.title"))
+                    .outcome(Outcome.NOT_MEASURED).path("/vibration").point(HoldPoint.RELEASE)
+                    .reason(Phrases.say("required.vibration.places", String.join(", ", missing))).done());
+        }
     }
 
     private static void readings(WindingRole role, Reading.State state, ReadingLog log, PartKey part,

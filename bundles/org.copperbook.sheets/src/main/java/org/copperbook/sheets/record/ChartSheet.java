@@ -1,0 +1,45 @@
+package org.copperbook.sheets.record;
+
+import java.util.Map;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.copperbook.sheets.chart.Chart;
+import org.copperbook.sheets.chart.NativeChart;
+import org.copperbook.sheets.page.Book;
+import org.copperbook.sheets.page.SheetPage;
+import org.copperbook.sheets.runup.RunUpCharts;
+
+/** The run-up's charts as charts of the spreadsheet's own, two on a page, and their numbers on a sheet behind them. */
+public final class ChartSheet implements RecordSheet {
+
+    /** Rows of eight points that one chart takes. */
+    private static final int ROWS = 40;
+    private static final int COLUMNS = 12;
+
+    @Override
+    public void write(RecordContext c, Book book) {
+        Map<String, Chart> charts = RunUpCharts.of(c.job(), c.shop(), c.verdicts().all());
+        if (charts.isEmpty()) {
+            return;
+        }
+        SheetPage shown = Sheet12.portrait(c, book, c.say("charts.sheet")).page();
+        SheetPage data = book.portrait(c.say("charts.data"), 36, 22, 22, 22);
+        int row = 0;
+        int count = 0;
+        for (Chart chart : charts.values()) {
+            if (count > 0 && count % 2 == 0) {
+                shown.pageBreak();
+            }
+            shown.gap();
+            int first = shown.nextRow();
+            for (int i = 0; i < ROWS; i++) {
+                shown.gap();
+            }
+            row = NativeChart.put(chart, shown.sheet(), new XSSFClientAnchor(0, 0, 0, 0, 0, first, COLUMNS, first + ROWS - 1),
+                    data.sheet(), row);
+            count++;
+            if (!chart.note().isEmpty()) {
+                shown.note(chart.note());
+            }
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** Charts of a run-up, made from its records. */
+package org.copperbook.sheets.runup;
