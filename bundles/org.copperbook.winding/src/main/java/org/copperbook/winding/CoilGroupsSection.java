@@ -13,6 +13,7 @@ import org.copperbook.desk.form.Form;
 import org.copperbook.desk.grid.GridColumns;
 import org.copperbook.desk.reading.ReadingEntry;
 import org.copperbook.jobs.reading.Place;
+import org.copperbook.jobs.reading.Reading;
 import org.copperbook.jobs.winding.CoilGroup;
 import org.copperbook.jobs.winding.WindingModel;
 
@@ -35,18 +36,46 @@ final class CoilGroupsSection implements WindingSection {
     }
 
     private void columns(GridColumns columns) {
-        columns.integer("/number", "group.number", 1, DescriptionSection.MOST_SLOTS)
+        connection(columns).entry("/coils", "group.coils", new CoilsEntry(), COILS_CHARS)
+                .computedMark("group.turns", "group.turns", CoilGroupsSection::turns);
+        reading(columns, readings).says()
+                .computed("group.predicted", "group.predicted", this::predicted);
+        conditions(columns).entry("/wire", "group.wire", new WiresEntry(), 18);
+    }
+
+    /** Number, phase, circuit and sense of a group. */
+    static GridColumns connection(GridColumns columns) {
+        return columns.integer("/number", "group.number", 1, DescriptionSection.MOST_SLOTS)
                 .letter("/phase", "group.phase")
                 .integer("/circuit", "group.circuit", 1, 100)
-                .flag("/reversed", "group.reversed")
-                .entry("/coils", "group.coils", new CoilsEntry(), COILS_CHARS)
-                .entry("/resistance", "group.resistance", ReadingEntry.resistance(
-                        q -> readings.begin(q, Place.Kind.COIL_GROUP)), 13)
-                .says()
-                .computed("group.predicted", "group.predicted", this::predicted)
-                .number("/resistance/windingCelsius", "group.temperature", FieldUnit.CELSIUS)
+                .flag("/reversed", "group.reversed");
+    }
+
+    /** The resistance of a group. */
+    static GridColumns reading(GridColumns columns, WindingReadings readings) {
+        return columns.entry("/resistance", "group.resistance", ReadingEntry.resistance(
+                q -> readings.begin(q, Place.Kind.COIL_GROUP)), 13);
+    }
+
+    /** Temperature, instrument, method, moment and person of a group's reading. */
+    static GridColumns conditions(GridColumns columns) {
+        return columns.number("/resistance/windingCelsius", "group.temperature", FieldUnit.CELSIUS)
                 .instrument("/resistance/instrument", "group.instrument")
-                .entry("/wire", "group.wire", new WiresEntry(), 18);
+                .choice("/resistance/method", "reading.method", Reading.Method.class)
+                .moment("/resistance/at", "count.at")
+                .person("/resistance/by", "count.by");
+    }
+
+    /** Turns of the group in series. */
+    private static String turns(JsonNode row) {
+        int turns = 0;
+        for (JsonNode coil : row.path("coils")) {
+            if (!coil.has("turns")) {
+                return "";
+            }
+            turns += coil.path("turns").asInt();
+        }
+        return turns == 0 ? "" : Integer.toString(turns);
     }
 
     private ObjectNode newGroup() {

@@ -34,10 +34,23 @@ final class CoilListFromDescription {
 
     private final org.copperbook.desk.text.Words words = org.copperbook.desk.text.Words.of(getClass());
 
-    /** The record with its groups laid out anew. */
+    /** The record with its groups laid out anew, all coils of the turns that the description has. */
     ObjectNode laidOut(ObjectNode record, WindingData data) throws NotEnough {
+        return laidOut(record, data, data.turnsPerCoil() == null ? List.of() : List.of(data.turnsPerCoil()));
+    }
+
+    /**
+     * The record with its groups laid out anew.
+     *
+     * @param turns turns of every coil, or one number for each place in the group (outer coil first; for a field
+     *              winding pole after pole)
+     */
+    ObjectNode laidOut(ObjectNode record, WindingData data, List<Integer> turns) throws NotEnough {
         ObjectNode next = record.deepCopy();
-        ArrayNode groups = data.role().isField() ? poles(next, data) : groups(next, data);
+        ArrayNode groups = data.role().isField() ? poles(next, data, turns) : groups(next, data, turns);
+        if (!data.role().isField() && data.layers() == null) {
+            next.put("layers", 2);
+        }
         for (int i = 0; i < groups.size(); i++) {
             keepReading(record, (ObjectNode) groups.get(i));
         }
@@ -54,8 +67,8 @@ final class CoilListFromDescription {
         return coils;
     }
 
-    private ArrayNode poles(ObjectNode next, WindingData data) throws NotEnough {
-        if (data.poles() == null || data.turnsPerCoil() == null) {
+    private ArrayNode poles(ObjectNode next, WindingData data, List<Integer> turns) throws NotEnough {
+        if (data.poles() == null || turns.isEmpty()) {
             throw new NotEnough(words.text("layout.needsPoles"));
         }
         ArrayNode groups = next.arrayNode();
@@ -64,13 +77,13 @@ final class CoilListFromDescription {
             if (i % 2 == 1) {
                 group.put("reversed", true);
             }
-            group.putArray("coils").addObject().put("turns", data.turnsPerCoil());
+            group.putArray("coils").addObject().put("turns", turns.get(i % turns.size()));
         }
         return groups;
     }
 
-    private ArrayNode groups(ObjectNode next, WindingData data) throws NotEnough {
-        if (data.slots() == null || data.poles() == null || data.span() == null || data.turnsPerCoil() == null) {
+    private ArrayNode groups(ObjectNode next, WindingData data, List<Integer> turns) throws NotEnough {
+        if (data.slots() == null || data.poles() == null || data.span() == null || turns.isEmpty()) {
             throw new NotEnough(words.text("layout.needs"));
         }
         int phases = data.phases() == null || data.phases() < 1 ? PHASES.length : data.phases();
@@ -82,7 +95,7 @@ final class CoilListFromDescription {
         try {
             winding = WindingGenerator.generate(new WindingPlan(data.slots(), data.poles(), phases, layers,
                     concentric ? CoilLayout.CONCENTRIC : CoilLayout.LAP, grouping, spans(data.span(), data.slots()),
-                    sizes(data.groupSequence()), List.of((double) data.turnsPerCoil()), 1));
+                    sizes(data.groupSequence()), turns.stream().map(Integer::doubleValue).toList(), 1));
         } catch (org.copperbook.calc.OutOfRange e) {
             throw new NotEnough(e.getMessage());
         }

@@ -19,9 +19,9 @@ final class DescriptionSection implements WindingSection {
                 .choice("/coilType", "winding.coilType", WindingData.CoilType.class)
                 .text("/span", "winding.span")
                 .text("/groupSequence", "winding.sequence")
-                .integer("/turnsPerCoil", "winding.turns", 1, 100_000)
                 .integer("/groupsPerPhase", "winding.groupsPerPhase", 1, 200)
                 .integer("/coilsPerGroup", "winding.coilsPerGroup", 1, 200)
+                .integer("/coilCount", "winding.coilCount", 1, MOST_SLOTS)
                 .integer("/circuits", "winding.circuits", 1, 100)
                 .choice("/connection", "winding.connection", WindingData.Connection.class)
                 .integer("/leads", "winding.leads", 1, 48)
@@ -29,5 +29,10 @@ final class DescriptionSection implements WindingSection {
                 .choice("/conductor", "winding.conductor", WindingData.Conductor.class)
                 .text("/polaritySequence", "winding.polarity")
                 .text("/reason", "winding.reason");
+    }
+
+    @Override
+    public boolean shown(boolean covered) {
+        return true;
     }
 }

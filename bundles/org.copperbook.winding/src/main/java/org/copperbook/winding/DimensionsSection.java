@@ -31,4 +31,9 @@ final class DimensionsSection implements WindingSection {
                 .text("/thermalClass", "winding.thermalClass")
                 .longText("/note", "winding.note");
     }
+
+    @Override
+    public boolean shown(boolean covered) {
+        return true;
+    }
 }

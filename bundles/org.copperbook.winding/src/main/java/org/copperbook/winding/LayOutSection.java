@@ -16,6 +16,8 @@ import org.eclipse.swt.widgets.Label;
 /** Lays the coil list out from the description. */
 final class LayOutSection implements WindingSection {
 
+    private static final int MOST_TURNS = 100_000;
+
     private final OpenWinding winding;
     private final CoilListFromDescription layout = new CoilListFromDescription();
     private Label said;
@@ -26,7 +28,8 @@ final class LayOutSection implements WindingSection {
 
     @Override
     public void build(Form here) {
-        Composite area = here.area("winding.layoutTitle");
+        here.section("winding.layoutTitle").integer("/turnsPerCoil", "winding.turns", 1, MOST_TURNS);
+        Composite area = here.area();
         GridLayoutFactory.fillDefaults().spacing(0, 4).applyTo(area);
         Look look = Look.of(area);
         Button button = look.as(Look.Role.STRONG, new Button(area, SWT.PUSH));

@@ -34,4 +34,9 @@ final class PhotosSection implements WindingSection {
         return dialog.open() == null ? List.of() : Stream.of(dialog.getFileNames())
                 .map(name -> Path.of(dialog.getFilterPath(), name)).toList();
     }
+
+    @Override
+    public boolean shown(boolean covered) {
+        return true;
+    }
 }

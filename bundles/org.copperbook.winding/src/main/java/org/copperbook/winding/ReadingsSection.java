@@ -28,4 +28,9 @@ final class ReadingsSection implements WindingSection {
                 .person("/by", "count.by"))
                 .newRow(() -> readings.begin(ReadingQuantity.RESISTANCE, Place.Kind.PHASE));
     }
+
+    @Override
+    public boolean shown(boolean covered) {
+        return true;
+    }
 }

@@ -1,10 +1,13 @@
 package org.copperbook.winding;
 
 import java.util.List;
+import org.copperbook.desk.form.Block;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.check.Verdict;
+import org.copperbook.jobs.winding.BlindCounts;
+import org.copperbook.jobs.winding.WindingData;
 import org.copperbook.winding.figures.LiveFigures;
 import org.copperbook.winding.memory.PastWindingsSection;
 import org.copperbook.winding.memory.ProposalSection;
@@ -13,7 +16,12 @@ import org.copperbook.winding.stock.StockSection;
 /** One winding: its description, its coil groups with their resistances, two counts, and what follows from them. */
 public final class WindingPage extends PartPage {
 
-    private List<WindingSection> sections = List.of();
+    /** A section with its place on the form. */
+    private record Placed(WindingSection section, Block block) {
+    }
+
+    private List<Placed> sections = List.of();
+    private OneLineSection oneLine;
     private ProposalSection proposal;
 
     @Override
@@ -26,14 +34,19 @@ public final class WindingPage extends PartPage {
         OpenWinding winding = new OpenWinding(site(), words());
         WindingReadings readings = new WindingReadings(winding);
         proposal = new ProposalSection(winding);
-        sections = List.of(
+        oneLine = new OneLineSection(winding, readings);
+        List<WindingSection> inOrder = List.of(
                 proposal,
+                oneLine,
+                new CoverSection(),
                 new DescriptionSection(),
                 new WireSection(winding),
+                new CoveredWireSection(),
                 new LayOutSection(winding),
                 new PastWindingsSection(winding),
                 readings,
                 new CoilGroupsSection(winding, readings),
+                new CoveredGroupsSection(readings),
                 new ReadingsSection(readings),
                 new WeighedSection(),
                 new LiveFigures(winding),
@@ -41,7 +54,7 @@ public final class WindingPage extends PartPage {
                 new CountsSection(winding),
                 new PhotosSection(winding),
                 new DimensionsSection());
-        sections.forEach(s -> s.build(here));
+        sections = inOrder.stream().map(s -> new Placed(s, here.block(() -> s.build(here)))).toList();
     }
 
     @Override
@@ -51,11 +64,21 @@ public final class WindingPage extends PartPage {
 
     @Override
     protected void changed() {
-        sections.forEach(WindingSection::changed);
+        boolean covered = document().part(key(), WindingData.class).map(BlindCounts::covers).orElse(false);
+        for (Placed p : sections) {
+            p.block().show(p.section().shown(covered));
+            p.section().changed();
+        }
     }
 
     @Override
     protected void judged(List<Verdict> ofJob) {
-        sections.forEach(s -> s.judged(ofJob));
+        sections.forEach(p -> p.section().judged(ofJob));
+    }
+
+    /** A new winding begins with the one line; one that is laid out begins with its fields. */
+    @Override
+    public boolean focusFirst() {
+        return oneLine.begins() ? oneLine.focus() : super.focusFirst();
     }
 }

@@ -25,6 +25,12 @@ final class WindingReadings implements WindingSection {
     public void build(Form here) {
         conditions = new ConditionsArea(here.area("winding.conditions"), winding.site().instruments(),
                 lastConditions(), false);
+        conditions.then(() -> here.reveal("/groups/0/resistance"));
+    }
+
+    /** Puts the cursor on the first of the conditions. */
+    boolean focus() {
+        return conditions.focus();
     }
 
     /** A reading of this winding taken now, still without what was observed. */
@@ -39,5 +45,10 @@ final class WindingReadings implements WindingSection {
     private Conditions lastConditions() {
         return winding.data().stream().flatMap(d -> d.groups().stream()).map(CoilGroup::resistance)
                 .filter(r -> r != null).reduce((first, second) -> second).map(Conditions::of).orElse(Conditions.NONE);
+    }
+
+    @Override
+    public boolean shown(boolean covered) {
+        return true;
     }
 }

@@ -13,6 +13,16 @@ public interface WindingSection {
     /** Declares the fields, grids and areas of the section. */
     void build(Form here);
 
+    /**
+     * Whether the section is on the screen.
+     *
+     * @param covered true while two counts of the turns are blind to each other: then nothing may be shown that tells
+     *                turns or strands in hand
+     */
+    default boolean shown(boolean covered) {
+        return !covered;
+    }
+
     /** Called after every change of the draft. */
     default void changed() {
     }

@@ -13,6 +13,8 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.booking.MachineKind;
 import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.nameplate.Nameplate;
+import org.copperbook.jobs.winding.BlindCounts;
 import org.copperbook.jobs.winding.WindingData;
 import org.copperbook.jobs.winding.WindingRole;
 
@@ -67,7 +69,8 @@ public final class Windings implements ManyParts {
         WindingRole role = role(key);
         ObjectNode tree = json.mapper().createObjectNode();
         if (isAsWound(key) && job.windingAsFound(role).isPresent()) {
-            tree = json.tree(job.windingAsFound(role).get());
+            WindingData old = job.windingAsFound(role).get();
+            tree = json.tree(BlindCounts.covers(old) ? BlindCounts.withoutTurns(old) : old);
             tree.remove(OLD_ONLY);
             JsonNode groups = tree.path("groups");
             if (groups instanceof ArrayNode list) {
@@ -76,26 +79,28 @@ public final class Windings implements ManyParts {
             tree.put("proposedFrom", words.text("winding.fromAsFound"));
         }
         tree.put("schema", WindingData.SCHEMA).put("role", role.word()).put("asWound", isAsWound(key));
+        ObjectNode into = tree;
         if (!tree.has("poles")) {
-            job.nameplate().filter(p -> p.poles() != null).ifPresent(new PolesInto(tree)::poles);
+            job.nameplate().filter(p -> p.poles() != null && sharesThePlate(role))
+                    .ifPresent(p -> into.put("poles", p.poles()));
         }
         if (!tree.has("phases")) {
-            tree.put("phases", role.isField() ? 0 : 3);
+            tree.put("phases", role.isField() ? 0 : job.nameplate().filter(p -> p.phases() != null
+                    && sharesThePlate(role)).map(Nameplate::phases).orElse(3));
         }
         if (!tree.has("coilType")) {
             tree.put("coilType", (role.isField() ? WindingData.CoilType.FIELD_POLE : WindingData.CoilType.LAP).name());
         }
+        if (!tree.has("conductor")) {
+            tree.put("conductor", WindingData.Conductor.ROUND.name());
+        }
         return tree;
     }
 
-    /** Only the main machine shares its pole count with the plate; exciters have their own. */
-    private record PolesInto(ObjectNode tree) {
-        void poles(org.copperbook.jobs.nameplate.Nameplate plate) {
-            String role = tree.path("role").asText();
-            if (!role.startsWith("exciter") && !role.startsWith("pilot")) {
-                tree.put("poles", plate.poles());
-            }
-        }
+    /** Only the main machine shares poles and phases with the plate; exciters have their own. */
+    private static boolean sharesThePlate(WindingRole role) {
+        return role == WindingRole.MAIN_STATOR || role == WindingRole.MAIN_ROTOR || role == WindingRole.MOTOR_STATOR
+                || role == WindingRole.MOTOR_ROTOR;
     }
 
     private static boolean isAsWound(PartKey key) {

@@ -90,9 +90,27 @@ public final class Form {
     /** An empty area under a title, for drawings and controls of the page's own; it has no layout yet. */
     public Composite area(String titleKey) {
         title(titleKey);
+        return area();
+    }
+
+    /** An empty area that goes on under the title before it; it has no layout yet. */
+    public Composite area() {
         Composite area = new Composite(body, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(area);
         return area;
+    }
+
+    /**
+     * A part of the form that can be taken off the screen.
+     *
+     * @param declares declares its sections, grids and areas
+     */
+    public Block block(Runnable declares) {
+        List<Control> before = List.of(body.getChildren());
+        declares.run();
+        List<Control> added = new ArrayList<>(List.of(body.getChildren()));
+        added.removeAll(before);
+        return new Block(added, this::relayout);
     }
 
     /** A paragraph of explanation. */

@@ -38,6 +38,7 @@ public final class ConditionsArea {
     private final Combo isolated;
     private final Label problem;
     private Conditions now;
+    private Runnable then;
 
     /**
      * Builds the row.
@@ -95,10 +96,28 @@ public final class ConditionsArea {
         instrument.addListener(SWT.Selection, e -> read());
     }
 
+    /** Puts the cursor on the first of the conditions. */
+    public boolean focus() {
+        return temperature.setFocus();
+    }
+
     /** What holds now. */
     public Conditions conditions() {
         read();
         return now;
+    }
+
+    /** Calls this in place of going to the next control when Enter leaves the last condition. */
+    public void then(Runnable next) {
+        then = next;
+    }
+
+    private void goOn(Control from) {
+        if (then != null && (from == method || from == isolated)) {
+            then.run();
+        } else {
+            from.traverse(SWT.TRAVERSE_TAB_NEXT);
+        }
     }
 
     private void read() {
@@ -155,6 +174,13 @@ public final class ConditionsArea {
 
     private Combo combo(Composite parent, Look look, String key) {
         Combo c = look.as(Look.Role.TEXT, new Combo(parent, SWT.READ_ONLY));
+        c.addListener(SWT.Traverse, e -> {
+            if (e.detail == SWT.TRAVERSE_RETURN) {
+                e.doit = false;
+                read();
+                goOn(c);
+            }
+        });
         named(c, key, key);
         return c;
     }
