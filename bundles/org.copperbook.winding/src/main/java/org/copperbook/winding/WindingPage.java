@@ -8,6 +8,7 @@ import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.winding.BlindCounts;
 import org.copperbook.jobs.winding.WindingData;
+import org.copperbook.winding.count.CountsSection;
 import org.copperbook.winding.figures.LiveFigures;
 import org.copperbook.winding.memory.PastWindingsSection;
 import org.copperbook.winding.memory.ProposalSection;
@@ -41,7 +42,7 @@ public final class WindingPage extends PartPage {
                 new CoverSection(),
                 new DescriptionSection(),
                 new WireSection(winding),
-                new CoveredWireSection(),
+                new CoveredWireSection(winding),
                 new LayOutSection(winding),
                 new PastWindingsSection(winding),
                 readings,

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import org.copperbook.winding.count.CountedTurnsEntry;
 import org.copperbook.desk.entry.Entry;
 import org.copperbook.desk.entry.Typed;
 import org.junit.jupiter.api.Test;

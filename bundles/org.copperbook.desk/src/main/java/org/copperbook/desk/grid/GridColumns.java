@@ -134,6 +134,12 @@ public final class GridColumns {
         return this;
     }
 
+    /** A longer text computed from the row. */
+    public GridColumns computedText(String id, String key, Function<JsonNode, String> text) {
+        columns.add(new GridColumn(id, words.text(key), null, WIDE, text));
+        return this;
+    }
+
     /** A very short text that is typed: a phase, a lead. */
     public GridColumns letter(String pointer, String key) {
         return entry(pointer, key, new TextEntry(), LETTER);

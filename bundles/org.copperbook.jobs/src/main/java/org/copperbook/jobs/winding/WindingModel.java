@@ -129,7 +129,7 @@ public final class WindingModel {
     }
 
     private static Optional<ConductorBundle> conductor(List<WireInHand> wires) {
-        if (wires.isEmpty()) {
+        if (wires.isEmpty() || wires.stream().anyMatch(w -> w.size() == null)) {
             return Optional.empty();
         }
         List<ConductorBundle.Strands> strands = new ArrayList<>();

@@ -162,6 +162,25 @@ class TwoCountsTest {
                 .toList();
     }
 
+    @Test
+    void thePersonWhoCountedFirstDoesNotCountSecondUnlessAloneInTheShopAndOnAnotherDay() throws Exception {
+        WindingData one = winding(withCounts(96, 1, false));
+        String first = one.counts().get(0).by();
+        java.time.Instant sameDay = one.counts().get(0).at().plusSeconds(60);
+        java.time.Instant nextDay = sameDay.plus(java.time.Duration.ofDays(1));
+        java.time.ZoneId zone = java.time.ZoneOffset.UTC;
+        assertEquals(2, CountRule.next(one));
+        assertTrue(CountRule.wanted(one));
+        assertTrue(CountRule.refuses(one, null, shop, sameDay, zone).isPresent());
+        assertTrue(CountRule.refuses(one, first, shop, nextDay, zone).isPresent());
+        assertTrue(CountRule.refuses(one, "winder-2", shop, sameDay, zone).isEmpty());
+        Shop alone = new Shop(shop.workshop(), shop.instruments(), shop.stock(), shop.limits(),
+                Map.of(first, shop.people().get(first)));
+        assertTrue(CountRule.refuses(one, first, alone, sameDay, zone).isPresent());
+        assertTrue(CountRule.refuses(one, first, alone, nextDay, zone).isEmpty());
+        assertFalse(CountRule.wanted(winding(job)), "two counts that agree are enough");
+    }
+
     private List<String> blockers(Job of) {
         return HoldPoints.of(HoldPoints.states(of, shop), HoldPoint.CAPTURE_COMPLETE).blockers();
     }

@@ -124,10 +124,21 @@ class BookingInTest {
         for (int g = 2; g <= 12; g++) {
             keys.continueDown("/groups", g == 5 ? "41.9 m" : "0.0415");
         }
-        keys.fill("/counts", 0, column("/counts", "/groups"), "1-12: 6 6 6");
-        keys.fill("/counts", 1, column("/counts", "/groups"), "1-12: 6 6 6");
-        keys.fill("/counts", 1, column("/counts", "/by"), desktop.session().shop().people().get(second).name());
+        count(editor, first);
+        count(editor, second);
+        desktop.session().who(first);
+        desktop.settle(editor);
         save(editor);
+    }
+
+    private void count(JobEditor editor, String person) {
+        desktop.session().who(person);
+        desktop.settle(editor);
+        desktop.press("count.begin");
+        desktop.type("count.whole", "1-12: 6 6 6");
+        desktop.type("count.tapStrands", "1");
+        desktop.press("count.handIn");
+        desktop.settle(editor);
     }
 
     private void windingKept(WindingData kept) {

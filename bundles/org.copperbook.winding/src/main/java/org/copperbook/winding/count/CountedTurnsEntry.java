@@ -1,4 +1,4 @@
-package org.copperbook.winding;
+package org.copperbook.winding.count;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -13,12 +13,12 @@ import org.copperbook.desk.entry.Typed;
 import org.copperbook.desk.text.Words;
 
 /** The turns of one count as text, group by group: "1: 5 5 5 5; 2: 5 5 5 5". "1-12: 5 5 5 5" counts a run alike. */
-final class CountedTurnsEntry implements Entry {
+public final class CountedTurnsEntry implements Entry {
 
     private static final Pattern GROUPS =
             Pattern.compile("(\\d{1,3})(?: *[-\u2013] *(\\d{1,3}))? *: *(\\d{1,5}(?: +\\d{1,5})*)");
 
-    private final Words words = Words.of(CountedTurnsEntry.class);
+    private final Words words = Words.of(org.copperbook.winding.WindingPage.class);
 
     @Override
     public String show(JsonNode value) {
