@@ -22,7 +22,7 @@ import org.eclipse.swt.widgets.Label;
 /** The two plates on the page: a diode picked in the picture is the row of the grids, and the other way round. */
 final class PlatesArea {
 
-    private static final int TALL_ROWS = 18;
+    private static final int TALL_ROWS = 20;
     private static final String POSITIONS = "positions/";
 
     private final PictureCanvas canvas;

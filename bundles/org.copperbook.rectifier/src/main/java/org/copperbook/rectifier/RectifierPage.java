@@ -80,6 +80,7 @@ public final class RectifierPage extends PartPage {
                 .number("/fitted/torqueMinNm", "fitted.torqueMin", FieldUnit.NEWTON_METRE)
                 .number("/fitted/torqueMaxNm", "fitted.torqueMax", FieldUnit.NEWTON_METRE)
                 .instrument("/fitted/wrench", "fitted.wrench")
+                .computed("/fitted/wrenchDue", "fitted.wrenchDue", this::wrench)
                 .text("/fitted/compound", "fitted.compound")
                 .person("/fitted/by", "fitted.by")
                 .moment("/fitted/at", "fitted.at");
@@ -113,6 +114,14 @@ public final class RectifierPage extends PartPage {
         Map<String, String> threads = new LinkedHashMap<>();
         List.of("10-32 UNF", "1/4-28 UNF", "3/8-24 UNF", "M6", "M8", "M12").forEach(t -> threads.put(t, t));
         return threads;
+    }
+
+    /** Until when the wrench named is calibrated. */
+    private String wrench() {
+        return site().shop().instruments().find(document().value(key(), "/fitted/wrench").asText(""))
+                .map(i -> i.calibrationDue() == null ? words().text("fitted.noCalibration")
+                        : words().text("fitted.calibrated", i.calibrationDue(),
+                                i.certificate() == null ? "" : i.certificate()).strip()).orElse("");
     }
 
     private Optional<RectifierDemand> demand() {

@@ -23,6 +23,7 @@ import org.copperbook.sheets.record.ComparisonSheet;
 import org.copperbook.sheets.record.CoreSheet;
 import org.copperbook.sheets.record.CoverSheet;
 import org.copperbook.sheets.record.InstrumentSheet;
+import org.copperbook.sheets.record.ProcessSheet;
 import org.copperbook.sheets.record.RecordContext;
 import org.copperbook.sheets.record.PlanSheet;
 import org.copperbook.sheets.record.RecordSheet;
@@ -77,7 +78,8 @@ public final class JobRecordWorkbook {
         for (WindingRole role : WindingRole.values()) {
             sheets.add(new WindingSheet(role));
         }
-        sheets.addAll(List.of(new RectifierSheet(), new CoreSheet(), new PlanSheet(), new RunUpSheet(), new ChartSheet(), new ComparisonSheet(),
+        sheets.addAll(List.of(new RectifierSheet(), new CoreSheet(), new ProcessSheet(), new PlanSheet(),
+                new RunUpSheet(), new ChartSheet(), new ComparisonSheet(),
                 new VerdictSheet(), new SignOffSheet(), new InstrumentSheet(), new CautionSheet()));
         return sheets;
     }

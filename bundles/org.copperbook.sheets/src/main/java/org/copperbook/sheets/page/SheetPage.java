@@ -104,6 +104,13 @@ public final class SheetPage {
         took(8f);
     }
 
+    /** An empty row of a height, for a drawing; gives its index. */
+    int blank(float points) {
+        sheet.createRow(next).setHeightInPoints(Math.min(points, 409f));
+        took(Math.min(points, 409f));
+        return next++;
+    }
+
     public void title(String text) {
         line(Look.TITLE, text);
     }

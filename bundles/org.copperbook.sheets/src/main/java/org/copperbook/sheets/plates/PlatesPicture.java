@@ -19,8 +19,8 @@ import org.copperbook.sheets.plates.PlatesView.Stud;
 public final class PlatesPicture {
 
     private static final double WIDTH = 760;
-    private static final double HEIGHT = 480;
-    private static final Point CENTRE = new Point(WIDTH / 2, 242);
+    private static final double HEIGHT = 560;
+    private static final Point CENTRE = new Point(WIDTH / 2, 280);
     private static final double INNER = 62;
     private static final double OUTER = 146;
     private static final double ON_PLATE = 112;

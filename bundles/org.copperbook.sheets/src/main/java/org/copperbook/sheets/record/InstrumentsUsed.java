@@ -31,6 +31,11 @@ final class InstrumentsUsed {
         job.keys(PartKind.WINDING).forEach(k -> winding((WindingData) job.part(k).orElseThrow()));
         job.part(PartKind.CORE, CoreTest.class).ifPresent(t -> t.runs().forEach(r -> use(r.instrument(), r.at())));
         job.rectifier().ifPresent(this::rectifier);
+        job.inProcess().ifPresent(p -> {
+            p.readings().forEach(this::use);
+            p.surges().forEach(s -> use(s.instrument(), s.at()));
+            p.polarities().forEach(t -> use(t.instrument(), t.at()));
+        });
         job.runUp().ifPresent(this::runUp);
         return last;
     }

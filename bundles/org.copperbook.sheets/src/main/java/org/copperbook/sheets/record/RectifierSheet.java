@@ -1,11 +1,15 @@
 package org.copperbook.sheets.record;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.check.RectifierDemand;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.reading.Reading;
 import org.copperbook.jobs.rectifier.DiodePosition;
@@ -16,7 +20,10 @@ import org.copperbook.sheets.page.Book;
 import org.copperbook.sheets.page.Entry;
 import org.copperbook.sheets.page.Look;
 import org.copperbook.sheets.page.SheetPage;
+import org.copperbook.sheets.page.SheetPicture;
 import org.copperbook.sheets.page.Table;
+import org.copperbook.sheets.plates.PlatesOfSet;
+import org.copperbook.sheets.plates.PlatesPicture;
 
 /** The rotating rectifier, position by position. */
 public final class RectifierSheet implements RecordSheet {
@@ -24,6 +31,8 @@ public final class RectifierSheet implements RecordSheet {
     private static final PartKey PART = PartKey.of(PartKind.RECTIFIER);
     private static final int LABEL = 4;
     private static final int TORQUE_BAR = 6;
+    private static final float TALLEST = 300;
+    private static final UnaryOperator<Double> DIGITS = v -> new BigDecimal(v).round(new MathContext(4)).doubleValue();
 
     @Override
     public void write(RecordContext c, Book book) {
@@ -37,6 +46,8 @@ public final class RectifierSheet implements RecordSheet {
         page.pair(LABEL, c.say("rectifier.circuit"), c.words().of(set.circuit()));
         page.pair(LABEL, c.say("rectifier.reason"), set.reasonForChange());
         page.pair(LABEL, c.say("note"), set.note());
+        SheetPicture.put(page, PlatesPicture.of(PlatesOfSet.view(set, c.verdicts().all(),
+                new RecordPlateWords(c, sheet.amounts()))), TALLEST);
         page.heading(c.say("rectifier.asFound"));
         positions(c, sheet, set.positions(), true);
         if (set.fitted() != null) {
@@ -50,8 +61,10 @@ public final class RectifierSheet implements RecordSheet {
         if (set.suppressor() != null) {
             suppressor(c, sheet, set.suppressor());
         }
+        demand(c, sheet);
         new VerdictRows(c, sheet).write(c.verdicts().all().stream().filter(v -> v.part().equals(PART)
-                && (v.path().isEmpty() || v.path().equals("/positions") || v.path().startsWith("/fitted"))).toList());
+                && (v.path().isEmpty() || v.path().equals("/positions") || v.path().startsWith("/fitted")
+                || v.path().equals("/duty"))).toList());
     }
 
     private static void positions(RecordContext c, Sheet12 sheet, List<DiodePosition> positions, boolean found) {
@@ -111,6 +124,18 @@ public final class RectifierSheet implements RecordSheet {
                 : c.say(r.isolated() ? "reading.isolated" : "reading.inCircuit"), r.instrument());
     }
 
+    /** What the machine asks of a diode; figures that are open say what is missing. */
+    private static void demand(RecordContext c, Sheet12 sheet) {
+        RectifierDemand d = RectifierDemand.of(c.job(), c.shop()).orElseThrow();
+        sheet.page().heading(c.say("demand.heading"));
+        Amounts a = sheet.amounts();
+        sheet.page().pair(LABEL, c.say("demand.field"), RecordContext.joined(", ",
+                a.with(d.fieldV().orElse(null), "V dc"), a.with(d.fieldA().orElse(null), "A dc")));
+        sheet.page().pair(LABEL, c.say("demand.peak"), a.with(d.peakReverseV().map(DIGITS).orElse(null), "V"));
+        sheet.page().pair(LABEL, c.say("demand.mean"), a.with(d.meanA().map(DIGITS).orElse(null), "A"));
+        sheet.page().pair(LABEL, c.say("demand.open"), String.join(" ", d.missing()));
+    }
+
     private static void fitted(RecordContext c, Sheet12 sheet, FittedSet f) {
         SheetPage page = sheet.page();
         Amounts a = sheet.amounts();
@@ -123,7 +148,9 @@ public final class RectifierSheet implements RecordSheet {
         page.pair(LABEL, c.say("fitted.stud"), f.stud());
         page.pair(LABEL, c.say("fitted.torque"), f.torqueMinNm() == null && f.torqueMaxNm() == null
                 ? c.say("fitted.noSheet") : RecordContext.joined(" – ", a.with(f.torqueMinNm(), "N m"), a.with(f.torqueMaxNm(), "N m")));
-        page.pair(LABEL, c.say("fitted.wrench"), c.instrument(f.wrench()));
+        page.pair(LABEL, c.say("fitted.wrench"), RecordContext.joined(", ", c.instrument(f.wrench()),
+                c.shop().instruments().find(f.wrench()).map(i -> i.calibrationDue() == null ? ""
+                        : c.say("fitted.calibration", i.calibrationDue())).orElse("")));
         page.pair(LABEL, c.say("fitted.compound"), f.compound());
         page.pair(LABEL, c.say("fitted.by"), RecordContext.joined(", ", c.time(f.at()), c.name(f.by())));
     }

@@ -16,7 +16,8 @@ class PlatesPictureTest {
 
     private static PlatesView.Stud stud(int n, Side side, boolean wrong, Outcome outcome) {
         return new PlatesView.Stud("positions/" + n, side, "D" + (n + 1) + "  U", side == Side.POSITIVE, wrong, outcome,
-                List.of("found: 0.512 V / above range", "left: 0.519 V / above range", "good"));
+                List.of("cathode on the base", "found 0.512 V / above range", "left 0.519 V / above range",
+                        "2.85 N m", "no limit set"));
     }
 
     private static Scene six(Outcome ofFirst, boolean wrong) {
