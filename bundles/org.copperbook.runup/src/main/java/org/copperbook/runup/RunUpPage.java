@@ -3,6 +3,7 @@ package org.copperbook.runup;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import org.copperbook.desk.entry.FieldUnit;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.grid.GridColumns;
@@ -13,19 +14,30 @@ import org.copperbook.desk.reading.Conditions;
 import org.copperbook.desk.reading.NewReading;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.check.Hazardous;
+import org.copperbook.jobs.check.TestPlan;
+import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.reading.Place;
 import org.copperbook.jobs.reading.Reading;
 import org.copperbook.jobs.reading.ReadingQuantity;
 import org.copperbook.jobs.runup.RunPoint;
 import org.copperbook.jobs.runup.RunUp;
 import org.copperbook.jobs.winding.WindingRole;
+import org.copperbook.runup.chart.ChartsArea;
+import org.copperbook.runup.log.LogArea;
+import org.copperbook.runup.plan.PlanArea;
+import org.copperbook.sheets.runup.RunUpCharts;
 
 /** Winding tests in process and as left, and the final run-up; every attempt stays. */
 public final class RunUpPage extends PartPage {
 
+    private static final int MOST_HEAT_RUNS = 4;
+
     private CautionsGate surgeGate;
     private CautionsGate withstandGate;
     private CautionsGate liveGate;
+    private PlanArea plan;
+    private ChartsArea charts;
+    private int coolings;
 
     @Override
     protected Words words() {
@@ -34,6 +46,8 @@ public final class RunUpPage extends PartPage {
 
     @Override
     protected void build(Form here) {
+        plan = new PlanArea(here.area("plan.title"), words(), here::reveal);
+        charts = new ChartsArea(here.area("charts.title"), words(), here::relayout);
         NewReading readings = new NewReading(site());
         here.grid("runup.resistance", "/readings", this::resistance)
                 .where(r -> ReadingQuantity.RESISTANCE.name().equals(r.path("quantity").asText()))
@@ -122,6 +136,7 @@ public final class RunUpPage extends PartPage {
                 .number("/frequencyHz", "point.frequency", FieldUnit.HERTZ)
                 .number("/exciterV", "point.exciterV", FieldUnit.VOLT)
                 .number("/exciterA", "point.exciterA", FieldUnit.AMPERE)
+                .number("/mainFieldA", "point.mainFieldA", FieldUnit.AMPERE)
                 .observed("/lineVolts/a", "point.uv", FieldUnit.VOLT)
                 .observed("/lineVolts/b", "point.vw", FieldUnit.VOLT)
                 .observed("/lineVolts/c", "point.wu", FieldUnit.VOLT)
@@ -137,6 +152,14 @@ public final class RunUpPage extends PartPage {
                 .person("/cautionsBy", "test.cautionsBy")
                 .text("/note", "test.note"));
         liveGate.opens(() -> grid.newRow(() -> now(liveGate)));
+        new LogArea(here.area("log.title"), site(), words(), liveGate::acknowledgedBy);
+        here.section("runup.stored")
+                .text("/storedCurve/source", "stored.source")
+                .number("/storedCurve/speedRpm", "point.speed", FieldUnit.RPM);
+        here.grid("runup.storedPoints", "/storedCurve/points", columns -> columns
+                .number("/fieldA", "stored.field", FieldUnit.AMPERE)
+                .number("/lineV", "stored.volts", FieldUnit.VOLT))
+                .newRow(() -> site().json().mapper().createObjectNode());
         here.section("runup.regulator")
                 .text("/phaseSequence", "runup.sequence")
                 .flag("/sequenceRight", "runup.sequenceRight")
@@ -167,7 +190,74 @@ public final class RunUpPage extends PartPage {
                 .text("/noise", "runup.noise")
                 .number("/durationMinutes", "runup.duration", FieldUnit.MINUTE)
                 .longText("/note", "test.note");
+        flashing(here);
         overspeed(here);
+        heatRuns(here);
+    }
+
+    private void flashing(Form here) {
+        CautionsGate gate = new CautionsGate(here, "runup.flashingCautions", site(), Hazardous.FLASHING);
+        RecordGrid grid = here.grid("runup.flashings", "/flashings", columns -> columns
+                .number("/batteryV", "flashing.battery", FieldUnit.VOLT)
+                .number("/seconds", "flashing.seconds", FieldUnit.SECOND)
+                .flag("/blockingDiode", "flashing.diode")
+                .flag("/leadsOff", "flashing.leadsOff")
+                .flag("/standstill", "flashing.standstill")
+                .mark("/positiveTo", "flashing.positive")
+                .number("/voltsAfter", "flashing.after", FieldUnit.VOLT)
+                .says()
+                .moment("/at", "test.at")
+                .person("/by", "test.by")
+                .person("/cautionsBy", "test.cautionsBy")
+                .text("/note", "test.note"));
+        gate.opens(() -> grid.newRow(() -> now(gate)));
+    }
+
+    private void heatRuns(Form here) {
+        RecordGrid grid = here.grid("runup.heatRuns", "/heatRuns", columns -> columns
+                .choice("/winding", "reading.winding", WindingRole.class)
+                .number("/coldOhm", "heat.cold", FieldUnit.OHM)
+                .number("/coldCelsius", "heat.coldCelsius", FieldUnit.CELSIUS)
+                .number("/coolantCelsius", "heat.coolant", FieldUnit.CELSIUS)
+                .says()
+                .number("/loadA", "point.loadA", FieldUnit.AMPERE)
+                .number("/hours", "heat.hours", FieldUnit.HOUR)
+                .instrument("/instrument", "test.instrument")
+                .person("/by", "test.by")
+                .person("/cautionsBy", "test.cautionsBy")
+                .text("/note", "test.note"));
+        liveGate.opens(() -> grid.newRow(() -> TestRows.begin(site(), liveGate.acknowledgedBy())));
+        coolings(here);
+    }
+
+    /** A grid of cooling readings for each heat run, as soon as the run has its row. */
+    private void coolings(Form here) {
+        int runs = document().rows(key(), "/heatRuns").size();
+        boolean added = coolings < runs;
+        while (coolings < runs && coolings < MOST_HEAT_RUNS) {
+            here.grid("runup.cooling." + (coolings + 1), "/heatRuns/" + coolings + "/cooling", columns -> columns
+                    .number("/seconds", "heat.seconds", FieldUnit.SECOND)
+                    .number("/ohm", "heat.ohm", FieldUnit.OHM))
+                    .newRow(() -> site().json().mapper().createObjectNode());
+            coolings++;
+        }
+        if (added) {
+            here.relayout();
+        }
+    }
+
+    @Override
+    protected void changed() {
+        if (coolings < Math.min(MOST_HEAT_RUNS, document().rows(key(), "/heatRuns").size())) {
+            coolings(form());
+            form().refresh();
+        }
+    }
+
+    @Override
+    protected void judged(List<Verdict> ofJob) {
+        plan.show(TestPlan.of(document().job(), site().shop(), ofJob));
+        charts.show(RunUpCharts.of(document().job(), site().shop(), ofJob));
     }
 
     /** Last on the page, because its fields come only when the cautions have been acknowledged or a run is on record. */
