@@ -53,6 +53,7 @@ public final class BookingPage extends PartPage {
                 .either("/received", "booking.received", "booking.came", "booking.missing")
                 .text("/note", "booking.note"))
                 .newRow(() -> site().json().mapper().createObjectNode());
+        here.photos("booking.photos", "/photos");
     }
 
     @Override

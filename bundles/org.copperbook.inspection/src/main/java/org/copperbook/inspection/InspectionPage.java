@@ -6,12 +6,14 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import org.copperbook.desk.entry.FieldUnit;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.grid.GridColumns;
 import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.page.CautionsGate;
 import org.copperbook.desk.page.PartPage;
+import org.copperbook.desk.photo.PhotosArea;
 import org.copperbook.desk.reading.Conditions;
 import org.copperbook.desk.reading.NewReading;
 import org.copperbook.desk.text.Words;
@@ -51,6 +53,7 @@ public final class InspectionPage extends PartPage {
                 .choice("/condition", "inspection.condition", ChecklistItem.Condition.class)
                 .text("/note", "inspection.note"))
                 .newRow(() -> site().json().mapper().createObjectNode());
+        here.photos("inspection.photos", "/photos");
         here.words("inspection.isolateCaution");
         here.grid("inspection.resistance", "/readings", this::resistance)
                 .where(r -> ReadingQuantity.RESISTANCE.name().equals(r.path("quantity").asText()))
@@ -64,12 +67,15 @@ public final class InspectionPage extends PartPage {
         runGate = new CautionsGate(here, "inspection.runCautions", site(), Hazardous.SEPARATE_EXCITATION);
         RecordGrid runs = here.grid("inspection.runs", "/excitationRuns", this::runs);
         runGate.opens(() -> runs.newRow(this::newRun));
-        here.grid("inspection.findings", "/findings", columns -> columns
+        RecordGrid findings = here.grid("inspection.findings", "/findings", columns -> columns
                 .mark("/where", "inspection.where")
                 .choice("/severity", "inspection.severity", Finding.Severity.class)
                 .text("/text", "inspection.finding")
                 .text("/proposedWork", "inspection.work"))
                 .newRow(() -> site().json().mapper().createObjectNode());
+        PhotosArea ofFinding = here.photos("inspection.findingPhotos", () -> findings.row() < findings.model().filled()
+                ? Optional.of("/findings/" + findings.row() + "/photos") : Optional.empty());
+        findings.onRow(row -> ofFinding.refresh());
         here.section("inspection.scopeTitle")
                 .longText("/recommendedScope", "inspection.scope");
     }

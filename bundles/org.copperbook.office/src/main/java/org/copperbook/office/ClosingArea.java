@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.form.EnterMovesOn;
 import org.copperbook.desk.page.PageSite;
+import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.booking.Standing;
@@ -47,17 +48,20 @@ final class ClosingArea {
             how.add(words.of(h));
         }
         how.setData(Desk.ID, "closing.how");
+        SpokenName.give(how, words.text("closing.howName"));
         reason = text(area, look, "closing.reason");
+        Label intoWords = look.as(Look.Role.TEXT, new Label(area, SWT.NONE));
+        intoWords.setText(words.text("closing.into"));
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(intoWords);
         into = text(area, look, "closing.into");
-        GridDataFactory.fillDefaults().span(2, 1).align(SWT.BEGINNING, SWT.CENTER).hint(look.chars(40), SWT.DEFAULT)
-                .applyTo(into);
+        into.setMessage("");
         close = look.as(Look.Role.STRONG, new Button(area, SWT.PUSH));
         close.setText(words.text("closing.close"));
         close.setData(Desk.ID, "closing.close");
         close.addListener(SWT.Selection, e -> close());
         GridDataFactory.fillDefaults().span(2, 1).align(SWT.BEGINNING, SWT.CENTER).applyTo(close);
         said = look.as(Look.Role.TEXT, new Label(area, SWT.WRAP));
-        GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(look.chars(60), SWT.DEFAULT).applyTo(said);
+        GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(said);
         how.addListener(SWT.Selection, e -> into.setEnabled(chosen() == How.MERGED));
         into.setEnabled(false);
     }
@@ -108,6 +112,7 @@ final class ClosingArea {
         Text t = EnterMovesOn.from(look.as(Look.Role.TEXT, new Text(area, SWT.BORDER)));
         t.setMessage(words.text(key));
         t.setData(Desk.ID, key);
+        SpokenName.give(t, words.text(key));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(t);
         return t;
     }

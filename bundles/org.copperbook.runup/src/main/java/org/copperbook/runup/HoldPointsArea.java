@@ -118,7 +118,7 @@ final class HoldPointsArea {
     private static Label wrapped(Composite box, Look look, String text) {
         Label l = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
         l.setText(text);
-        GridDataFactory.fillDefaults().span(4, 1).grab(true, false).hint(look.chars(60), SWT.DEFAULT).applyTo(l);
+        GridDataFactory.fillDefaults().span(4, 1).grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(l);
         return l;
     }
 }

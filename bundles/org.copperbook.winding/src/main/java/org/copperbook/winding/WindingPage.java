@@ -53,7 +53,7 @@ public final class WindingPage extends PartPage {
                 new LiveFigures(winding),
                 new StockSection(winding),
                 new CountsSection(winding),
-                new PhotosSection(winding),
+                new PhotosSection(),
                 new DimensionsSection());
         sections = inOrder.stream().map(s -> new Placed(s, here.block(() -> s.build(here)))).toList();
     }

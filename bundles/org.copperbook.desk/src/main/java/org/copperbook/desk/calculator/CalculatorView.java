@@ -7,6 +7,7 @@ import org.copperbook.calc.catalogue.Calculation;
 import org.copperbook.calc.catalogue.Catalogue;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.entry.Marks;
+import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -44,6 +45,7 @@ public final class CalculatorView extends ViewPart {
         find = look.as(Look.Role.TEXT, new Text(left, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL));
         find.setMessage(words.text("calculator.find"));
         find.setData(Desk.ID, "calculator.find");
+        SpokenName.give(find, words.text("calculator.find"));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(find);
         tree = new TreeViewer(left, SWT.BORDER | SWT.SINGLE | SWT.V_SCROLL);
         look.as(Look.Role.TEXT, tree.getTree()).setData(Desk.ID, "calculator.tree");

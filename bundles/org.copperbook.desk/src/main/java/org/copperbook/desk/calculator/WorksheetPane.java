@@ -6,8 +6,10 @@ import org.copperbook.calc.catalogue.Calculation;
 import org.copperbook.calc.catalogue.Input;
 import org.copperbook.calc.catalogue.InputType;
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Reach;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -79,6 +81,7 @@ final class WorksheetPane {
         copy.setText(words.text("calculator.copy"));
         copy.setData(Desk.ID, "calculator.copy");
         copy.addListener(SWT.Selection, e -> copy());
+        SpokenName.give(result, words.text("calculator.result"));
         compute();
         measure();
     }
@@ -163,6 +166,7 @@ final class WorksheetPane {
 
     private void measure() {
         if (body != null && !body.isDisposed()) {
+            Reach.ensure(body);
             scroll.setMinSize(0, body.computeSize(scroll.getClientArea().width, SWT.DEFAULT, true).y);
             body.layout(true, true);
         }

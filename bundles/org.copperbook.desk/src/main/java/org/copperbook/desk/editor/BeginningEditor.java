@@ -14,7 +14,9 @@ import org.copperbook.desk.entry.FieldUnit;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.DeskWords;
+import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Reach;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
@@ -72,8 +74,7 @@ public final class BeginningEditor extends EditorPart {
         words.setText(DeskWords.text("beginning.words", session.store().file()));
         GridDataFactory.fillDefaults().hint(look.chars(WIDTH_CHARS), SWT.DEFAULT).applyTo(words);
         form = new Form(box, new ShopSite(session, document, WORKSHOP), DeskWords.get());
-        GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(WIDTH_CHARS), SWT.DEFAULT)
-                .applyTo(form.control());
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(form.control());
         form.section("beginning.shop")
                 .text("/name", "beginning.name")
                 .longText("/address", "beginning.address")
@@ -95,8 +96,10 @@ public final class BeginningEditor extends EditorPart {
                 form.refresh();
             }
         });
+        Reach.ensure(box);
         look.onResize(box, () -> {
             look.dress(box);
+            Reach.ensure(box);
             box.layout(true, true);
         });
     }
@@ -134,6 +137,7 @@ public final class BeginningEditor extends EditorPart {
         GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).hint(look.chars(24), SWT.DEFAULT).applyTo(l);
         person = look.as(Look.Role.TEXT, new Text(row, SWT.BORDER));
         person.setData(Desk.ID, "beginning/person");
+        SpokenName.give(person, DeskWords.text("beginning.person"));
         GridDataFactory.fillDefaults().hint(look.chars(30), SWT.DEFAULT).applyTo(person);
     }
 

@@ -51,7 +51,6 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.operation.ModalContext;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -66,8 +65,6 @@ import org.eclipse.ui.part.EditorPart;
  * outside the window's thread; verdicts follow the typing.
  */
 public final class JobEditor extends EditorPart {
-
-    private static final int[] WEIGHTS = {27, 49, 24};
 
     private final ScheduledExecutorService writer = Executors.newSingleThreadScheduledExecutor(r -> {
         Thread t = new Thread(r, "copperbook-journal");
@@ -355,16 +352,17 @@ public final class JobEditor extends EditorPart {
     }
 
     private void build() {
-        SashForm split = new SashForm(box, SWT.HORIZONTAL);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(split);
-        table = new OutlineTable(split, this::choose, row -> {
+        JobSplit split = new JobSplit(box, () -> table == null ? 0 : table.wantedWidth());
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(split.whole());
+        table = new OutlineTable(split.whole(), this::choose, row -> {
             choose(row);
             page().ifPresent(PartPage::focusFirst);
         });
-        stack = new PageStack(split, this::site);
-        panel = new VerdictsPanel(split, this::go);
-        split.setWeights(WEIGHTS);
-        split.setSashWidth(6);
+        table.table().moveAbove(split.content());
+        table.onWidth(split::divide);
+        stack = new PageStack(split.content(), this::site);
+        panel = new VerdictsPanel(split.content(), this::go);
+        split.divide();
     }
 
     private void showFirst() {

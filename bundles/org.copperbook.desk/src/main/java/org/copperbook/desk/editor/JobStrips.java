@@ -11,6 +11,7 @@ import org.copperbook.desk.document.Conflict;
 import org.copperbook.desk.document.JobDocument;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.DeskWords;
+import org.copperbook.desk.theme.Reach;
 import org.copperbook.jobs.PartKey;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -144,6 +145,7 @@ final class JobStrips {
 
     private void layout() {
         boolean any = box.getChildren().length > 0;
+        Reach.ensure(box);
         box.setVisible(any);
         ((GridData) box.getLayoutData()).exclude = !any;
         box.getParent().layout(true, true);

@@ -6,9 +6,11 @@ import org.copperbook.desk.Desk;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Palette;
+import org.copperbook.desk.theme.Rows;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
@@ -18,10 +20,13 @@ import org.eclipse.swt.widgets.TableItem;
 final class OutlineTable {
 
     private static final String GAP = "    ";
-    private static final int STATE_CHARS = 14;
+    private static final int AIR_CHARS = 3;
 
     private final Table table;
     private List<OutlineRow> rows = List.of();
+    private Runnable wider = () -> { };
+    private int labelWidth;
+    private int stateWidth;
 
     /**
      * @param chosen told when another row is chosen
@@ -33,7 +38,7 @@ final class OutlineTable {
         table.setData(Desk.ID, "outline");
         new TableColumn(table, SWT.LEFT);
         new TableColumn(table, SWT.LEFT);
-        table.addListener(SWT.MeasureItem, e -> e.height = Math.max(e.height, look.rowHeight()));
+        Rows.dress(table, column -> false);
         table.addListener(SWT.Resize, e -> widths());
         // Walking over an action with the arrow keys must not begin a part: that takes Enter or a click.
         table.addListener(SWT.Selection, e -> selected(row -> {
@@ -55,7 +60,7 @@ final class OutlineTable {
         });
         look.onResize(table, () -> {
             table.setFont(look.font(Look.Role.TEXT));
-            widths();
+            writeAll();
         });
     }
 
@@ -73,6 +78,20 @@ final class OutlineTable {
             return;
         }
         rows = List.copyOf(next);
+        writeAll();
+    }
+
+    /** Told when the rows need another width than before. */
+    void onWidth(Runnable changed) {
+        wider = changed;
+    }
+
+    /** Width that shows every row whole, pixels. */
+    int wantedWidth() {
+        return labelWidth + stateWidth + Look.of(table).chars(AIR_CHARS);
+    }
+
+    private void writeAll() {
         Palette palette = Look.of(table).palette();
         table.setRedraw(false);
         table.setItemCount(rows.size());
@@ -80,6 +99,29 @@ final class OutlineTable {
             write(table.getItem(i), rows.get(i), palette);
         }
         table.setRedraw(true);
+        int before = wantedWidth();
+        measure();
+        widths();
+        if (wantedWidth() != before) {
+            wider.run();
+        }
+    }
+
+    private void measure() {
+        GC gc = new GC(table);
+        int air = Look.of(table).chars(AIR_CHARS);
+        try {
+            labelWidth = 0;
+            stateWidth = 0;
+            for (TableItem item : table.getItems()) {
+                gc.setFont(item.getFont(0));
+                labelWidth = Math.max(labelWidth, gc.textExtent(item.getText(0)).x + air);
+                gc.setFont(table.getFont());
+                stateWidth = Math.max(stateWidth, gc.textExtent(item.getText(1)).x + air);
+            }
+        } finally {
+            gc.dispose();
+        }
     }
 
     void select(int index) {
@@ -117,8 +159,7 @@ final class OutlineTable {
 
     private void widths() {
         int width = table.getClientArea().width;
-        int state = Look.of(table).chars(STATE_CHARS);
-        table.getColumn(0).setWidth(Math.max(state, width - state - 2));
-        table.getColumn(1).setWidth(state);
+        table.getColumn(0).setWidth(Math.max(labelWidth, width - stateWidth - 2));
+        table.getColumn(1).setWidth(stateWidth);
     }
 }

@@ -13,8 +13,6 @@ import org.eclipse.swt.widgets.Label;
 /** A strip across the top of a job that says something and offers what to do about it, without a dialog. */
 final class Strip {
 
-    private static final int CHARS = 60;
-
     private final Composite box;
     private final Composite body;
 
@@ -35,7 +33,7 @@ final class Strip {
         Label l = Look.of(body).as(Look.Role.TEXT, new Label(body, SWT.WRAP));
         l.setText(words);
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER)
-                .hint(Look.of(body).chars(CHARS), SWT.DEFAULT).applyTo(l);
+                .hint(Look.of(body).wrapping(), SWT.DEFAULT).applyTo(l);
         return this;
     }
 

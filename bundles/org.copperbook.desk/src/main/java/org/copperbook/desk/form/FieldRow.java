@@ -14,6 +14,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -30,6 +31,7 @@ final class FieldRow {
     /** Lines that a field for longer text shows. */
     private static final int LINES = 3;
     private static final int MARK = 2;
+    private static final int GAP = 8;
     private static final int LABEL_DOWN = 6;
 
     private final Composite box;
@@ -58,7 +60,8 @@ final class FieldRow {
         frame = new Composite(right, SWT.NONE);
         GridLayoutFactory.fillDefaults().extendedMargins(0, 0, 0, MARK).applyTo(frame);
         bar = new IntervalBar(right);
-        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).applyTo(bar);
+        right.addListener(SWT.Resize, e -> placeBar());
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).minSize(0, 0).applyTo(bar);
     }
 
     /** Where the control goes. */
@@ -105,7 +108,22 @@ final class FieldRow {
     void show(List<Verdict> here) {
         boolean had = bar.verdict() != null;
         bar.show(here);
+        placeBar();
         if (had || bar.verdict() != null) {
+            relayout.run();
+        }
+    }
+
+    /** The bar stands behind the field, or under it where both do not fit beside each other. */
+    private void placeBar() {
+        GridData data = (GridData) bar.getLayoutData();
+        int hint = ((GridData) frame.getLayoutData()).widthHint;
+        int field = hint > 0 ? hint : Look.of(box).wrapping();
+        boolean fits = bar.verdict() == null || right.getSize().x <= 0
+                || field + GAP + bar.computeSize(SWT.DEFAULT, SWT.DEFAULT).x <= right.getSize().x;
+        int span = fits ? 1 : 2;
+        if (data.horizontalSpan != span) {
+            data.horizontalSpan = span;
             relayout.run();
         }
     }
@@ -157,7 +175,7 @@ final class FieldRow {
         spokenNote = words;
         note = new Composite(right, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(4).spacing(6, 2).applyTo(note);
-        GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(look.chars(30), SWT.DEFAULT).applyTo(note);
+        GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(note);
         Label line = look.as(Look.Role.TEXT, new Label(note, SWT.WRAP));
         line.setText(words);
         line.setForeground(wrong ? look.palette().problem() : look.palette().muted());

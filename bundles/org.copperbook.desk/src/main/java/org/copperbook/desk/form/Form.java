@@ -2,14 +2,19 @@ package org.copperbook.desk.form;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.copperbook.desk.entry.ChoiceEntry;
 import org.copperbook.desk.grid.GridColumns;
 import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.page.PageSite;
+import org.copperbook.desk.photo.PhotoDoor;
+import org.copperbook.desk.photo.PhotosArea;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Reach;
 import org.copperbook.jobs.check.Verdict;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -41,6 +46,7 @@ public final class Form {
     private final List<Composite> flowing = new ArrayList<>();
     private boolean editable = true;
     private boolean layoutAsked;
+    private boolean hasDoor;
 
     public Form(Composite parent, PageSite site, Words words) {
         this.site = site;
@@ -87,6 +93,26 @@ public final class Form {
         return grid.onHeight(this::relayout);
     }
 
+    /** The photos of a list of the part, under a title; what is dropped on the page goes to the first such list. */
+    public PhotosArea photos(String titleKey, String list) {
+        return photos(titleKey, () -> Optional.of(list));
+    }
+
+    /**
+     * The photos of a list that changes with what is marked elsewhere on the page.
+     *
+     * @param list JSON pointer of the list; empty while nothing is marked
+     */
+    public PhotosArea photos(String titleKey, Supplier<Optional<String>> list) {
+        PhotosArea photos = new PhotosArea(area(titleKey), hasDoor ? "morePhoto" : "photo", site, list, this::relayout);
+        if (!hasDoor) {
+            hasDoor = true;
+            new PhotoDoor(scroll, photos);
+        }
+        add(photos);
+        return photos;
+    }
+
     /** An empty area under a title, for drawings and controls of the page's own; it has no layout yet. */
     public Composite area(String titleKey) {
         title(titleKey);
@@ -119,7 +145,7 @@ public final class Form {
         Label l = look.as(Look.Role.TEXT, new Label(body, SWT.WRAP));
         l.setText(words.text(key));
         l.setForeground(look.palette().muted());
-        GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(COLUMN_CHARS), SWT.DEFAULT).applyTo(l);
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(l);
     }
 
     /** The entry for an enum under the page's words. */
@@ -220,8 +246,9 @@ public final class Form {
 
     private void title(String key) {
         Look look = Look.of(body);
-        Label l = look.as(Look.Role.STRONG, new Label(body, SWT.NONE));
+        Label l = look.as(Look.Role.STRONG, new Label(body, SWT.WRAP));
         l.setText(words.text(key));
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(l);
         Label line = new Label(body, SWT.SEPARATOR | SWT.HORIZONTAL);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
     }
@@ -231,6 +258,7 @@ public final class Form {
         if (width <= 0) {
             return;
         }
+        Reach.ensure(body);
         int columns = width >= 2 * Look.of(body).chars(COLUMN_CHARS) ? 2 : 1;
         for (Composite c : flowing) {
             GridLayout layout = (GridLayout) c.getLayout();

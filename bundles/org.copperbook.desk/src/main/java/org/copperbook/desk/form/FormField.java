@@ -4,7 +4,7 @@ import java.util.List;
 import org.copperbook.jobs.check.Verdict;
 
 /** One field on a page. */
-interface FormField {
+public interface FormField {
 
     /** JSON pointer of the field in its part. */
     String pointer();

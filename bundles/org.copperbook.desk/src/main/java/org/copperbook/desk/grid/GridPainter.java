@@ -4,6 +4,7 @@ import java.util.List;
 import org.copperbook.desk.form.Note;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Palette;
+import org.copperbook.desk.theme.Rows;
 import org.copperbook.desk.verdict.IntervalBar;
 import org.copperbook.desk.verdict.VerdictWords;
 import org.copperbook.jobs.check.Verdict;
@@ -40,7 +41,7 @@ final class GridPainter {
     GridPainter(Table table, Source source) {
         this.table = table;
         this.source = source;
-        table.addListener(SWT.MeasureItem, e -> e.height = Math.max(e.height, Look.of(table).rowHeight()));
+        Rows.dress(table, column -> column == source.columns());
         table.addListener(SWT.PaintItem, this::paint);
     }
 
@@ -51,11 +52,6 @@ final class GridPainter {
         Palette palette = look.palette();
         Rectangle cell = item.getBounds(e.index);
         if (e.index == source.columns()) {
-            if ((e.detail & SWT.SELECTED) != 0) {
-                // The colours of the outcomes are chosen against the table's own background, not the selection's.
-                e.gc.setBackground(table.getBackground());
-                e.gc.fillRectangle(cell);
-            }
             saying(e.gc, cell, row, look, palette);
             return;
         }

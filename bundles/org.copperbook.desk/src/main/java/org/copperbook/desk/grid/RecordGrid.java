@@ -89,7 +89,7 @@ public final class RecordGrid {
             tc.setWidth(Math.max(look.chars(c.chars()), look.chars(c.title().length() + 3)));
         }
         TableColumn says = new TableColumn(table, SWT.LEFT);
-        says.setText(DeskWords.text("grid.says"));
+        says.setText(sayingWidth(look) == 0 ? "" : DeskWords.text("grid.says"));
         says.setWidth(sayingWidth(look));
         table.setColumnOrder(order(columns.saysAt()));
         table.setHeaderVisible(true);
@@ -143,6 +143,7 @@ public final class RecordGrid {
             button("grid.add", this::addRow);
             button("grid.remove", this::removeRow);
             saying.control().moveBelow(null);
+            fit();
         }
         refresh();
         return this;
@@ -475,7 +476,7 @@ public final class RecordGrid {
         try {
             int most = Look.of(table).chars(WIDEST_CHARS);
             for (int c = 0; c < model.columns().size(); c++) {
-                int wide = 0;
+                int wide = c == 0 && model.grows() ? gc.textExtent(DeskWords.text("grid.newRow")).x : 0;
                 for (int r = 0; r < Math.min(model.filled(), MEASURED_ROWS); r++) {
                     wide = Math.max(wide, gc.textExtent(model.text(r, c)).x);
                 }

@@ -75,7 +75,7 @@ public final class CautionsGate {
     private Label line(Look look, String text) {
         Label l = look.as(Look.Role.TEXT, new Label(area, SWT.WRAP));
         l.setText(text);
-        GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(60), SWT.DEFAULT).applyTo(l);
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(l);
         return l;
     }
 

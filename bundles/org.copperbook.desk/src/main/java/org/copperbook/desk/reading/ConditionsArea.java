@@ -27,7 +27,6 @@ import org.eclipse.swt.widgets.Text;
 public final class ConditionsArea {
 
     private static final int TEMPERATURE_CHARS = 12;
-    private static final int NARROWEST_CHARS = 40;
 
     private final Words words = Words.of(ConditionsArea.class);
     private final NumberEntry celsius = new NumberEntry(FieldUnit.CELSIUS);
@@ -58,7 +57,7 @@ public final class ConditionsArea {
         wrapping.marginTop = 0;
         wrapping.spacing = 16;
         row.setLayout(wrapping);
-        GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(NARROWEST_CHARS), SWT.DEFAULT).applyTo(row);
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(row);
         temperature = look.as(Look.Role.TEXT, new Text(pair(row, look, "conditions.temperature"),
                 SWT.BORDER | SWT.RIGHT));
         GridDataFactory.fillDefaults().hint(look.chars(TEMPERATURE_CHARS), SWT.DEFAULT).applyTo(temperature);

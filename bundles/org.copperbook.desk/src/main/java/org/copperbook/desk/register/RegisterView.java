@@ -9,7 +9,10 @@ import org.copperbook.desk.editor.JobInput;
 import org.copperbook.desk.shell.DemoBand;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.DeskWords;
+import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Reach;
+import org.copperbook.desk.theme.Rows;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.RegisterRow;
 import org.copperbook.store.RegisterSort;
@@ -18,8 +21,6 @@ import org.eclipse.core.runtime.Platform;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
@@ -40,7 +41,6 @@ import org.eclipse.ui.part.ViewPart;
 public final class RegisterView extends ViewPart {
 
     private static final int PAUSE = 150;
-    private static final String WIDTH = "width.";
 
     private final List<RegisterColumnContribution> columns =
             RegisterColumnContribution.read(Platform.getExtensionRegistry());
@@ -54,6 +54,7 @@ public final class RegisterView extends ViewPart {
     private Text filter;
     private Label count;
     private Table table;
+    private RegisterWidths widths;
     private RegisterRows rows;
     private JobStore.Listening listening;
     private Runnable pause;
@@ -78,7 +79,7 @@ public final class RegisterView extends ViewPart {
         filter = look.as(Look.Role.TEXT, new Text(top, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL));
         filter.setMessage(DeskWords.text("register.filter"));
         filter.setData(Desk.ID, "register/filter");
-        named(filter.getAccessible(), DeskWords.text("register.filter"));
+        SpokenName.give(filter, DeskWords.text("register.filter"));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
         count = look.as(Look.Role.TEXT, new Label(top, SWT.RIGHT));
         GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).hint(look.chars(12), SWT.DEFAULT).applyTo(count);
@@ -86,15 +87,19 @@ public final class RegisterView extends ViewPart {
                 | SWT.H_SCROLL));
         table.setHeaderVisible(true);
         table.setData(Desk.ID, "register/jobs");
-        named(table.getAccessible(), DeskWords.text("register.name"));
+        SpokenName.give(table, DeskWords.text("register.name"));
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table);
+        Reach.ensure(top);
         columns.forEach(this::addColumn);
-        table.addListener(SWT.MeasureItem, e -> e.height = Math.max(e.height, look.rowHeight()));
+        widths = new RegisterWidths(table, columns.stream().map(RegisterColumnContribution::id).toList(), memento);
+        Rows.dress(table, column -> false);
         table.addListener(SWT.SetData, this::fill);
         table.addListener(SWT.DefaultSelection, e -> openSelected());
         look.onResize(table, () -> {
             look.dress(box);
-            columnWidths(look);
+            Reach.ensure(top);
+            table.clearAll();
+            widths.resized();
             box.layout(true, true);
         });
         filter.addListener(SWT.Modify, e -> filterSoon());
@@ -127,9 +132,7 @@ public final class RegisterView extends ViewPart {
 
     @Override
     public void saveState(IMemento into) {
-        for (int i = 0; i < columns.size(); i++) {
-            into.putInteger(WIDTH + columns.get(i).id(), table.getColumn(i).getWidth());
-        }
+        widths.save(into);
     }
 
     @Override
@@ -146,16 +149,9 @@ public final class RegisterView extends ViewPart {
         TableColumn tc = new TableColumn(table, SWT.LEFT);
         tc.setText(c.name());
         tc.setMoveable(true);
-        Integer remembered = memento == null ? null : memento.getInteger(WIDTH + c.id());
-        tc.setWidth(remembered == null ? look.chars(c.chars()) : remembered);
+        tc.setWidth(look.chars(c.chars()));
         if (c.sort() != null) {
             tc.addListener(SWT.Selection, e -> sortBy(tc, c));
-        }
-    }
-
-    private void columnWidths(Look look) {
-        for (int i = 0; i < columns.size(); i++) {
-            table.getColumn(i).setWidth(look.chars(columns.get(i).chars()));
         }
     }
 
@@ -209,6 +205,7 @@ public final class RegisterView extends ViewPart {
                 table.setSelection(i);
             }
         }
+        widths.fit();
         count.setToolTipText(null);
         count.setText(DeskWords.text("register.count", rows.total()));
     }
@@ -261,14 +258,5 @@ public final class RegisterView extends ViewPart {
         } catch (PartInitException e) {
             ILog.of(RegisterView.class).error("job " + number + " could not be opened", e);
         }
-    }
-
-    private static void named(org.eclipse.swt.accessibility.Accessible accessible, String name) {
-        accessible.addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent e) {
-                e.result = name;
-            }
-        });
     }
 }

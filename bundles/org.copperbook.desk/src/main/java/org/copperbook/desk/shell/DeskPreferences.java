@@ -3,11 +3,15 @@ package org.copperbook.desk.shell;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.command.WorkbookFolder;
 import org.copperbook.desk.text.DeskWords;
+import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Reach;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.jface.preference.DirectoryFieldEditor;
 import org.eclipse.jface.preference.FieldEditorPreferencePage;
 import org.eclipse.jface.preference.RadioGroupFieldEditor;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPreferencePage;
 import org.eclipse.ui.preferences.ScopedPreferenceStore;
@@ -39,5 +43,15 @@ public final class DeskPreferences extends FieldEditorPreferencePage implements 
                 DeskWords.text("preferences.workbooks"), getFieldEditorParent());
         folder.setEmptyStringAllowed(true);
         addField(folder);
+        SpokenName.give(folder.getTextControl(getFieldEditorParent()), DeskWords.text("preferences.workbooks"));
+    }
+
+    /** The page itself shows the size that is chosen on it. */
+    @Override
+    protected Control createContents(Composite parent) {
+        Control page = super.createContents(parent);
+        Look.of(page).dress(page);
+        Reach.ensure(page);
+        return page;
     }
 }

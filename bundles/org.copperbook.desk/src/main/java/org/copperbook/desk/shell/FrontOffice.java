@@ -7,7 +7,7 @@ import org.eclipse.ui.IPerspectiveFactory;
 /** Front office: the register stands wide beside the jobs. */
 public final class FrontOffice implements IPerspectiveFactory {
 
-    private static final float REGISTER = 0.3f;
+    private static final float REGISTER = 0.27f;
 
     @Override
     public void createInitialLayout(IPageLayout layout) {

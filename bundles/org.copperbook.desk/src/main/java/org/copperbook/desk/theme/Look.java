@@ -42,19 +42,23 @@ public final class Look {
     private static final String ROLE = "org.copperbook.look.role";
     private static final double MM_PER_INCH = 25.4;
     private static final double TARGET_MM = 9;
+    private static final int WRAPPING_CHARS = 16;
 
     private final Display display;
     private final LocalResourceManager resources;
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private Size size = Size.DESK;
     private Measures measures;
+    private boolean dark;
 
-    private record Measures(int rowHeight, double charWidth) {
+    private record Measures(int rowHeight, int lineHeight, int target, double charWidth) {
     }
 
     private Look(Display display) {
         this.display = display;
         this.resources = new LocalResourceManager(JFaceResources.getResources(display));
+        this.dark = Palette.of(display).isDark();
+        display.addListener(SWT.Settings, e -> themed());
         display.disposeExec(resources::dispose);
     }
 
@@ -86,7 +90,17 @@ public final class Look {
         }
     }
 
-    /** Tells the listener when the size changes, for as long as the control lives. */
+    /** The system has gone from light to dark or back: whoever draws asks for the colours anew. */
+    private void themed() {
+        boolean now = Palette.of(display).isDark();
+        if (now != dark) {
+            dark = now;
+            measures = null;
+            listeners.forEach(Runnable::run);
+        }
+    }
+
+    /** Tells the listener when the size or the theme changes, for as long as the control lives. */
     public void onResize(Control control, Runnable listener) {
         Runnable living = () -> {
             if (!control.isDisposed()) {
@@ -114,6 +128,21 @@ public final class Look {
         return measures().rowHeight();
     }
 
+    /** Height of a line of text, pixels. */
+    public int lineHeight() {
+        return measures().lineHeight();
+    }
+
+    /** Least height and width of what is pressed or touched, pixels; 0 where the system's own size will do. */
+    public int target() {
+        return measures().target();
+    }
+
+    /** Width hint of words that wrap in whatever width their place has, pixels: narrow enough for any place. */
+    public int wrapping() {
+        return chars(WRAPPING_CHARS);
+    }
+
     /** Width of a number of average characters, pixels. */
     public int chars(int count) {
         return (int) Math.ceil(measures().charWidth() * count);
@@ -127,7 +156,7 @@ public final class Look {
                 int line = gc.getFontMetrics().getHeight();
                 int air = line + Math.max(6, line / 3);
                 int target = size == Size.DESK ? 0 : (int) Math.ceil(TARGET_MM * display.getDPI().y / MM_PER_INCH);
-                measures = new Measures(Math.max(air, target), gc.getFontMetrics().getAverageCharacterWidth());
+                measures = new Measures(Math.max(air, target), line, target, gc.getFontMetrics().getAverageCharacterWidth());
             } finally {
                 gc.dispose();
             }

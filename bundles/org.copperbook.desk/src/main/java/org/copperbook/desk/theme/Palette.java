@@ -12,6 +12,9 @@ import org.eclipse.swt.widgets.Display;
  */
 public final class Palette {
 
+    /** Least contrast of text (WCAG 2.1, success criterion 1.4.3). */
+    static final double READABLE = 4.5;
+
     private static final RGB LIGHT_PAPER = new RGB(255, 255, 255);
     private static final RGB DARK_PAPER = new RGB(45, 45, 45);
 
@@ -42,6 +45,16 @@ public final class Palette {
     /** Background of lists and fields. */
     public Color paper() {
         return display.getSystemColor(SWT.COLOR_LIST_BACKGROUND);
+    }
+
+    /** Text of the chosen row of a list. */
+    public Color chosenText() {
+        return display.getSystemColor(SWT.COLOR_LIST_SELECTION_TEXT);
+    }
+
+    /** Background of the chosen row: the system's, darker where its own text could not be read on it. */
+    public Color chosen() {
+        return new Color(readable(display.getSystemColor(SWT.COLOR_LIST_SELECTION).getRGB(), chosenText().getRGB()));
     }
 
     /** Less important text. */
@@ -98,6 +111,21 @@ public final class Palette {
 
     static RGB paper(boolean dark) {
         return dark ? DARK_PAPER : LIGHT_PAPER;
+    }
+
+    /** A background of the same hue on which a text has its contrast: darker under light text, lighter under dark. */
+    static RGB readable(RGB back, RGB text) {
+        int towards = luminance(text) > luminance(back) ? 0 : 255;
+        RGB now = back;
+        for (int percent = 2; contrast(now, text) < READABLE && percent <= 100; percent += 2) {
+            now = new RGB(mixed(back.red, towards, percent), mixed(back.green, towards, percent),
+                    mixed(back.blue, towards, percent));
+        }
+        return now;
+    }
+
+    private static int mixed(int from, int to, int percent) {
+        return from + (to - from) * percent / 100;
     }
 
     /** Contrast ratio of two colours, 1 to 21 (WCAG 2.1, definition of contrast ratio). */

@@ -7,8 +7,11 @@ import java.util.stream.Stream;
 import org.copperbook.calc.verdict.Outcome;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.text.DeskWords;
+import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Palette;
+import org.copperbook.desk.theme.Reach;
+import org.copperbook.desk.theme.Rows;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.check.Verdict;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -17,6 +20,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -34,8 +38,9 @@ import org.eclipse.swt.widgets.Text;
  */
 public final class VerdictsPanel {
 
-    private static final int BAR_CHARS = 22;
-    private static final int WORD_CHARS = 14;
+    private static final int BESIDE_CHARS = 50;
+    private static final int AIR = 6;
+    private static final String CUT = "\u2026";
 
     private final Composite box;
     private final Label summary;
@@ -51,10 +56,11 @@ public final class VerdictsPanel {
         Look look = Look.of(parent);
         box = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(6, 6).spacing(0, 4).applyTo(box);
-        Label title = look.as(Look.Role.STRONG, new Label(box, SWT.NONE));
+        Label title = look.as(Look.Role.STRONG, new Label(box, SWT.WRAP));
         title.setText(DeskWords.text("verdicts.title"));
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(title);
         summary = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(summary);
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(summary);
         whole = look.as(Look.Role.TEXT, new Button(box, SWT.CHECK));
         whole.setText(DeskWords.text("verdicts.whole"));
         whole.setData(Desk.ID, "verdicts/whole");
@@ -65,11 +71,15 @@ public final class VerdictsPanel {
                 | SWT.V_SCROLL | SWT.BORDER));
         table.setData(Desk.ID, "verdicts");
         new TableColumn(table, SWT.LEFT);
-        new TableColumn(table, SWT.LEFT);
+        Rows.dress(table, column -> true);
         detail = look.as(Look.Role.TEXT, new Text(split, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL));
         detail.setData(Desk.ID, "verdicts/detail");
+        SpokenName.give(detail, DeskWords.text("verdicts.detail"));
         split.setWeights(3, 2);
-        table.addListener(SWT.MeasureItem, e -> e.height = Math.max(e.height, look.rowHeight()));
+        split.addListener(SWT.Resize, e -> split.setOrientation(
+                split.getClientArea().width >= look.chars(BESIDE_CHARS) ? SWT.HORIZONTAL : SWT.VERTICAL));
+        table.addListener(SWT.MeasureItem, e -> e.height = Math.max(2 * look.lineHeight() + AIR, look.rowHeight()));
+        table.addListener(SWT.EraseItem, e -> e.detail &= ~SWT.FOREGROUND);
         table.addListener(SWT.SetData, this::fill);
         table.addListener(SWT.PaintItem, this::paint);
         table.addListener(SWT.Resize, e -> widths());
@@ -89,8 +99,11 @@ public final class VerdictsPanel {
         look.onResize(box, () -> {
             look.dress(box);
             widths();
+            Reach.ensure(box);
+            table.clearAll();
             box.layout(true, true);
         });
+        Reach.ensure(box);
     }
 
     public Control control() {
@@ -160,24 +173,49 @@ public final class VerdictsPanel {
         int row = table.indexOf(item);
         if (row < shown.size()) {
             Verdict v = shown.get(row);
-            item.setText(1, v.current() ? v.title() : DeskWords.text("verdicts.earlier", v.title()));
+            item.setText(label(v));
         }
     }
 
+    private static String label(Verdict v) {
+        return v.current() ? v.title() : DeskWords.text("verdicts.earlier", v.title());
+    }
+
+    /** The title on one line, bar and word under it: both have the whole width of the panel. */
     private void paint(Event e) {
         TableItem item = (TableItem) e.item;
         int row = table.indexOf(item);
-        if (e.index == 0 && row < shown.size()) {
-            Look look = Look.of(table);
-            Palette palette = look.palette();
-            Rectangle cell = item.getBounds(0);
-            if ((e.detail & SWT.SELECTED) != 0) {
-                // The colours of the outcomes are chosen against the table's own background, not the selection's.
-                e.gc.setBackground(table.getBackground());
-                e.gc.fillRectangle(cell);
-            }
-            IntervalBar.paint(e.gc, cell, shown.get(row), look, palette);
+        if (row >= shown.size()) {
+            return;
         }
+        Look look = Look.of(table);
+        Palette palette = look.palette();
+        Rectangle cell = new Rectangle(0, e.y, table.getClientArea().width, Math.max(e.height, 2 * look.lineHeight()));
+        // The colours of the outcomes are chosen against the table's own background, not the selection's.
+        e.gc.setBackground(palette.paper());
+        e.gc.fillRectangle(cell);
+        e.gc.setForeground(palette.text());
+        e.gc.setFont(look.font(Look.Role.TEXT));
+        int half = cell.height / 2;
+        String title = fitting(e.gc, label(shown.get(row)), cell.width - 2 * AIR);
+        e.gc.drawText(title, cell.x + AIR, cell.y + half - look.lineHeight(), true);
+        IntervalBar.paint(e.gc, new Rectangle(cell.x + AIR, cell.y + half, cell.width - 2 * AIR, look.lineHeight()),
+                shown.get(row), look, palette);
+        if (row == table.getSelectionIndex()) {
+            e.gc.setForeground(palette.chosen());
+            e.gc.setLineWidth(2);
+            e.gc.drawRectangle(cell.x + 1, cell.y + 1, cell.width - 3, cell.height - 3);
+        }
+    }
+
+    /** A text, cut short with a mark where it does not fit; the whole of it stands in the words below the list. */
+    private static String fitting(GC gc, String text, int width) {
+        String now = text;
+        while (now.length() > 1 && gc.textExtent(now).x > width) {
+            String shorter = now.endsWith(CUT) ? now.substring(0, now.length() - CUT.length()) : now;
+            now = shorter.substring(0, shorter.length() - 1) + CUT;
+        }
+        return now;
     }
 
     private void explain() {
@@ -208,10 +246,6 @@ public final class VerdictsPanel {
     }
 
     private void widths() {
-        int width = table.getClientArea().width;
-        Look look = Look.of(table);
-        int bar = Math.max(look.chars(WORD_CHARS), Math.min(look.chars(BAR_CHARS), width * 2 / 5));
-        table.getColumn(0).setWidth(bar);
-        table.getColumn(1).setWidth(Math.max(10, width - bar - 2));
+        table.getColumn(0).setWidth(Math.max(AIR, table.getClientArea().width - 2));
     }
 }

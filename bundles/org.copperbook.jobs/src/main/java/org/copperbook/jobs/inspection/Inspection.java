@@ -7,6 +7,7 @@ import org.copperbook.jobs.json.KeepUnknown;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.copperbook.jobs.Part;
+import org.copperbook.jobs.PhotoRef;
 import org.copperbook.jobs.reading.Reading;
 
 /**
@@ -18,12 +19,13 @@ import org.copperbook.jobs.reading.Reading;
  * @param excitationRuns   separate-excitation runs, every attempt
  * @param findings         findings
  * @param recommendedScope scope proposed to the customer
+ * @param photos           photos as found, before anything is taken apart
  * @param more             fields of newer versions
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record Inspection(int schema, List<ChecklistItem> checklist, List<Reading> readings,
         List<ExcitationRun> excitationRuns, List<Finding> findings, String recommendedScope,
-        @KeepUnknown Map<String, JsonNode> more) implements Part {
+        List<PhotoRef> photos, @KeepUnknown Map<String, JsonNode> more) implements Part {
 
     public static final int SCHEMA = 1;
 
@@ -32,6 +34,7 @@ public record Inspection(int schema, List<ChecklistItem> checklist, List<Reading
         readings = readings == null ? List.of() : List.copyOf(readings);
         excitationRuns = excitationRuns == null ? List.of() : List.copyOf(excitationRuns);
         findings = findings == null ? List.of() : List.copyOf(findings);
+        photos = photos == null ? List.of() : List.copyOf(photos);
         more = more == null ? Map.of() : more;
     }
 }

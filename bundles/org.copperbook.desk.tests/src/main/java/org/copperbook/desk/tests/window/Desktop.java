@@ -13,6 +13,7 @@ import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.editor.JobInput;
 import org.copperbook.desk.grid.RecordGrid;
+import org.copperbook.desk.photo.PhotosArea;
 import org.copperbook.desk.register.RegisterView;
 import org.copperbook.desk.shell.DeskSession;
 import org.eclipse.core.commands.common.CommandException;
@@ -139,6 +140,12 @@ public final class Desktop {
                 && RecordGrid.of(t).model().columns().stream().anyMatch(k -> k.pointer().equals(column)))
                 .map(c -> RecordGrid.of((Table) c))
                 .orElseThrow(() -> new AssertionError("no grid over " + list + " with " + column + " in the window"));
+    }
+
+    /** The photos on the page shown; the first of them where there are several. */
+    public PhotosArea photos() {
+        return Objects.requireNonNull(PhotosArea.of((Table) find(c -> c instanceof Table t && PhotosArea.of(t) != null
+                && t.getParent().isVisible()).orElseThrow(() -> new AssertionError("no photos in the window"))));
     }
 
     /** Text of a field. */
