@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.copperbook.jobs.check.CopyCheck;
+import org.copperbook.sheets.JobRecordWorkbook;
 import org.copperbook.sheets.copy.Alterations;
 import org.copperbook.sheets.copy.RecordCopy;
 import org.copperbook.sheets.copy.UnreadableCopy;
@@ -56,8 +57,8 @@ final class CheckCopyCommand implements Callable<Integer> {
     private static Found find(JobStore store, RecordCopy copy) {
         Judged judged = Judged.of(store, copy.marks().job());
         CopyCheck check = CopyCheck.of(judged.job(), judged.shop(), copy.marks().fingerprint(), copy.digest());
-        return new Found(check, check.result() == CopyCheck.Result.ALTERED ? Alterations.of(judged.job(),
-                judged.verdicts(), judged.points(), judged.shop(), copy) : Map.of());
+        return new Found(check, check.result() == CopyCheck.Result.ALTERED ? Alterations.of(
+                new JobRecordWorkbook().since(store.earlierOf(judged.job()).orElse(null)), judged.job(), judged.verdicts(), judged.points(), judged.shop(), copy) : Map.of());
     }
 
     private void print(RecordCopy copy, Found found) {

@@ -46,7 +46,7 @@ final class JobWorkbooks {
                 written.add(file);
             }
             Path file = folder.resolve(name + "-record.xlsx");
-            new JobRecordWorkbook().write(judged.job(), judged.verdicts(), judged.points(), judged.shop(), file);
+            new JobRecordWorkbook().since(store.earlierOf(judged.job()).orElse(null)).write(judged.job(), judged.verdicts(), judged.points(), judged.shop(), file);
             written.add(file);
             if (judged.released()) {
                 issued(judged.job(), file);

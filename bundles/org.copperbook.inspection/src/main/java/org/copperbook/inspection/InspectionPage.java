@@ -18,6 +18,7 @@ import org.copperbook.desk.reading.Conditions;
 import org.copperbook.desk.reading.NewReading;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.check.Hazardous;
+import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.inspection.ChecklistItem;
 import org.copperbook.jobs.inspection.ExcitationRun;
 import org.copperbook.jobs.inspection.Finding;
@@ -38,6 +39,7 @@ public final class InspectionPage extends PartPage {
     private static final int CORRECTS_CHARS = 9;
 
     private CautionsGate runGate;
+    private EarlierJobArea earlier;
 
     @Override
     protected Words words() {
@@ -76,6 +78,7 @@ public final class InspectionPage extends PartPage {
         PhotosArea ofFinding = here.photos("inspection.findingPhotos", () -> findings.row() < findings.model().filled()
                 ? Optional.of("/findings/" + findings.row() + "/photos") : Optional.empty());
         findings.onRow(row -> ofFinding.refresh());
+        earlier = new EarlierJobArea(here.area("inspection.earlierTitle"), site(), words());
         here.section("inspection.scopeTitle")
                 .longText("/recommendedScope", "inspection.scope");
     }
@@ -162,6 +165,11 @@ public final class InspectionPage extends PartPage {
         site().who().ifPresent(w -> row.put("by", w));
         runGate.acknowledgedBy().ifPresent(w -> row.put("cautionsBy", w));
         return row.put("at", Instant.now().truncatedTo(ChronoUnit.SECONDS).toString());
+    }
+
+    @Override
+    protected void judged(List<Verdict> ofJob) {
+        earlier.follow();
     }
 
     @Override

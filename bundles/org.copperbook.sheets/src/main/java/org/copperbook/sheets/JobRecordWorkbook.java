@@ -30,6 +30,7 @@ import org.copperbook.sheets.record.RecordSheet;
 import org.copperbook.sheets.record.RectifierSheet;
 import org.copperbook.sheets.record.RunUpSheet;
 import org.copperbook.sheets.record.SignOffSheet;
+import org.copperbook.sheets.record.SinceEarlierSheet;
 import org.copperbook.sheets.record.VerdictIndex;
 import org.copperbook.sheets.record.VerdictSheet;
 import org.copperbook.sheets.record.WindingSheet;
@@ -41,6 +42,7 @@ import org.copperbook.sheets.record.WindingSheet;
 public final class JobRecordWorkbook {
 
     private final ZoneId zone;
+    private final Job earlier;
 
     /** Times are written in the time zone of this machine. */
     public JobRecordWorkbook() {
@@ -49,7 +51,21 @@ public final class JobRecordWorkbook {
 
     /** @param zone time zone in which every time is written; the workbook says which */
     public JobRecordWorkbook(ZoneId zone) {
+        this(zone, null);
+    }
+
+    private JobRecordWorkbook(ZoneId zone, Job earlier) {
         this.zone = zone;
+        this.earlier = earlier;
+    }
+
+    /**
+     * A workbook that also shows how the machine left on an earlier job.
+     *
+     * @param job the earlier job; null when this one does not return from any
+     */
+    public JobRecordWorkbook since(Job job) {
+        return new JobRecordWorkbook(zone, job);
     }
 
     /**
@@ -73,13 +89,14 @@ public final class JobRecordWorkbook {
         }
     }
 
-    private static List<RecordSheet> sheets() {
+    private List<RecordSheet> sheets() {
         List<RecordSheet> sheets = new ArrayList<>(List.of(new CoverSheet(), new BookingSheet(), new AsFoundSheet()));
         for (WindingRole role : WindingRole.values()) {
             sheets.add(new WindingSheet(role));
         }
         sheets.addAll(List.of(new RectifierSheet(), new CoreSheet(), new ProcessSheet(), new PlanSheet(),
                 new RunUpSheet(), new ChartSheet(), new ComparisonSheet(),
+                new SinceEarlierSheet(earlier),
                 new VerdictSheet(), new SignOffSheet(), new InstrumentSheet(), new CautionSheet()));
         return sheets;
     }

@@ -66,6 +66,12 @@ public interface JobStore extends AutoCloseable {
     /** The key of the job with a number. */
     Optional<String> idOf(String number);
 
+    /** The earlier job that a job's booking says it returns from; empty when it names none, or none that is here. */
+    default Optional<Job> earlierOf(Job job) {
+        return job.booking().map(Booking::earlierJob).map(String::strip).filter(n -> !n.equals(job.number()))
+                .flatMap(this::idOf).map(this::load);
+    }
+
     /** A page of the register. */
     RegisterSlice register(RegisterQuery query);
 

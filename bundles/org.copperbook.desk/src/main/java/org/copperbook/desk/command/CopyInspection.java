@@ -10,6 +10,7 @@ import org.copperbook.desk.text.DeskWords;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.check.CopyCheck;
 import org.copperbook.jobs.shop.Shop;
+import org.copperbook.sheets.JobRecordWorkbook;
 import org.copperbook.sheets.copy.Alterations;
 import org.copperbook.sheets.copy.RecordCopy;
 import org.copperbook.sheets.copy.UnreadableCopy;
@@ -43,7 +44,8 @@ record CopyInspection(boolean genuine, String words) {
         String words = check.words();
         if (check.result() == CopyCheck.Result.ALTERED) {
             Judgement now = Judge.of(job, shop);
-            words += altered(Alterations.of(job, now.verdicts(), now.holdPoints(), shop, copy));
+            words += altered(Alterations.of(new JobRecordWorkbook().since(store.earlierOf(job).orElse(null)), job,
+                    now.verdicts(), now.holdPoints(), shop, copy));
         }
         return new CopyInspection(check.result() == CopyCheck.Result.GENUINE, words);
     }

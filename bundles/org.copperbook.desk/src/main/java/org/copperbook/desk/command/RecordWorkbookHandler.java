@@ -34,7 +34,7 @@ public final class RecordWorkbookHandler extends WorkbookHandler {
             @Override
             public void write(Path target, IProgressMonitor monitor) throws WorkbookNotWrittenException {
                 Judgement now = Judge.of(job, shop);
-                new JobRecordWorkbook().write(job, now.verdicts(), now.holdPoints(), shop, target);
+                new JobRecordWorkbook().since(session.store().earlierOf(job).orElse(null)).write(job, now.verdicts(), now.holdPoints(), shop, target);
                 if (HoldPoints.of(now.holdPoints(), HoldPoint.RELEASE).state() == HoldPointState.State.SIGNED) {
                     keeping.keep(job, target);
                 }

@@ -22,14 +22,15 @@ public final class Alterations {
      * Writes the record anew and compares. Only a record that still comes out as one that was issued can be compared;
      * for any other (a limit or an instrument of the shop has changed since) nothing is named.
      *
+     * @param workbook the writer, with the earlier job where there is one
      * @return what the record says and what the file says, by place; empty when nothing can be named
      */
-    public static Map<String, RecordCopy.Difference> of(Job job, List<Verdict> verdicts,
+    public static Map<String, RecordCopy.Difference> of(JobRecordWorkbook workbook, Job job, List<Verdict> verdicts,
             List<HoldPointState> holdPoints, Shop shop, RecordCopy altered) {
         try {
             Path fresh = Files.createTempFile("record", ".xlsx");
             try {
-                new JobRecordWorkbook().write(job, verdicts, holdPoints, shop, fresh);
+                workbook.write(job, verdicts, holdPoints, shop, fresh);
                 RecordCopy written = RecordCopy.read(fresh);
                 CopyCheck.Result asWritten = CopyCheck.of(job, shop, written.marks().fingerprint(), written.digest())
                         .result();
