@@ -540,7 +540,7 @@ public final class JobEditor extends EditorPart {
     private void refreshOutline() {
         if (table != null) {
             table.show(outline.rows(document, opened, judgement));
-            shown().ifPresent(k -> outline().stream().filter(r -> r instanceof OutlineRow.Page p && stack.shows(p))
+            shown().filter(k -> !table.isUnderway()).ifPresent(k -> outline().stream().filter(r -> r instanceof OutlineRow.Page p && stack.shows(p))
                     .findFirst().ifPresent(r -> select((OutlineRow.Page) r)));
         }
     }

@@ -40,14 +40,15 @@ final class OutlineTable {
         new TableColumn(table, SWT.LEFT);
         Rows.dress(table, column -> false);
         table.addListener(SWT.Resize, e -> widths());
-        // Walking over an action with the arrow keys must not begin a part: that takes Enter or a click.
+        // Walking over a row with the arrow keys must not begin a part or jump to where a hold point is signed, past
+        // which no arrow would then lead: that takes Enter or a click.
         table.addListener(SWT.Selection, e -> selected(row -> {
-            if (!(row instanceof OutlineRow.Add)) {
+            if (row instanceof OutlineRow.Page) {
                 chosen.accept(row);
             }
         }));
         table.addListener(SWT.MouseUp, e -> selected(row -> {
-            if (e.button == 1 && row instanceof OutlineRow.Add) {
+            if (e.button == 1 && !(row instanceof OutlineRow.Page)) {
                 chosen.accept(row);
             }
         }));
@@ -122,6 +123,12 @@ final class OutlineTable {
         } finally {
             gc.dispose();
         }
+    }
+
+    /** Whether somebody rests on a row that is no page, on the way to another one or before pressing Enter. */
+    boolean isUnderway() {
+        int i = table.getSelectionIndex();
+        return table.isFocusControl() && i >= 0 && i < rows.size() && !(rows.get(i) instanceof OutlineRow.Page);
     }
 
     void select(int index) {

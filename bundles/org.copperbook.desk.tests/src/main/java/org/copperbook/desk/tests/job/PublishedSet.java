@@ -22,6 +22,7 @@ import org.copperbook.jobs.shop.Instrument;
 import org.copperbook.jobs.shop.Instruments;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.store.Intake;
+import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.NumberTaken;
 
@@ -47,29 +48,36 @@ final class PublishedSet {
         }
     }
 
-    /** A part as it stands in the file. */
-    Part part(PartKey key) {
-        return whole.part(key).orElseThrow();
+    /** The set as its file holds it. */
+    Job whole() {
+        return whole;
+    }
+
+    /** Puts the people and instruments into the shop that the set names. */
+    void shop() {
+        take(List.of());
     }
 
     /** Takes the set in with some of its parts only, and with the people and instruments it names. */
     String takeIn(PartKind... kinds) {
         Map<PartKey, Part> parts = new TreeMap<>(whole.parts());
         parts.keySet().removeIf(key -> !Set.of(kinds).contains(key.kind()));
+        return take(List.of(new Job(UUID.randomUUID().toString(), "", parts))).get(0).number();
+    }
+
+    private List<JobHandle> take(List<Job> jobs) {
         JobStore store = desktop.session().store();
         List<Instrument> instruments = new ArrayList<>(desktop.session().shop().instruments().instruments());
         Instruments own = own();
         own.instruments().stream().filter(i -> instruments.stream().noneMatch(j -> j.id().equals(i.id())))
                 .forEach(instruments::add);
-        String number = store.takeIn(new Intake(
-                Map.of(INSTRUMENTS, new Instruments(Instruments.SCHEMA, instruments, null)), people(), List.of(),
-                List.of(new Job(UUID.randomUUID().toString(), "", parts))), "foreman-1", "taken in by a test",
-                NumberTaken.GIVE_NEW_NUMBER).get(0).number();
+        var taken = store.takeIn(new Intake(Map.of(INSTRUMENTS, new Instruments(Instruments.SCHEMA, instruments, null)),
+                people(), List.of(), jobs), "foreman-1", "taken in by a test", NumberTaken.GIVE_NEW_NUMBER);
         desktop.until("the shop knows the people and instruments of the set",
                 () -> desktop.session().shop().people().containsKey("checker-1")
                         && desktop.session().shop().instruments().instruments().stream()
                                 .anyMatch(i -> i.id().equals("bridge-1")));
-        return number;
+        return taken;
     }
 
     private List<Person> people() {

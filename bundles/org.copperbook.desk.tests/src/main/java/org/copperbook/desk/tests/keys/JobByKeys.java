@@ -17,6 +17,7 @@ import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 
 /** A job as somebody works on it with the keyboard alone: pages, fields, grids, cautions, signatures. */
@@ -124,6 +125,14 @@ public final class JobByKeys {
         return this;
     }
 
+    /** Chooses from a list the item that holds some words. */
+    public JobByKeys chooseWith(String id, String words) {
+        var list = (org.eclipse.swt.widgets.Combo) desktop.field(id);
+        walker.go(list);
+        return choose(id, List.of(list.getItems()).stream().filter(i -> i.contains(words)).findFirst()
+                .orElseThrow(() -> new AssertionError(words + " is offered: " + List.of(list.getItems()))));
+    }
+
     /** Types the cells of a row, one after the other; an empty text passes its cell. */
     public JobByKeys row(String list, int row, String firstColumn, String... cells) {
         enter(desktop.grid(list, firstColumn), row, firstColumn);
@@ -133,7 +142,11 @@ public final class JobByKeys {
 
     /** Pastes rows as a spreadsheet puts them on the clipboard; cells stand apart by tabs, and no text may be refused. */
     public JobByKeys paste(String list, int row, String firstColumn, String... rows) {
-        RecordGrid grid = desktop.grid(list, firstColumn);
+        return paste(desktop.grid(list, firstColumn), row, firstColumn, rows);
+    }
+
+    /** Pastes rows into a grid that shares its list with another one. */
+    public JobByKeys paste(RecordGrid grid, int row, String firstColumn, String... rows) {
         enter(grid, row, firstColumn);
         Clipboard clipboard = new Clipboard(Display.getCurrent());
         try {
@@ -142,8 +155,10 @@ public final class JobByKeys {
         } finally {
             clipboard.dispose();
         }
+        String before = grid.model().text(row, grid.column());
         walker.control('v');
-        desktop.until(rows.length + " rows stand in " + list, () -> grid.model().filled() >= row + rows.length);
+        desktop.until(rows.length + " rows are pasted into " + grid.list(), () -> !grid.model().text(row,
+                grid.column()).equals(before) && grid.model().filled() >= row + rows.length);
         for (int r = row; r < row + rows.length; r++) {
             for (int c = 0; c < grid.model().columns().size(); c++) {
                 assertEquals(new org.copperbook.desk.form.Note.None(), grid.model().note(r, c),
@@ -180,6 +195,15 @@ public final class JobByKeys {
         walker.go(desktop.field("sign." + point.name())).presses(point + " is signed",
                 () -> signatures() > before);
         desktop.settle(editor);
+        return this;
+    }
+
+    /** Tries to sign a hold point and is refused in words beside the button. */
+    public JobByKeys refused(HoldPoint point) {
+        var said = (Label) desktop.field("sign.said." + point.name());
+        walker.go(desktop.field("sign." + point.name())).presses("the refusal of " + point + " is said",
+                () -> said.isDisposed() || !said.getText().isEmpty());
+        assertTrue(!said.isDisposed() && state(point).state() != HoldPointState.State.SIGNED, point + " is refused");
         return this;
     }
 
