@@ -9,6 +9,7 @@ import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.winding.BlindCounts;
 import org.copperbook.jobs.winding.WindingData;
 import org.copperbook.winding.count.CountsSection;
+import org.copperbook.winding.design.FirstWindingSection;
 import org.copperbook.winding.figures.LiveFigures;
 import org.copperbook.winding.memory.PastWindingsSection;
 import org.copperbook.winding.memory.ProposalSection;
@@ -45,6 +46,7 @@ public final class WindingPage extends PartPage {
                 new CoveredWireSection(winding),
                 new LayOutSection(winding),
                 new PastWindingsSection(winding),
+                new FirstWindingSection(winding),
                 readings,
                 new CoilGroupsSection(winding, readings),
                 new CoveredGroupsSection(readings),
