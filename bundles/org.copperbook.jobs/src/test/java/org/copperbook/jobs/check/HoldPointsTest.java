@@ -83,6 +83,18 @@ class HoldPointsTest {
         assertTrue(HoldPoints.blocks(Step.HAND_BACK, job, HoldPoints.states(job, shop)).isEmpty());
     }
 
+    @Test
+    void anUnconfirmedProposalKeepsTheCaptureFromBeingComplete() {
+        Job job = unsigned(released);
+        Job proposed = edit(job, "winding/main-stator", "\"schema\":1", "\"schema\":1,\"proposedFrom\":\"old card A 1\"");
+        assertEquals(State.OPEN, state(proposed, HoldPoint.CAPTURE_COMPLETE));
+        assertTrue(blockers(proposed, HoldPoint.CAPTURE_COMPLETE).get(0).contains("old card A 1"));
+        assertFalse(refused(proposed, HoldPoint.CAPTURE_COMPLETE, "winder-1", Role.WINDER).isEmpty());
+        Job confirmed = edit(job, "winding/main-stator", "\"schema\":1", "\"schema\":1,\"takenOver\":[{\"from\":"
+                + "\"old card A 1\",\"confirmedBy\":\"winder-1\",\"confirmedAt\":\"2026-01-01T08:00:00Z\"}]");
+        assertEquals(State.READY, state(confirmed, HoldPoint.CAPTURE_COMPLETE));
+    }
+
     @ParameterizedTest
     @CsvSource({"CAPTURE_COMPLETE, tester-1, TESTER", "WINDING_PROVED, checker-1, QUALITY_CHECKER",
         "RECTIFIER_COMPLETE, winder-1, WINDER", "CAPTURE_COMPLETE, winder-1, TESTER", "RELEASE, tester-1, TESTER",

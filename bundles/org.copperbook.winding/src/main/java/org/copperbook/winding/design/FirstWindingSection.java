@@ -223,11 +223,11 @@ public final class FirstWindingSection implements WindingSection {
         if (found.isEmpty()) {
             lines.add(words.text("design.noWire"));
         }
-        lines.add(words.text("design.open", two(design.lowestSeriesTurns()), two(design.highestSeriesTurns()),
-                spans(design.spans()), list(design.circuits())));
+        lines.add(words.text("design.open", two(design.lowestSeriesTurns()), two(design.highestSeriesTurns())));
+        lines.add(words.text("design.openSpans", spans(design.spans()), list(design.circuits())));
         UsualRange usual = UsualRange.of(wish.machine(), DesignQuantity.GAP);
-        lines.add(words.text("design.target", two(wish.targetGap()), two(usual.low()), two(usual.high()),
-                usual.source(), two(wish.squareCellFill())));
+        lines.add(words.text("design.target", two(wish.targetGap()), two(usual.low()), two(usual.high())));
+        lines.add(words.text("design.targetSource", usual.source(), two(wish.squareCellFill())));
         core.assumed().forEach(a -> lines.add(words.text(a)));
         lines.add(words.text("design.caution"));
         return String.join("\n", lines);
