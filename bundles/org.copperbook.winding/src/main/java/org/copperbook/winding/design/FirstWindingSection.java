@@ -101,7 +101,7 @@ public final class FirstWindingSection implements WindingSection {
         table = table(box);
         take = button(box, "design.takeOver");
         take.addListener(SWT.Selection, e -> takeOver());
-        shown(false);
+        listed(false);
     }
 
     private WindingRole role() {
@@ -171,7 +171,7 @@ public final class FirstWindingSection implements WindingSection {
         return t;
     }
 
-    private void shown(boolean any) {
+    private void listed(boolean any) {
         for (Control c : List.of(table, take)) {
             ((GridData) c.getLayoutData()).exclude = !any;
             c.setVisible(any);
@@ -201,7 +201,7 @@ public final class FirstWindingSection implements WindingSection {
         } catch (NotUnderstood | OutOfRange e) {
             text = e.getMessage();
         }
-        shown(!found.isEmpty());
+        listed(!found.isEmpty());
         said.setText(text);
         form.relayout();
     }
