@@ -27,6 +27,7 @@ public final class BatchCommands {
         line.addSubcommand("lots", new LotsCommand(context));
         line.addSubcommand("show", new ShowCommand(context));
         line.addSubcommand("verdicts", new VerdictsCommand(context));
+        line.addSubcommand("plan", new PlanCommand(context));
         line.addSubcommand("workbooks", new WorkbooksCommand(context));
         line.addSubcommand("export", new ExportCommand(context));
         line.addSubcommand("verify", new VerifyCommand(context));

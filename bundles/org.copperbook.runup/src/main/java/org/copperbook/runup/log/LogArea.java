@@ -86,6 +86,7 @@ public final class LogArea {
         this.words = words;
         this.cautionsBy = cautionsBy;
         GridLayoutFactory.fillDefaults().spacing(0, 6).applyTo(area);
+        area.setData(LogArea.class.getName(), this);
         Look look = Look.of(area);
         Button choose = button(area, "log.choose", "log.choose");
         choose.addListener(SWT.Selection, e -> askFile.get().ifPresent(this::open));
@@ -289,6 +290,10 @@ public final class LogArea {
     }
 
     private void take() {
+        if (site.blocked().isPresent()) {
+            say(site.blocked().get());
+            return;
+        }
         Optional<String> by = cautionsBy.get();
         List<SteadyPoint> chosen = new ArrayList<>();
         for (int i = 0; i < points.getItemCount(); i++) {

@@ -19,8 +19,8 @@ import org.eclipse.swt.widgets.TableItem;
 /** The test plan on the page: step by step with level, cautions and state; Enter or the button goes to the readings. */
 public final class PlanArea {
 
-    private static final int[] WIDTHS = {34, 40, 28, 18};
-    private static final String[] COLUMNS = {"plan.step", "plan.level", "plan.cautions", "plan.state"};
+    private static final int[] WIDTHS = {34, 16, 36, 24};
+    private static final String[] COLUMNS = {"plan.step", "plan.state", "plan.level", "plan.cautions"};
 
     private final Words words;
     private final Predicate<String> reveal;
@@ -74,7 +74,7 @@ public final class PlanArea {
             PlannedStep s = steps.get(i);
             TableItem item = sameRows ? table.getItem(i) : new TableItem(table, SWT.NONE);
             String state = s.required() ? s.stateWord() : words.text("plan.agreed", s.stateWord());
-            item.setText(new String[] {(i + 1) + "  " + s.title(), s.level(), s.cautionTitle().orElse(""), state});
+            item.setText(new String[] {(i + 1) + "  " + s.title(), state, s.level(), s.cautionTitle().orElse("")});
         }
         if (selected >= 0 && selected < table.getItemCount()) {
             table.select(selected);

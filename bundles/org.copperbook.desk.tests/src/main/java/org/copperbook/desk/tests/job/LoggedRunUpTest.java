@@ -1,0 +1,87 @@
+package org.copperbook.desk.tests.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.copperbook.desk.chart.ChartArea;
+import org.copperbook.desk.editor.JobEditor;
+import org.copperbook.desk.tests.window.Desktop;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.runup.RunPoint;
+import org.copperbook.jobs.runup.RunUp;
+import org.copperbook.runup.log.LogArea;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Text;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A logger's file becomes points of the run-up and a chart, through the window, and its faults are read out first. */
+class LoggedRunUpTest {
+
+    private static final PartKey RUN_UP = PartKey.of(PartKind.RUN_UP);
+
+    private final Desktop desktop = new Desktop();
+
+    @TempDir
+    private Path folder;
+
+    @AfterEach
+    void leave() {
+        desktop.closeAll();
+    }
+
+    /** Three levels of field, each held for half a minute; the twentieth row of readings has lost a cell. */
+    private Path log() throws Exception {
+        StringBuilder rows = new StringBuilder("t [s];Speed [r/min];U-V [V];V-W [V];W-U [V];Exciter current [A]\n");
+        for (int i = 0; i < 90; i++) {
+            double volts = 100 * (i / 30 + 1);
+            rows.append(String.format(Locale.ROOT, "%d;1500;%.1f;%.1f;%s;%.2f\n", i, volts, volts, i == 19 ? "" : "" + volts,
+                    volts / 200));
+        }
+        return Files.writeString(folder.resolve("run.csv"), rows);
+    }
+
+    @Test
+    void theChosenPointsOfALogEnterTheRecordAndTheChart() throws Exception {
+        desktop.beSomebody();
+        desktop.command("org.copperbook.desk.command.newJob");
+        JobEditor editor = (JobEditor) desktop.activeEditor();
+        desktop.settle(editor);
+        editor.begin(RUN_UP);
+        desktop.settle(editor);
+        LogArea area = (LogArea) desktop.field("log.choose").getParent().getData(LogArea.class.getName());
+        area.open(log());
+        desktop.until("the columns are shown", () -> desktop.shows("log.quantity.0")
+                && ((Button) desktop.field("log.read")).isEnabled());
+        ((Combo) desktop.field("log.kind")).select(RunPoint.Kind.OPEN_CIRCUIT_UP.ordinal());
+        desktop.press("log.read");
+        desktop.until("the log is read", () -> ((Button) desktop.field("log.take")).isEnabled());
+        String faults = ((Text) desktop.field("log.problems")).getText();
+        assertTrue(faults.startsWith("Row 21: an empty cell in \u201cW-U [V]\u201d"), faults);
+        desktop.press("log.all");
+        desktop.press("log.take");
+        assertEquals(0, points(editor).size(), "no point without the cautions of live work");
+        desktop.press("cautions.live-run-up");
+        desktop.press("log.take");
+        desktop.until("the points are in the record", () -> points(editor).size() >= 3);
+        assertEquals(List.of(0.5, 1.0, 1.5), points(editor).stream().map(RunPoint::exciterA).distinct().toList());
+        RunUp run = editor.document().part(RUN_UP, RunUp.class).orElseThrow();
+        assertEquals(64, run.logs().get(0).hash().length());
+        assertEquals(90, run.logs().get(0).rows());
+        desktop.until("the curve is drawn", () -> desktop.shows("chart.open-circuit"));
+        ChartArea chart = (ChartArea) desktop.field("chart.open-circuit").getParent();
+        assertEquals("rising field", chart.chart().series().get(0).title());
+        desktop.settle(editor);
+    }
+
+    private static List<RunPoint> points(JobEditor editor) {
+        return editor.document().part(RUN_UP, RunUp.class).map(RunUp::points).orElse(List.of());
+    }
+}
