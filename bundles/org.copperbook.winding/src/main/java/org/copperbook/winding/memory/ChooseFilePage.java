@@ -154,6 +154,9 @@ final class ChooseFilePage extends WizardPage {
                     file.table().isWorkbook() ? "" : encoding.getText(),
                     TableFormat.SEPARATORS.get(Math.max(0, separator.getSelectionIndex())),
                     decimal.getSelectionIndex() == 1 ? DecimalMark.COMMA : DecimalMark.DOT, header.getSelection());
+            if (wished.equals(file.format())) {
+                return;
+            }
             inBackground(() -> findOut ? file.detectedAs(wished) : file.as(wished));
         });
     }
