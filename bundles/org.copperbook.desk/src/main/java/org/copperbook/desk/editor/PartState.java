@@ -46,6 +46,7 @@ public enum PartState {
             case WINDING -> key.name().endsWith(PartKey.AS_WOUND) ? HoldPoint.WINDING_PROVED
                     : HoldPoint.CAPTURE_COMPLETE;
             case CORE -> HoldPoint.CORE_PROVED;
+            case IN_PROCESS -> HoldPoint.WINDING_PROVED;
             case RECTIFIER -> HoldPoint.RECTIFIER_COMPLETE;
             case RUN_UP -> HoldPoint.RELEASE;
             default -> null;

@@ -35,8 +35,8 @@ public record Seal(String fingerprint, Map<String, String> parts, @KeepUnknown M
     public static final String DECISIONS = "decisions";
 
     private static final Set<PartKind> SEALED = Collections.unmodifiableSet(EnumSet.of(PartKind.NAMEPLATE,
-            PartKind.INSPECTION, PartKind.WINDING, PartKind.CORE, PartKind.IMPREGNATION, PartKind.RECTIFIER,
-            PartKind.RUN_UP));
+            PartKind.INSPECTION, PartKind.WINDING, PartKind.CORE, PartKind.IN_PROCESS, PartKind.IMPREGNATION,
+            PartKind.RECTIFIER, PartKind.RUN_UP));
 
     /** Characters of a fingerprint that people read aloud: 16 hex digits, 64 bits. */
     private static final int SHORT = 16;

@@ -18,6 +18,7 @@ import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.reading.Conditions;
 import org.copperbook.desk.reading.NewReading;
 import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.check.Hazardous;
 import org.copperbook.jobs.check.SurgeRule;
@@ -30,11 +31,17 @@ import org.copperbook.jobs.winding.WindingRole;
 import org.copperbook.runup.SignOffsPage;
 import org.copperbook.runup.TestRows;
 import org.copperbook.runup.core.Shown;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
 
 /** The tests of the new windings before they are impregnated; every attempt stays. */
 public final class ProcessPage extends PartPage {
 
     private CautionsGate surgeGate;
+    private Label levels;
 
     @Override
     protected Words words() {
@@ -96,12 +103,11 @@ public final class ProcessPage extends PartPage {
 
     private void surges(Form here) {
         surgeGate = new CautionsGate(here, "runup.surgeCautions", site(), Hazardous.SURGE);
-        var levels = here.section("process.levels");
-        for (WindingRole role : windings()) {
-            if (!role.isField()) {
-                levels.computed("process.levels." + role.word(), "WindingRole." + role.name(), () -> levels(role));
-            }
-        }
+        Composite area = here.area("process.levels");
+        GridLayoutFactory.fillDefaults().applyTo(area);
+        Look look = Look.of(area);
+        levels = look.as(Look.Role.TEXT, new Label(area, SWT.WRAP));
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(60), SWT.DEFAULT).applyTo(levels);
         RecordGrid grid = here.grid("runup.surges", "/surges", columns -> columns
                 .choice("/winding", "reading.winding", WindingRole.class)
                 .mark("/pair", "surge.pair")
@@ -132,6 +138,17 @@ public final class ProcessPage extends PartPage {
         boolean motor = document().job().booking().map(b -> b.machineKind())
                 .map(k -> k.name().contains("MOTOR")).orElse(false);
         return motor ? WindingRole.MOTOR_STATOR : WindingRole.MAIN_STATOR;
+    }
+
+    @Override
+    protected void changed() {
+        String now = windings().stream().filter(role -> !role.isField())
+                .map(role -> words().text("process.ofWinding", words().of(role), levels(role)))
+                .collect(Collectors.joining("\n"));
+        if (!now.equals(levels.getText())) {
+            levels.setText(now);
+            form().relayout();
+        }
     }
 
     private String levels(WindingRole role) {
