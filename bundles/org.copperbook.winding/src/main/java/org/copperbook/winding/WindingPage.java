@@ -11,6 +11,7 @@ import org.copperbook.jobs.winding.WindingData;
 import org.copperbook.winding.count.CountsSection;
 import org.copperbook.winding.design.FirstWindingSection;
 import org.copperbook.winding.figures.LiveFigures;
+import org.copperbook.winding.left.FoundLeftSection;
 import org.copperbook.winding.memory.PastWindingsSection;
 import org.copperbook.winding.memory.ProposalSection;
 import org.copperbook.winding.stock.StockSection;
@@ -53,6 +54,7 @@ public final class WindingPage extends PartPage {
                 new ReadingsSection(readings),
                 new WeighedSection(),
                 new LiveFigures(winding),
+                new FoundLeftSection(winding),
                 new StockSection(winding),
                 new CountsSection(winding),
                 new PhotosSection(),

@@ -1,16 +1,20 @@
 package org.copperbook.sheets.record;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.copperbook.calc.OutOfRange;
 import org.copperbook.calc.resistance.Conductor;
 import org.copperbook.calc.resistance.TemperatureCorrection;
+import org.copperbook.jobs.check.FoundAndLeft;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.winding.WindingRole;
+import org.copperbook.sheets.chart.ChartScene;
 import org.copperbook.sheets.page.Book;
 import org.copperbook.sheets.page.Entry;
 import org.copperbook.sheets.page.Look;
 import org.copperbook.sheets.page.SheetPage;
+import org.copperbook.sheets.page.SheetPicture;
 import org.copperbook.sheets.page.Table;
 import org.copperbook.sheets.record.StandingReadings.Pair;
 import org.copperbook.sheets.record.StandingReadings.Standing;
@@ -19,6 +23,9 @@ import org.copperbook.sheets.record.StandingReadings.Standing;
 public final class ComparisonSheet implements RecordSheet {
 
     private static final int BAR = 7;
+    private static final double CHART_WIDE = 1000;
+    private static final double CHART_HIGH = 420;
+    private static final float TALLEST = 330;
 
     @Override
     public void write(RecordContext c, Book book) {
@@ -55,7 +62,19 @@ public final class ComparisonSheet implements RecordSheet {
             sheet.bar(row, table.start(BAR), table.span(BAR), deviation);
         }
         limits(c, page, pairs);
+        chart(c, page, role, reference);
         new VerdictRows(c, sheet).write(c.verdicts().startingWith(role.word() + ".unbalance."));
+    }
+
+    /** The same picture as on the page of the winding. */
+    private static void chart(RecordContext c, SheetPage page, WindingRole role, double reference) {
+        try {
+            ResistanceChart.of(c.words().of(role), FoundAndLeft.of(c.job(), c.shop(), role), reference, Locale.ENGLISH)
+                    .ifPresent(chart -> SheetPicture.put(page, ChartScene.of(chart, CHART_WIDE, CHART_HIGH),
+                            TALLEST));
+        } catch (OutOfRange e) {
+            page.note(e.getMessage());
+        }
     }
 
     /** The limit is the same down the column: said once under the table. */

@@ -105,6 +105,7 @@ public final class WindingSheet implements RecordSheet {
     }
 
     private static void details(RecordContext c, Sheet12 sheet, PartKey part, WindingData w, String which) {
+        new FigureRows(c, sheet).write(part, which);
         if (!w.groups().isEmpty()) {
             sheet.page().heading(c.say(w.role().isField() ? "group.poles" : "group.heading", which));
             groups(c, sheet, part, w.groups());

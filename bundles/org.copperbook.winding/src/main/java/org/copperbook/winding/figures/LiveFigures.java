@@ -1,6 +1,7 @@
 package org.copperbook.winding.figures;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
 import org.copperbook.calc.verdict.Outcome;
@@ -8,6 +9,7 @@ import org.copperbook.desk.Desk;
 import org.copperbook.desk.document.Coalescing;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.verdict.VerdictWords;
 import org.copperbook.desk.verdict.VerdictsPanel;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.check.Verdict;
@@ -27,13 +29,15 @@ import org.eclipse.swt.widgets.Text;
  */
 public final class LiveFigures implements WindingSection {
 
+    private static final int BAR = 2;
+
     private record Seen(Optional<Verdict> match, List<Verdict> figures) {
     }
 
     private final OpenWinding winding;
     private Form form;
     private Text sentence;
-    private VerdictRows rows;
+    private BarTable rows;
     private Text detail;
     private Coalescing<Job, Seen> computing;
 
@@ -47,9 +51,10 @@ public final class LiveFigures implements WindingSection {
         Composite area = here.area("figures.title");
         GridLayoutFactory.fillDefaults().spacing(0, 6).applyTo(area);
         sentence = text(area, "figures.sentence");
-        rows = new VerdictRows(area, "figures.rows", words("figures.title"), List.of(words("figures.what"),
-                words("figures.value"), words("figures.word"), words("figures.range"), words("figures.why"),
-                words("figures.source")));
+        rows = new BarTable(area, "figures.rows", words("figures.title"), List.of(
+                new BarTable.Column(words("figures.what"), 36), new BarTable.Column(words("figures.value"), 22),
+                new BarTable.Column(words("figures.word"), 30), new BarTable.Column(words("figures.range"), 28),
+                new BarTable.Column(words("figures.why"), 70), new BarTable.Column(words("figures.source"), 70)), BAR);
         rows.table().addListener(SWT.Selection, e -> explain());
         detail = text(area, "figures.detail");
         Display display = area.getDisplay();
@@ -94,16 +99,30 @@ public final class LiveFigures implements WindingSection {
         boolean grown = say(sentence, seen.match().map(v -> words("figures.match", v.reason())).orElse(""));
         sentence.setForeground(seen.match().filter(v -> v.outcome() == Outcome.DOUBTFUL)
                 .map(v -> Look.of(sentence).palette().of(v.outcome())).orElse(null));
-        grown |= rows.show(seen.figures());
+        grown |= rows.show(seen.figures().stream().map(LiveFigures::row).toList());
         grown |= explain();
         if (grown) {
             form.relayout();
         }
     }
 
+    private static BarTable.Row row(Verdict v) {
+        return new BarTable.Row(List.of(what(v), VerdictWords.value(v), VerdictWords.of(v.outcome()), v.limitText(),
+                v.reason(), v.source()), v);
+    }
+
+    /** The title without the winding, which the page names already. */
+    private static String what(Verdict v) {
+        int cut = v.title().indexOf(": ");
+        int comma = v.title().indexOf(", ");
+        cut = comma >= 0 && (cut < 0 || comma < cut) ? comma : cut;
+        String rest = cut < 0 ? v.title() : v.title().substring(cut + 2);
+        return rest.substring(0, 1).toUpperCase(Locale.getDefault()) + rest.substring(1);
+    }
+
     private boolean explain() {
-        Verdict v = rows.chosen();
-        return say(detail, v == null ? words("figures.choose") : VerdictsPanel.words(v));
+        BarTable.Row chosen = rows.chosen();
+        return say(detail, chosen == null ? words("figures.choose") : VerdictsPanel.words(chosen.verdict()));
     }
 
     private boolean say(Text where, String text) {

@@ -66,6 +66,17 @@ final class ProposalRows {
         return i >= 0 && i < rows.size() ? rows.get(i) : null;
     }
 
+    /** All that is said of the chosen one, in sentences; empty when none is chosen. */
+    String inWords() {
+        WireProposal p = chosen();
+        if (p == null) {
+            return "";
+        }
+        String[] c = cells(p);
+        String mind = p.warnings().isEmpty() ? words.text("stock.noWarning") : words.text("stock.mind", c[8]);
+        return words.text("stock.inWords", c[0], c[2], c[3], c[4], c[5], c[6], c[7]) + " " + mind;
+    }
+
     /** Shows other proposals; true when their number changed. */
     boolean show(List<WireProposal> next) {
         if (next.equals(rows)) {

@@ -74,6 +74,7 @@ public final class StockSection implements WindingSection {
         GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(30), Math.max(look.rowHeight(),
                 reason.computeSize(SWT.DEFAULT, SWT.DEFAULT).y)).applyTo(reason);
         reason.addListener(SWT.DefaultSelection, e -> take());
+        rows.table().addListener(SWT.Selection, e -> explain());
         rows.table().addListener(SWT.DefaultSelection, e -> reason.setFocus());
         Button take = look.as(Look.Role.STRONG, new Button(area, SWT.PUSH));
         take.setText(words("stock.take"));
@@ -146,6 +147,13 @@ public final class StockSection implements WindingSection {
     private void show(Told told) {
         if (!said.isDisposed() && (rows.show(told.proposals) | say(told.words))) {
             form.relayout();
+        }
+    }
+
+    private void explain() {
+        String words = rows.inWords();
+        if (!words.isEmpty()) {
+            say(words);
         }
     }
 

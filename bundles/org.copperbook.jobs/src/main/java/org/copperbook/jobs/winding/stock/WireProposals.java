@@ -65,7 +65,7 @@ public final class WireProposals {
      * @param stock    the shelf
      * @param wish     what a proposal has to keep to
      * @param wanted   how many, 1 to 1000
-     * @return best first; empty when the shelf holds nothing that fits
+     * @return the original itself first where the shelf has it, then the best first; empty when nothing fits
      * @throws NotSubstitutable when the wire in hand is not one that can be replaced size for size
      * @throws OutOfRange       when the wish cannot be
      */
@@ -182,7 +182,33 @@ public final class WireProposals {
         if (wish.fillKept() && room.isPresent()) {
             search = search.withSquareSum(largestRoom());
         }
-        return Substitution.best(shelf, search, wanted).stream().map(this::proposal).toList();
+        List<WireProposal> all = new ArrayList<>();
+        same(wish).map(this::proposal).ifPresent(all::add);
+        Substitution.best(shelf, search, wanted).stream().map(this::proposal)
+                .filter(p -> all.isEmpty() || !p.wires().equals(all.get(0).wires())).forEach(all::add);
+        return List.copyOf(all.subList(0, Math.min(wanted, all.size())));
+    }
+
+    /** The original itself, when the shelf holds every size of it; it comes first whatever the wish. */
+    private Optional<Substitute> same(WireWish wish) {
+        List<Substitute.Part> parts = new ArrayList<>();
+        double squares = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (WireInHand w : original.wire()) {
+            Optional<StockedWire> held = shelf.stream().filter(s -> s.size().equals(InsulatedWire.round(w.size()).orElseThrow()))
+                    .filter(s -> w.grade() == null || InsulatedWire.grade(w.grade()).equals(Optional.of(s.grade())))
+                    .findFirst();
+            if (held.isEmpty()) {
+                return Optional.empty();
+            }
+            double kilograms = w.strands() * held.get().size().kilogramsPerMetre() * metres;
+            double overall = held.get().size().overallDiameter(held.get().grade()).maximum();
+            squares += w.strands() * overall * overall;
+            least = Math.min(least, held.get().kilograms() - kilograms);
+            parts.add(new Substitute.Part(w.strands(), held.get(), kilograms));
+        }
+        return wish.stockOnly() && least < 0 ? Optional.empty()
+                : Optional.of(new Substitute(parts, bundle.count(), 0, squares, least));
     }
 
     /** The original at its largest diameters: what was measured on one strand must not rule out the same wire new. */

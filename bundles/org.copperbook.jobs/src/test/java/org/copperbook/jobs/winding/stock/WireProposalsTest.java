@@ -90,6 +90,14 @@ class WireProposalsTest {
         assertEquals("1 \u00d7 1.1 mm + 1 \u00d7 0.9 mm", mixed.label());
     }
 
+    @Test
+    void theOriginalComesFirstWhereTheShelfHasIt() throws Exception {
+        WireProposal first = WireProposals.of(winding("0.5 mm", 16, ""), stock("1.0 mm", 50.0, "0.500 mm", 50.0),
+                WireWish.usual(16), 5).get(0);
+        assertEquals("16 \u00d7 0.500 mm", first.label());
+        assertTrue(first.isOriginal());
+    }
+
     /** Every combination of two sizes tried one by one finds none better than the first proposal (brute force). */
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})

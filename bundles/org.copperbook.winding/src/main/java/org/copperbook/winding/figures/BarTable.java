@@ -5,7 +5,6 @@ import org.copperbook.desk.Desk;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Palette;
 import org.copperbook.desk.verdict.IntervalBar;
-import org.copperbook.desk.verdict.VerdictWords;
 import org.copperbook.jobs.check.Verdict;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
@@ -18,34 +17,60 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 
-/** Figures one below the other: what it is, its value, its interval bar and word, its limit, why, and the source. */
-final class VerdictRows {
+/** Rows of text of which one column draws the interval bar and the word of a verdict; shown only, copied by nobody. */
+public final class BarTable {
 
     private static final int MOST_ROWS = 14;
-    private static final int BAR = 2;
-    private static final int[] CHARS = {38, 17, 30, 26, 60, 60};
-
-    private final Table table;
-    private List<Verdict> rows = List.of();
 
     /**
-     * @param id     id under which the table is found
-     * @param named  accessible name
-     * @param titles titles of the six columns
+     * A column.
+     *
+     * @param title title
+     * @param chars width in average characters
      */
-    VerdictRows(Composite parent, String id, String named, List<String> titles) {
+    public record Column(String title, int chars) {
+    }
+
+    /**
+     * A row.
+     *
+     * @param cells   text of every column; that of the bar's column is spoken and not drawn
+     * @param verdict what the bar shows, or null
+     */
+    public record Row(List<String> cells, Verdict verdict) {
+        public Row {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    private final Table table;
+    private final int bar;
+    private List<Row> rows = List.of();
+
+    /**
+     * @param id    id under which the table is found
+     * @param named accessible name
+     * @param bar   index of the column that draws the bar
+     */
+    public BarTable(Composite parent, String id, String named, List<Column> columns, int bar) {
+        this.bar = bar;
         Look look = Look.of(parent);
         table = look.as(Look.Role.TEXT, new Table(parent, SWT.VIRTUAL | SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER
                 | SWT.V_SCROLL | SWT.H_SCROLL));
         table.setData(Desk.ID, id);
         table.setHeaderVisible(true);
-        for (int i = 0; i < CHARS.length; i++) {
+        for (Column c : columns) {
             TableColumn column = new TableColumn(table, SWT.LEFT);
-            column.setText(titles.get(i));
-            column.setWidth(look.chars(CHARS[i]));
+            column.setText(c.title());
+            column.setWidth(look.chars(c.chars()));
         }
         table.addListener(SWT.MeasureItem, e -> e.height = Math.max(e.height, look.rowHeight()));
         table.addListener(SWT.SetData, this::fill);
+        table.addListener(SWT.EraseItem, e -> {
+            if (e.index == bar) {
+                e.detail &= ~SWT.FOREGROUND;
+            }
+        });
         table.addListener(SWT.PaintItem, this::paint);
         table.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
@@ -56,18 +81,18 @@ final class VerdictRows {
         height();
     }
 
-    Table table() {
+    public Table table() {
         return table;
     }
 
-    /** The verdict under the cursor, or null. */
-    Verdict chosen() {
+    /** The row under the cursor, or null. */
+    public Row chosen() {
         int i = table.getSelectionIndex();
         return i >= 0 && i < rows.size() ? rows.get(i) : null;
     }
 
     /** Shows other rows; true when their number changed, so that the form has to be laid out anew. */
-    boolean show(List<Verdict> next) {
+    public boolean show(List<Row> next) {
         if (table.isDisposed() || next.equals(rows)) {
             return false;
         }
@@ -83,50 +108,32 @@ final class VerdictRows {
 
     private void height() {
         int lines = Math.max(1, Math.min(MOST_ROWS, rows.size()));
-        int bar = table.getHorizontalBar() == null ? 0 : table.getHorizontalBar().getSize().y;
+        int scroll = table.getHorizontalBar() == null ? 0 : table.getHorizontalBar().getSize().y;
         GridDataFactory.fillDefaults().grab(true, false).hint(Look.of(table).chars(40), table.getHeaderHeight()
-                + bar + lines * Math.max(table.getItemHeight(), Look.of(table).rowHeight())).applyTo(table);
+                + scroll + lines * Math.max(table.getItemHeight(), Look.of(table).rowHeight())).applyTo(table);
     }
 
     private void fill(Event e) {
         TableItem item = (TableItem) e.item;
         int row = table.indexOf(item);
         if (row < rows.size()) {
-            Verdict v = rows.get(row);
-            item.setText(new String[] {what(v), VerdictWords.value(v), "", said(v.limitText()), v.reason(),
-                    said(v.source())});
+            item.setText(rows.get(row).cells().toArray(String[]::new));
         }
-    }
-
-    private static String said(String text) {
-        return text == null ? "" : text;
-    }
-
-    /** The title without the winding, which the page names already. */
-    private static String what(Verdict v) {
-        int colon = v.title().indexOf(": ");
-        int comma = v.title().indexOf(", ");
-        int cut = comma >= 0 && (colon < 0 || comma < colon) ? comma : colon;
-        if (cut < 0) {
-            return v.title();
-        }
-        String rest = v.title().substring(cut + 2);
-        return rest.substring(0, 1).toUpperCase(java.util.Locale.getDefault()) + rest.substring(1);
     }
 
     private void paint(Event e) {
         int row = table.indexOf((TableItem) e.item);
-        if (e.index != BAR || row >= rows.size()) {
+        if (e.index != bar || row >= rows.size() || rows.get(row).verdict() == null) {
             return;
         }
         Look look = Look.of(table);
         Palette palette = look.palette();
-        Rectangle cell = ((TableItem) e.item).getBounds(BAR);
+        Rectangle cell = ((TableItem) e.item).getBounds(bar);
         if ((e.detail & SWT.SELECTED) != 0) {
             // The colours of the outcomes are chosen against the table's own background, not the selection's.
             e.gc.setBackground(table.getBackground());
             e.gc.fillRectangle(cell);
         }
-        IntervalBar.paint(e.gc, cell, rows.get(row), look, palette);
+        IntervalBar.paint(e.gc, cell, rows.get(row).verdict(), look, palette);
     }
 }
