@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import org.copperbook.calc.verdict.Outcome;
 import org.copperbook.jobs.check.HoldPointState;
 import org.copperbook.jobs.check.Verdict;
+import org.copperbook.jobs.check.WindingFigures;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -27,6 +28,9 @@ final class VerdictsCommand implements Callable<Integer> {
     @Option(names = "--gating", descriptionKey = "verdicts.gating")
     private boolean gating;
 
+    @Option(names = "--figures", descriptionKey = "verdicts.figures")
+    private boolean figures;
+
     VerdictsCommand(BatchContext context) {
         this.context = context;
     }
@@ -39,10 +43,14 @@ final class VerdictsCommand implements Callable<Integer> {
             Map<String, Object> document = new LinkedHashMap<>();
             document.put("number", judged.job().number());
             document.put("verdicts", shown);
+            document.put("figures", WindingFigures.of(judged.job(), judged.shop()));
             document.put("holdPoints", judged.points());
             CommonOptions.print(context, document);
         } else {
             shown.forEach(this::print);
+            if (figures) {
+                WindingFigures.of(judged.job(), judged.shop()).forEach(this::print);
+            }
             judged.points().stream().filter(HoldPointState::applies).forEach(this::print);
         }
         boolean failed = shown.stream().anyMatch(v -> v.current() && v.outcome() == Outcome.FAILS);

@@ -23,6 +23,8 @@ import org.copperbook.sheets.page.Words;
 public final class ResistanceChart {
 
     private static final double PERCENT = 100;
+    /** How far the two stand beside the middle of their place, so that neither hides the other. */
+    private static final double BESIDE = 0.16;
 
     private ResistanceChart() {
     }
@@ -53,10 +55,10 @@ public final class ResistanceChart {
             int x = places.size();
             String id = r.verdict() == null ? null : r.verdict().path();
             Double foundU = r.found().expandedU() == null ? null : r.found().expandedU() / r.found().ohms() * PERCENT;
-            found.add(new ChartPoint(x, 0, foundU, id));
+            found.add(new ChartPoint(x - BESIDE, 0, foundU, id));
             boolean judged = r.verdict() != null && r.verdict().outcome() != Outcome.NO_LIMIT_SET;
             Double u = r.verdict() == null || r.verdict().expandedU() == null ? null : r.verdict().expandedU() * PERCENT;
-            (judged ? held : unheld).add(new ChartPoint(x, (r.left().ohms() / r.found().ohms() - 1) * PERCENT, u, id));
+            (judged ? held : unheld).add(new ChartPoint(x + BESIDE, (r.left().ohms() / r.found().ohms() - 1) * PERCENT, u, id));
             band(r, words).ifPresent(bands::add);
         }
         List<Series> series = new ArrayList<>(List.of(new Series(words.get("resistance-chart.found"), Series.Shape.DOTS,

@@ -8,6 +8,8 @@ import java.util.stream.Collectors;
 /** Says the outcome of a capture check in plain words. */
 final class CaptureSentence {
     private static final int MOST_NAMED = 3;
+    /** Phase marks of IEC 60034-8. */
+    private static final String MARKS = "UVW";
 
     private CaptureSentence() {
     }
@@ -39,7 +41,8 @@ final class CaptureSentence {
             return "group " + group.group();
         }
         if (reading instanceof CaptureReading.OfPhase phase) {
-            return "phase " + phase.phase();
+            return "phase " + (phase.phase() <= MARKS.length() ? MARKS.substring(phase.phase() - 1, phase.phase())
+                    : String.valueOf(phase.phase()));
         }
         return reading instanceof CaptureReading.OfMass ? "the copper mass" : "the slot fill";
     }
