@@ -42,7 +42,8 @@ final class WindingWorkshop {
         Map<PartKey, Part> parts = new TreeMap<>();
         demo.parts().forEach((key, part) -> {
             boolean later = key.kind() == PartKind.RUN_UP || key.kind() == PartKind.IMPREGNATION
-                    || key.kind() == PartKind.RECTIFIER || key.equals(WOUND) && !wound;
+                    || key.kind() == PartKind.RECTIFIER
+                    || !wound && (key.equals(WOUND) || key.kind() == PartKind.IN_PROCESS);
             if (!later) {
                 parts.put(key, part);
             }
