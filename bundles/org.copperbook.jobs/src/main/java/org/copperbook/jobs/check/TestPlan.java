@@ -134,7 +134,8 @@ public final class TestPlan {
     }
 
     private void running(boolean alternator) {
-        boolean still = run.points().stream().anyMatch(p -> p.kind() == RunPoint.Kind.NO_LOAD);
+        // an open-circuit point is one without load too, and so is the first one with the regulator on
+        boolean still = has(RunPoint.Kind.NO_LOAD) || has(RunPoint.Kind.OPEN_CIRCUIT_UP) || has(RunPoint.Kind.REGULATOR_ON);
         String speed = machine.nominalSpeed().map(n -> Phrases.say("plan.no-load.level", Figures.show(n, "r/min"),
                 Figures.bounds(limits.find("run-up.voltage-unbalance").bounds(), "1"))).orElse("");
         add("no-load", Phrases.say("plan.no-load"), speed, limits.find("run-up.voltage-unbalance").source(),
