@@ -48,6 +48,10 @@ abstract class WorkbookHandler extends AbstractHandler {
         if (editor.isDirty()) {
             editor.getSite().getPage().saveEditor(editor, false);
         }
+        if (editor.document().number().isEmpty() && editor.document().pending().isEmpty()) {
+            editor.say(DeskWords.text("workbook.notBookedIn"));
+            return null;
+        }
         if (!editor.document().pending().isEmpty() || editor.document().number().isEmpty()) {
             editor.say(DeskWords.text("workbook.saveFirst"));
             return null;

@@ -1,6 +1,7 @@
 package org.copperbook.desk.editor;
 
 import java.text.Normalizer;
+import java.time.Year;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,6 +12,7 @@ import org.copperbook.desk.Desk;
 import org.copperbook.desk.document.Change;
 import org.copperbook.desk.document.JobDocument;
 import org.copperbook.desk.entry.FieldUnit;
+import org.copperbook.desk.form.EnterMovesOn;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.DeskWords;
@@ -24,6 +26,7 @@ import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.shop.Workshop;
 import org.copperbook.jobs.signoff.Role;
 import org.copperbook.store.JobStore;
+import org.copperbook.store.NumberPattern;
 import org.copperbook.store.StoreException;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -48,6 +51,8 @@ public final class BeginningEditor extends EditorPart {
     private DeskSession session;
     private JobDocument document;
     private Form form;
+    private Composite box;
+    private ReadyToBookIn ready;
     private Text person;
     private Label problem;
     private Button begin;
@@ -62,11 +67,15 @@ public final class BeginningEditor extends EditorPart {
 
     @Override
     public void createPartControl(Composite parent) {
+        if (session.isBegun()) {
+            ready = new ReadyToBookIn(parent, getSite());
+            return;
+        }
         document = new JobDocument(new Job(JobStore.SHOP, "", Map.of()), Map.of(), session.json());
         document.beginWith(WORKSHOP, session.json().tree(new Workshop(Workshop.SCHEMA, null, null, localCurrency(),
                 null, null, null, null, null, null, Map.of())));
         Look look = Look.of(parent);
-        Composite box = new Composite(parent, SWT.NONE);
+        box = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(24, 18).spacing(0, 8).applyTo(box);
         Label title = look.as(Look.Role.HEADING, new Label(box, SWT.NONE));
         title.setText(DeskWords.text("beginning.title"));
@@ -81,7 +90,9 @@ public final class BeginningEditor extends EditorPart {
                 .proposals("/currency", "beginning.currency", BeginningEditor::currencies)
                 .choice("/units", "beginning.units", Workshop.Units.class)
                 .number("/referenceCelsius", "beginning.reference", FieldUnit.CELSIUS)
-                .text("/numberSeries", "beginning.series");
+                .text("/numberSeries", "beginning.series")
+                .computed("beginning.example", "beginning.example", this::example);
+        form.words("beginning.seriesWords");
         form.refresh();
         person(box, look);
         problem = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
@@ -106,7 +117,11 @@ public final class BeginningEditor extends EditorPart {
 
     @Override
     public void setFocus() {
-        form.focusFirst();
+        if (ready != null) {
+            ready.focus();
+        } else {
+            form.focusFirst();
+        }
     }
 
     @Override
@@ -116,7 +131,9 @@ public final class BeginningEditor extends EditorPart {
 
     @Override
     public void doSave(IProgressMonitor monitor) {
-        begin();
+        if (ready == null) {
+            begin();
+        }
     }
 
     @Override
@@ -135,7 +152,7 @@ public final class BeginningEditor extends EditorPart {
         Label l = look.as(Look.Role.TEXT, new Label(row, SWT.WRAP));
         l.setText(DeskWords.text("beginning.person"));
         GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).hint(look.chars(24), SWT.DEFAULT).applyTo(l);
-        person = look.as(Look.Role.TEXT, new Text(row, SWT.BORDER));
+        person = EnterMovesOn.from(look.as(Look.Role.TEXT, new Text(row, SWT.BORDER)));
         person.setData(Desk.ID, "beginning/person");
         SpokenName.give(person, DeskWords.text("beginning.person"));
         GridDataFactory.fillDefaults().hint(look.chars(30), SWT.DEFAULT).applyTo(person);
@@ -180,7 +197,25 @@ public final class BeginningEditor extends EditorPart {
 
     private void begun(Person first) {
         session.who(first.key());
-        getSite().getPage().closeEditor(this, false);
+        if (!box.isDisposed()) {
+            Composite parent = box.getParent();
+            box.dispose();
+            ready = new ReadyToBookIn(parent, getSite());
+            parent.layout(true, true);
+            ready.focus();
+        }
+    }
+
+    /** Two job numbers as the pattern typed writes them, or why it writes none. */
+    private String example() {
+        String pattern = document.part(WORKSHOP, Workshop.class).map(Workshop::numberSeries).orElse("");
+        try {
+            NumberPattern series = new NumberPattern(pattern);
+            int year = Year.now().getValue();
+            return DeskWords.text("beginning.exampleText", series.format(year, 1), series.format(year, 2));
+        } catch (StoreException e) {
+            return e.getMessage();
+        }
     }
 
     private void say(String words) {

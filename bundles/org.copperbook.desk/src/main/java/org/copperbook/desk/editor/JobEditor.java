@@ -500,12 +500,30 @@ public final class JobEditor extends EditorPart {
         } else if (!outcome.conflicts().isEmpty()) {
             monitor.setCanceled(true);
         } else {
-            strips.failed(null, () -> null);
+            List<String> typed = stillTyped();
+            strips.failed(typed.isEmpty() ? null : DeskWords.text("save.butTyped", String.join("; ", typed)),
+                    () -> null);
             savedAt = DateTimeFormatter.ofLocalizedTime(FormatStyle.SHORT).format(LocalTime.now());
             session.say(DeskWords.text(document.dirty() ? "save.doneButTyped" : "save.done", savedAt,
                     document.number()));
         }
         firePropertyChange(PROP_DIRTY);
+    }
+
+    /** The places whose texts could not be understood and so were not saved, by the names that people see. */
+    private List<String> stillTyped() {
+        List<String> places = new ArrayList<>();
+        for (OutlineRow row : outline()) {
+            if (row instanceof OutlineRow.Page p && p.dirty()) {
+                for (String pointer : document.draft(p.key()).asTyped().keySet()) {
+                    String[] place = {p.label()};
+                    stack.each((key, page) -> page.nameOf(pointer).filter(n -> key.equals(p.key()))
+                            .ifPresent(n -> place[0] = DeskWords.text("save.typedAt", p.label(), n)));
+                    places.add(place[0]);
+                }
+            }
+        }
+        return places;
     }
 
     private void failed(String words, IProgressMonitor monitor) {

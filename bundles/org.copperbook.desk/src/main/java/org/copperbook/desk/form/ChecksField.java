@@ -63,6 +63,11 @@ final class ChecksField implements FormField {
     }
 
     @Override
+    public String label() {
+        return row.label();
+    }
+
+    @Override
     public String pointer() {
         return pointer;
     }

@@ -24,6 +24,11 @@ final class ComputedField implements FormField {
     }
 
     @Override
+    public String label() {
+        return row.label();
+    }
+
+    @Override
     public String pointer() {
         return id;
     }

@@ -25,6 +25,11 @@ public final class FieldBinding {
 
         /** Says something beside the field. */
         void say(Note note);
+
+        /** Takes what was said away while somebody types, without moving what stands below. */
+        default void quiet() {
+            say(new Note.None());
+        }
     }
 
     private final JobDocument document;
@@ -60,7 +65,7 @@ public final class FieldBinding {
         typing = true;
         try {
             take(view.text());
-            view.say(new Note.None());
+            view.quiet();
         } finally {
             typing = false;
         }

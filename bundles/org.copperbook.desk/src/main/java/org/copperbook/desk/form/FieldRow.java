@@ -33,6 +33,8 @@ final class FieldRow {
     private static final int MARK = 2;
     private static final int GAP = 8;
     private static final int LABEL_DOWN = 6;
+    /** Field, interval bar, and what is said beside them. */
+    private static final int COLUMNS = 3;
 
     private final Composite box;
     private final Label label;
@@ -43,6 +45,8 @@ final class FieldRow {
     private Composite note;
     private Note said = new Note.None();
     private String spokenNote = "";
+    private boolean widens;
+    private boolean beside;
 
     FieldRow(Composite parent, String labelText, int labelWidth, Runnable relayout) {
         this.relayout = relayout;
@@ -55,7 +59,7 @@ final class FieldRow {
         GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.BEGINNING).hint(labelWidth, SWT.DEFAULT)
                 .indent(0, LABEL_DOWN).applyTo(label);
         right = new Composite(box, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(right);
+        GridLayoutFactory.fillDefaults().numColumns(COLUMNS).spacing(GAP, 0).applyTo(right);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(right);
         frame = new Composite(right, SWT.NONE);
         GridLayoutFactory.fillDefaults().extendedMargins(0, 0, 0, MARK).applyTo(frame);
@@ -71,6 +75,7 @@ final class FieldRow {
 
     /** Finishes the row round its control. */
     void holds(Control control, String pointer, int widthHint, boolean grab) {
+        widens = grab;
         boolean oneLine = control instanceof Text || control instanceof Combo;
         GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, oneLine ? target(control) : SWT.DEFAULT)
                 .applyTo(control);
@@ -121,7 +126,7 @@ final class FieldRow {
         int field = hint > 0 ? hint : Look.of(box).wrapping();
         boolean fits = bar.verdict() == null || right.getSize().x <= 0
                 || field + GAP + bar.computeSize(SWT.DEFAULT, SWT.DEFAULT).x <= right.getSize().x;
-        int span = fits ? 1 : 2;
+        int span = fits ? 1 : COLUMNS;
         if (data.horizontalSpan != span) {
             data.horizontalSpan = span;
             relayout.run();
@@ -143,7 +148,7 @@ final class FieldRow {
         frame.setBackground(wrong ? look.palette().problem() : null);
         spokenNote = "";
         if (next instanceof Note.Problem p) {
-            text(p.text(), true);
+            problem(p.text());
         } else if (next instanceof Note.Explained e) {
             text(e.text(), false);
         } else if (next instanceof Note.Question q) {
@@ -158,6 +163,23 @@ final class FieldRow {
         relayout.run();
     }
 
+    /** Takes away what was said and keeps its place below the field, so that nothing moves under a typing hand. */
+    void quiet() {
+        if (note == null || beside) {
+            say(new Note.None(), a -> { });
+        } else {
+            note.setVisible(false);
+            frame.setBackground(null);
+            spokenNote = "";
+            said = null;
+        }
+    }
+
+    /** What stands before the field. */
+    String label() {
+        return label.getText();
+    }
+
     /** Puts the cursor on the first answer, if a question stands here. */
     boolean focusAnswer() {
         if (note != null) {
@@ -170,12 +192,27 @@ final class FieldRow {
         return false;
     }
 
+    /** Says beside the field what is wrong, where the row has the room; else below it. */
+    private void problem(String words) {
+        text(words, true);
+        int room = right.getSize().x - frame.getSize().x - (bar.verdict() == null ? 0 : bar.getSize().x) - 2 * GAP;
+        boolean barUnder = ((GridData) bar.getLayoutData()).horizontalSpan > 1;
+        Label line = (Label) note.getChildren()[0];
+        int height = frame.getSize().y;
+        beside = !widens && !barUnder && room > 0 && line.computeSize(room, SWT.DEFAULT).y <= height;
+        if (beside) {
+            GridDataFactory.fillDefaults().hint(room, height).applyTo(note);
+            GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).span(4, 1).grab(true, true).applyTo(line);
+        }
+    }
+
     private void text(String words, boolean wrong) {
         Look look = Look.of(box);
+        beside = false;
         spokenNote = words;
         note = new Composite(right, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(4).spacing(6, 2).applyTo(note);
-        GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(note);
+        GridDataFactory.fillDefaults().span(COLUMNS, 1).grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(note);
         Label line = look.as(Look.Role.TEXT, new Label(note, SWT.WRAP));
         line.setText(words);
         line.setForeground(wrong ? look.palette().problem() : look.palette().muted());

@@ -197,6 +197,12 @@ public final class Form {
         return false;
     }
 
+    /** What people call the place to which a JSON pointer leads: a field's label, a grid's row and heading. */
+    public Optional<String> nameOf(String pointer) {
+        return fields.stream().filter(f -> f.pointer().equals(pointer)).map(FormField::label).findFirst()
+                .or(() -> grids.stream().filter(g -> g.hasColumnFor(pointer)).map(g -> g.nameOf(pointer)).findFirst());
+    }
+
     /** Puts the cursor on what stands first on the form and can take it: a field, a grid, or what an area holds. */
     public boolean focusFirst() {
         return focusFirst(body);

@@ -6,6 +6,9 @@ import org.copperbook.jobs.check.Verdict;
 /** One field on a page. */
 public interface FormField {
 
+    /** What stands before the field. */
+    String label();
+
     /** JSON pointer of the field in its part. */
     String pointer();
 

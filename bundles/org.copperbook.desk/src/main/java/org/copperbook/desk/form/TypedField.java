@@ -57,6 +57,11 @@ final class TypedField implements FormField {
             public void say(Note note) {
                 row.say(note, TypedField.this::answered);
             }
+
+            @Override
+            public void quiet() {
+                row.quiet();
+            }
         });
         row.holds(control, pointer, chars > 0 ? look.chars(chars) : SWT.DEFAULT, chars <= 0);
         if (shape == Shape.LINES) {
@@ -166,6 +171,11 @@ final class TypedField implements FormField {
         } finally {
             showing = false;
         }
+    }
+
+    @Override
+    public String label() {
+        return row.label();
     }
 
     @Override

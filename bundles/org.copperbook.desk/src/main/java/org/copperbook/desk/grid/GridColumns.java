@@ -31,6 +31,7 @@ public final class GridColumns {
     private final Words words;
     private final PageSite site;
     private final List<GridColumn> columns = new ArrayList<>();
+    private final List<String> help = new ArrayList<>();
     private int saysAt = -1;
 
     public GridColumns(Words words, PageSite site) {
@@ -118,19 +119,19 @@ public final class GridColumns {
 
     /** An entry of the page's own. */
     public GridColumns entry(String pointer, String key, Entry entry, int chars) {
-        columns.add(new GridColumn(pointer, words.text(key), entry, chars, null));
+        add(key, new GridColumn(pointer, words.text(key), entry, chars, null));
         return this;
     }
 
     /** A text computed from the row. */
     public GridColumns computed(String id, String key, Function<JsonNode, String> text) {
-        columns.add(new GridColumn(id, words.text(key), null, NUMBER, text));
+        add(key, new GridColumn(id, words.text(key), null, NUMBER, text));
         return this;
     }
 
     /** A short text computed from the row: a number, a mark. */
     public GridColumns computedMark(String id, String key, Function<JsonNode, String> text) {
-        columns.add(new GridColumn(id, words.text(key), null, NARROW, text));
+        add(key, new GridColumn(id, words.text(key), null, NARROW, text));
         return this;
     }
 
@@ -143,6 +144,16 @@ public final class GridColumns {
     /** A very short text that is typed: a phase, a lead. */
     public GridColumns letter(String pointer, String key) {
         return entry(pointer, key, new TextEntry(), LETTER);
+    }
+
+    private void add(String key, GridColumn column) {
+        columns.add(column);
+        help.add(words.has(key + ".help") ? words.text(key + ".help") : column.title());
+    }
+
+    /** What F1 says of each column: the text under the key of its heading with ".help" behind it, else the heading. */
+    List<String> help() {
+        return List.copyOf(help);
     }
 
     /** Place of the column that says what is judged in the row. */

@@ -51,6 +51,7 @@ public final class RecordGrid {
     private static final int CELL_AIR = 14;
 
     private final PageSite site;
+    private final String name;
     private final String list;
     private final GridModel model;
     private final Composite box;
@@ -70,6 +71,7 @@ public final class RecordGrid {
     public RecordGrid(Composite parent, PageSite site, String list, GridColumns columns, String name) {
         this.site = site;
         this.list = list;
+        this.name = name;
         this.model = new GridModel(site.document(), site.key(), list, columns.columns());
         Look look = Look.of(parent);
         box = new Composite(parent, SWT.NONE);
@@ -127,6 +129,8 @@ public final class RecordGrid {
                 }
             }
         });
+        List<String> help = columns.help();
+        table.addListener(SWT.Help, e -> say(help.get(cursor.column())));
         look.onResize(table, this::resize);
         refresh();
     }
@@ -245,6 +249,12 @@ public final class RecordGrid {
     public boolean hasColumnFor(String pointer) {
         int row = model.rowOf(pointer);
         return row >= 0 && !pointer.equals(model.rowPointer(row)) && model.concerns(pointer, row);
+    }
+
+    /** What people call the cell to which a JSON pointer leads: the grid, its row counted from one, the heading. */
+    public String nameOf(String pointer) {
+        return DeskWords.text("grid.place", name, Integer.toString(model.rowOf(pointer) + 1),
+                model.columns().get(model.columnOf(pointer)).title());
     }
 
     /** Puts the cursor on a cell. */

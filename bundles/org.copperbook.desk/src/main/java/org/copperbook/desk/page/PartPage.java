@@ -2,6 +2,7 @@ package org.copperbook.desk.page;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Optional;
 import org.copperbook.desk.document.JobDocument;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.text.Words;
@@ -83,6 +84,11 @@ public abstract class PartPage {
     public final void judge(List<Verdict> ofJob) {
         form.show(ofJob.stream().filter(v -> v.part().equals(key())).toList());
         judged(ofJob);
+    }
+
+    /** What people call the place to which a JSON pointer leads, if it is on the page. */
+    public Optional<String> nameOf(String pointer) {
+        return form.nameOf(pointer);
     }
 
     /** Puts the cursor where a JSON pointer leads. */

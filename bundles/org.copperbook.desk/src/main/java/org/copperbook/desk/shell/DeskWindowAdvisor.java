@@ -6,6 +6,7 @@ import org.copperbook.desk.editor.JobInput;
 import org.copperbook.desk.editor.LeftJobs;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.store.JobStore;
+import org.copperbook.store.RegisterQuery;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
@@ -68,11 +69,31 @@ final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
                 page.openEditor(new BeginningInput(), Desk.BEGINNING);
             } else if (session.arguments().job().isPresent()) {
                 open(page, session.arguments().job().get());
+            } else {
+                hintWhenEmpty(page);
             }
         } catch (PartInitException e) {
             ILog.of(DeskWindowAdvisor.class).error("the first page could not be opened", e);
         }
         offerLeft(page);
+    }
+
+    /** Says how the first machine is booked in while there is no job. */
+    private void hintWhenEmpty(IWorkbenchPage page) {
+        Display display = Display.getCurrent();
+        session.background().execute(() -> {
+            if (session.store().register(RegisterQuery.first(0)).total() == 0) {
+                display.asyncExec(() -> beginning(page));
+            }
+        });
+    }
+
+    private static void beginning(IWorkbenchPage page) {
+        try {
+            page.openEditor(new BeginningInput(), Desk.BEGINNING);
+        } catch (PartInitException e) {
+            ILog.of(DeskWindowAdvisor.class).error("the hint for an empty workshop could not be opened", e);
+        }
     }
 
     /** Opens again what somebody was typing into when the program last ended; each job offers its text back. */

@@ -9,8 +9,8 @@ import org.eclipse.swt.widgets.Display;
 /** What the status line always says: where the store lies, whether it is the demo, who works here. */
 final class StatusItems {
 
-    private static final int WHO_CHARS = 30;
-    private static final int STORE_CHARS = 58;
+    private static final int WHO_CHARS = 26;
+    private static final int STORE_CHARS = 40;
 
     private final DeskSession session;
     private final StatusLineContributionItem store = new StatusLineContributionItem("org.copperbook.store", STORE_CHARS);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.copperbook.calc.verdict.Outcome;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.reading.Observed;
+import org.copperbook.jobs.reading.Place;
 import org.copperbook.jobs.reading.Reading;
 import org.copperbook.jobs.reading.ReadingQuantity;
 import org.copperbook.jobs.shop.Shop;
@@ -35,7 +36,7 @@ final class InstrumentCheck implements Check {
         double seen = r.observed().value() == null ? 0 : r.observed().value();
         MeterUse use = MeterUse.of(seen, unit(r.quantity()), r.instrument(), r.at(), shop);
         VerdictDraft d = VerdictDraft.of("meter." + l.part().toString().replace('/', '.') + "." + l.id(), l.part(),
-                Phrases.say("title.meter")).path(l.path()).takenAt(r.at()).outcome(Outcome.DOUBTFUL);
+                Phrases.say("title.meter", where(l))).path(l.path()).takenAt(r.at()).outcome(Outcome.DOUBTFUL);
         if (!use.objection().isEmpty()) {
             return Optional.of(d.reason(use.objection()).settle(use.remedy()).done());
         }
@@ -55,6 +56,27 @@ final class InstrumentCheck implements Check {
                 .reason(Phrases.say("meter.cannot-resolve", use.name(),
                         Figures.show(ohms.meter().value().value(), 2 * ohms.meter().value().u(), "ohm")))
                 .settle(Phrases.say("settle.bridge")).done());
+    }
+
+    /** Which reading it is, in words: winding, marks, and when in the job's life; its place in the list at the least. */
+    private static String where(LoggedReading l) {
+        Place place = l.reading().place();
+        List<String> words = new ArrayList<>();
+        if (place != null && place.winding() != null) {
+            words.add(Phrases.word("role", place.winding()));
+        }
+        if (place != null && !place.mark().isBlank()) {
+            words.add(place.kind() == Place.Kind.COIL_GROUP ? Phrases.say("place.group", place.mark()) : place.mark());
+        } else if (place != null && place.kind() == Place.Kind.TO_EARTH) {
+            words.add(Phrases.say("place.to-earth"));
+        }
+        if (words.isEmpty()) {
+            words.add(Phrases.say("meter.reading", l.id()));
+        }
+        if (l.state() != null) {
+            words.add(Phrases.word("state", l.state()));
+        }
+        return String.join(", ", words);
     }
 
     private static String unit(ReadingQuantity q) {

@@ -158,6 +158,8 @@ class ResistanceCheckTest {
         assertEquals(Outcome.DOUBTFUL, v.outcome());
         assertTrue(v.reason().contains("2027-01-12"), v.reason());
         assertEquals(Outcome.DOUBTFUL, Bench.outcome(overdue, shop, "meter.winding.main-stator.pU"));
+        String title = Bench.verdict(overdue, shop, "meter.winding.main-stator.pU").title();
+        assertTrue(title.contains("Main stator") && title.contains("U"), title);
     }
 
     @ParameterizedTest

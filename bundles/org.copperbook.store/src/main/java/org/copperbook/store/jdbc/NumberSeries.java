@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import org.copperbook.store.NumberPattern;
 
 /** Gives out job numbers without gaps: the count is raised in the transaction that keeps the job. */
 final class NumberSeries {

@@ -29,6 +29,7 @@ import org.copperbook.jobs.shop.Workshop;
 import org.copperbook.jobs.winding.OldCard;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.LotSearch;
+import org.copperbook.store.NumberPattern;
 import org.copperbook.store.Revision;
 import org.copperbook.store.Saved;
 import org.copperbook.store.StageOf;

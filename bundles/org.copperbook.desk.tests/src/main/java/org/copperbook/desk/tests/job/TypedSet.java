@@ -111,11 +111,10 @@ final class TypedSet {
                 .paste("/groups", 0, "/number", IntStream.rangeClosed(1, 8).mapToObj(n -> n + "\t\t\t"
                         + (n % 2 == 0 ? "yes" : "no") + "\tx306\t" + (n == 3 ? "60.5 m" : n == 6 ? "54.6 m" : "3.5545"))
                         .toArray(String[]::new))
-                .paste("/counts", 0, "/ordinal", "1\tW. Birch\t2026-03-06 09:00\t1\t1-8: 306",
-                        "2\tW. Cedar\t2026-03-06 14:00\t1\t1-8: 306");
+                .field("/thermalClass", "F");
         photo("drive end");
         photo("non-drive end");
-        job.field("/thermalClass", "F");
+        job.count("1-8: 306", "1").somebody("winder-2").count("1-8: 306", "1").somebody("winder-1");
     }
 
     void newWinding() {

@@ -11,6 +11,8 @@ import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.check.HoldPointState;
 import org.copperbook.jobs.signoff.HoldPoint;
+import org.copperbook.jobs.winding.TurnCount;
+import org.copperbook.jobs.winding.WindingData;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
@@ -166,6 +168,20 @@ public final class JobByKeys {
             }
         }
         return this;
+    }
+
+    /** Counts the turns of the old winding as whoever works here, from a note on paper, and hands the count in. */
+    public JobByKeys count(String turns, String strands) {
+        press("count.begin", () -> desktop.shows("count.whole"))
+                .field("count.whole", turns)
+                .field("count.tapStrands", strands);
+        long before = handedIn();
+        return press("count.handIn", () -> handedIn() > before);
+    }
+
+    private long handedIn() {
+        return editor.document().part(editor.shown().orElseThrow(), WindingData.class).stream()
+                .flatMap(w -> w.counts().stream()).filter(TurnCount::handedIn).count();
     }
 
     /** Acknowledges the cautions of a step. */

@@ -96,7 +96,7 @@ class TypedByKeyboardTest {
                 .field("conditions.windingCelsius", "19,5")
                 .choose("conditions.method", "four-wire")
                 .row("/groups", 0, "/resistance", "0.0415")
-                .row("/counts", 0, "/groups", "1-12: 6 6 6");
+                .count("1-12: 6 6 6", "12");
         job.walker().go(desktop.field("photos.add"));
         assertEquals("photos.add", job.walker().at());
         job.save();

@@ -1,15 +1,13 @@
-package org.copperbook.store.jdbc;
+package org.copperbook.store;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.copperbook.store.StoreException;
-import org.copperbook.store.StoreText;
 
 /**
  * How a job number is written: text with {@code {n}} or {@code {n:4}} (the running number, with at least so many
  * digits) once, and {@code {year}} where the series starts again each year.
  */
-final class NumberPattern {
+public final class NumberPattern {
 
     private static final Pattern SLOT = Pattern.compile("\\{([^{}]*)\\}");
     private static final Pattern RUNNING = Pattern.compile("n(?::([1-9]))?");
@@ -22,7 +20,7 @@ final class NumberPattern {
      *
      * @throws StoreException BAD_NUMBER_SERIES when it has no running number, two, an unknown slot or control characters
      */
-    NumberPattern(String text) {
+    public NumberPattern(String text) {
         this.text = text;
         int running = 0;
         boolean year = false;
@@ -45,7 +43,7 @@ final class NumberPattern {
     }
 
     /** The number in words of this pattern. */
-    String format(int year, long n) {
+    public String format(int year, long n) {
         Matcher slots = SLOT.matcher(text);
         StringBuilder out = new StringBuilder();
         while (slots.find()) {
@@ -62,11 +60,11 @@ final class NumberPattern {
     }
 
     /** The year under which the series counts: 0 when it runs on through the years. */
-    int seriesYear(int year) {
+    public int seriesYear(int year) {
         return yearly ? year : 0;
     }
 
-    String text() {
+    public String text() {
         return text;
     }
 
