@@ -6,8 +6,10 @@ import org.copperbook.jobs.check.Verdict;
 /** One field on a page. */
 public interface FormField {
 
-    /** What stands before the field. */
-    String label();
+    /** What stands before the field; its pointer where nothing does. */
+    default String label() {
+        return pointer();
+    }
 
     /** JSON pointer of the field in its part. */
     String pointer();
