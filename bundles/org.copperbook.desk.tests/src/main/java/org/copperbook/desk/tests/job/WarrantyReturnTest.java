@@ -34,7 +34,7 @@ class WarrantyReturnTest {
     private void comesBackFrom(String earlier) throws Exception {
         PublishedSet set = new PublishedSet(desktop);
         String number = earlier == null ? set.takeIn(PartKind.values()) : earlier;
-        ObjectNode booking = desktop.session().json().tree(set.part(BOOKING));
+        ObjectNode booking = desktop.session().json().tree(set.whole().part(BOOKING).orElseThrow());
         booking.put("earlierJob", number);
         JobHandle back = desktop.session().store().create(
                 (Booking) desktop.session().json().read(BOOKING, booking), "foreman-1");
