@@ -53,9 +53,9 @@ final class MmfDrawing {
         List<Point> wave = new ArrayList<>();
         int points = 40 * winding.polePairs();
         for (int i = 0; i <= points; i++) {
-            double share = (double) i / points;
-            wave.add(new Point(LEFT + (share * slots + 0.5) * pitch > right ? right : LEFT + (share * slots + 0.5) * pitch,
-                    middle - stairs.working(share) * unit));
+            double x = LEFT + (right - LEFT) * i / points;
+            double share = ((x - LEFT) / pitch - 0.5) / slots;
+            wave.add(new Point(x, middle - stairs.working(share) * unit));
         }
         sketch.line("working", ScenePalette.series(1), 1.6, wave);
         double y = TOP + HIGH + 40;

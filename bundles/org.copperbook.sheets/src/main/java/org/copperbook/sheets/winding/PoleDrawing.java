@@ -30,7 +30,8 @@ final class PoleDrawing {
         phases = Phases.of(data.groups());
         List<String> said = data.polaritySequence() == null ? List.of()
                 : List.of(data.polaritySequence().strip().split("[\\s,;-]+"));
-        polarity = said.size() == data.groups().size() ? said : List.of();
+        boolean plain = said.stream().allMatch(p -> p.toUpperCase(java.util.Locale.ROOT).matches("(N|S).*"));
+        polarity = plain && said.size() == data.groups().size() ? said : List.of();
     }
 
     /** The poles laid flat, seen from the air gap. */
@@ -41,10 +42,11 @@ final class PoleDrawing {
         for (int i = 0; i < poles; i++) {
             CoilGroup g = data.groups().get(i);
             double x = LEFT + (i + 0.5) * PITCH;
-            pole(g, x);
+            pole(i, x);
             String style = phases.style(g);
-            end(wiring, new End(g, true), x - 10, ends, style, poles);
-            end(wiring, new End(g, false), x + 10, ends, style, poles);
+            double start = startsRight(i) ? 10 : -10;
+            end(wiring, new End(g, true), x + start, ends, style, poles);
+            end(wiring, new End(g, false), x - start, ends, style, poles);
             sketch.text("group/" + g.number(), ScenePalette.TEXT, x, TOP - 34, Anchor.MIDDLE, 12,
                     sketch.say("pole.name", g.number()) + polarity(i));
             turns(g, x, TOP + HIGH / 2 + 16);
@@ -70,25 +72,37 @@ final class PoleDrawing {
         }
     }
 
-    /** The pole body with its coil round it; the arrows show the way of the current from F1. */
-    private void pole(CoilGroup g, double x) {
+    /**
+     * Seen from the air gap, current against the clock makes a north pole. A coil entered at its start therefore runs up
+     * on the right of a north pole; where the polarity is not captured the start is drawn on the left.
+     */
+    private boolean startsRight(int i) {
+        return !polarity.isEmpty() && isNorth(i) != Boolean.TRUE.equals(data.groups().get(i).reversed());
+    }
+
+    private boolean isNorth(int i) {
+        return polarity.get(i).toUpperCase(java.util.Locale.ROOT).startsWith("N");
+    }
+
+    /** The pole body with its coil round it; the arrows show the way of the current that its polarity needs. */
+    private void pole(int i, double x) {
+        CoilGroup g = data.groups().get(i);
         String id = "group/" + g.number() + "/coil/1";
+        String left = id + (startsRight(i) ? "/return" : "/go");
+        String right = id + (startsRight(i) ? "/go" : "/return");
         String style = phases.style(g);
         sketch.line("group/" + g.number(), ScenePalette.FAINT, 1.2, x - HALF + 12, TOP, x - HALF + 12, TOP + HIGH,
                 x + HALF - 12, TOP + HIGH, x + HALF - 12, TOP, x - HALF + 12, TOP);
-        sketch.line(id + "/go", style, 2.6, x - HALF, TOP - 6, x - HALF, TOP + HIGH + 6);
-        sketch.line(id + "/return", style, 2.6, x + HALF, TOP - 6, x + HALF, TOP + HIGH + 6);
+        sketch.line(left, style, 2.6, x - HALF, TOP - 6, x - HALF, TOP + HIGH + 6);
+        sketch.line(right, style, 2.6, x + HALF, TOP - 6, x + HALF, TOP + HIGH + 6);
         sketch.line(id + "/end", style, 2.6, x - HALF, TOP - 6, x - HALF + 8, TOP - 14, x + HALF - 8, TOP - 14, x + HALF,
                 TOP - 6);
         sketch.line(id + "/end", style, 2.6, x - HALF, TOP + HIGH + 6, x - 10, TOP + HIGH + 16, x - 10, TOP + HIGH + 30);
         sketch.line(id + "/end", style, 2.6, x + HALF, TOP + HIGH + 6, x + 10, TOP + HIGH + 16, x + 10, TOP + HIGH + 30);
-        boolean forward = forward(g);
-        sketch.arrow(id + "/go/sense", style, x - HALF, TOP + HIGH * 0.4, 0, forward ? -1 : 1, 8);
-        sketch.arrow(id + "/return/sense", style, x + HALF, TOP + HIGH * 0.4, 0, forward ? 1 : -1, 8);
-    }
-
-    private static boolean forward(CoilGroup g) {
-        return !Boolean.TRUE.equals(g.reversed());
+        if (!polarity.isEmpty()) {
+            sketch.arrow(left + "/sense", style, x - HALF, TOP + HIGH * 0.4, 0, isNorth(i) ? 1 : -1, 8);
+            sketch.arrow(right + "/sense", style, x + HALF, TOP + HIGH * 0.4, 0, isNorth(i) ? -1 : 1, 8);
+        }
     }
 
     private void end(Wiring wiring, End end, double x, double ends, String style, int poles) {
@@ -114,11 +128,15 @@ final class PoleDrawing {
             body(g, edge, cy, a, base, shoe, half);
             double middle = (base + shoe) / 2;
             String style = phases.style(g);
-            Point left = turned(edge, cy, a, middle, -half - 12);
-            Point right = turned(edge, cy, a, middle, half + 12);
-            String id = "group/" + g.number() + "/coil/1";
-            EndView.current(sketch, id + "/go", style, left, 7, forward(g));
-            EndView.current(sketch, id + "/return", style, right, 7, !forward(g));
+            for (int side = -1; side <= 1; side += 2) {
+                Point p = turned(edge, cy, a, middle, side * (half + 12));
+                String id = "group/" + g.number() + "/coil/1/" + (side < 0 ? "left" : "right");
+                if (polarity.isEmpty()) {
+                    sketch.ring(id, ScenePalette.TEXT, 1.1, p.x(), p.y(), 7);
+                } else {
+                    EndView.current(sketch, id, style, p, 7, (isNorth(i) != out) == side < 0);
+                }
+            }
             Point name = turned(edge, cy, a, label, 0);
             sketch.text("group/" + g.number(), ScenePalette.TEXT, name.x(), name.y(), Anchor.MIDDLE, 12,
                     g.number() + polarity(i));

@@ -110,7 +110,7 @@ final class Sketch {
     Scene scene(String title, double width, double below, List<String> notes) {
         text("", ScenePalette.TEXT, EDGE, TITLE, Anchor.START, 13, title);
         double wide = Math.max(width, new Text("", "", new Point(0, 0), Anchor.START, 13, false, title).width() + 2 * EDGE);
-        wide = Math.max(wide, 520);
+        wide = Math.max(Math.max(wide, 520), rightmost() + EDGE);
         double y = below;
         for (String note : notes) {
             for (String row : broken(note, wide - 2 * EDGE)) {
@@ -119,6 +119,11 @@ final class Sketch {
             }
         }
         return new Scene(title, wide, y + 4, marks);
+    }
+
+    private double rightmost() {
+        return marks.stream().mapToDouble(m -> m instanceof Text t ? t.left() + t.width()
+                : m instanceof Line l ? l.points().stream().mapToDouble(Point::x).max().orElse(0) : 0).max().orElse(0);
     }
 
     private static List<String> broken(String note, double room) {

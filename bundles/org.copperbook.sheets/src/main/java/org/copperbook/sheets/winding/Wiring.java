@@ -21,6 +21,7 @@ final class Wiring {
     private static final double TRACK = 9;
     private static final double BUS = 12;
     private static final double TERMINALS_APART = 34;
+    private static final double MARGIN = 16;
 
     private final Sketch sketch;
     private final Phases phases;
@@ -117,7 +118,7 @@ final class Wiring {
             if (free(first + step) && !crowded(first + step, marksAt)) {
                 x = first + step;
                 own = false;
-            } else if (first - step > APART && free(first - step) && !crowded(first - step, marksAt)) {
+            } else if (first - step > MARGIN && free(first - step) && !crowded(first - step, marksAt)) {
                 x = first - step;
                 own = false;
             }
