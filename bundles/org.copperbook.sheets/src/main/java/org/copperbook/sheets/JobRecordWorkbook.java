@@ -22,6 +22,7 @@ import org.copperbook.sheets.record.ChartSheet;
 import org.copperbook.sheets.record.ComparisonSheet;
 import org.copperbook.sheets.record.CoreSheet;
 import org.copperbook.sheets.record.CoverSheet;
+import org.copperbook.sheets.record.DrawingSheet;
 import org.copperbook.sheets.record.InstrumentSheet;
 import org.copperbook.sheets.record.ProcessSheet;
 import org.copperbook.sheets.record.RecordContext;
@@ -93,6 +94,7 @@ public final class JobRecordWorkbook {
         List<RecordSheet> sheets = new ArrayList<>(List.of(new CoverSheet(), new BookingSheet(), new AsFoundSheet()));
         for (WindingRole role : WindingRole.values()) {
             sheets.add(new WindingSheet(role));
+            sheets.add(new DrawingSheet(role));
         }
         sheets.addAll(List.of(new RectifierSheet(), new CoreSheet(), new ProcessSheet(), new PlanSheet(),
                 new RunUpSheet(), new ChartSheet(), new ComparisonSheet(),

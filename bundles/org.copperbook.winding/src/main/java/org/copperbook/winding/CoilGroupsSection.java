@@ -11,6 +11,7 @@ import org.copperbook.desk.entry.FieldUnit;
 import org.copperbook.desk.entry.NumberEntry;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.grid.GridColumns;
+import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.reading.ReadingEntry;
 import org.copperbook.jobs.reading.Place;
 import org.copperbook.jobs.reading.Reading;
@@ -24,6 +25,7 @@ final class CoilGroupsSection implements WindingSection {
 
     private final OpenWinding winding;
     private final WindingReadings readings;
+    private RecordGrid grid;
 
     CoilGroupsSection(OpenWinding winding, WindingReadings readings) {
         this.winding = winding;
@@ -32,7 +34,12 @@ final class CoilGroupsSection implements WindingSection {
 
     @Override
     public void build(Form here) {
-        here.grid("winding.groups", "/groups", this::columns).newRow(this::newGroup);
+        grid = here.grid("winding.groups", "/groups", this::columns).newRow(this::newGroup);
+    }
+
+    /** The grid, once it is built. */
+    RecordGrid grid() {
+        return grid;
     }
 
     private void columns(GridColumns columns) {

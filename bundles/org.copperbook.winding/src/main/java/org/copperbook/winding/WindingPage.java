@@ -10,6 +10,7 @@ import org.copperbook.jobs.winding.BlindCounts;
 import org.copperbook.jobs.winding.WindingData;
 import org.copperbook.winding.count.CountsSection;
 import org.copperbook.winding.design.FirstWindingSection;
+import org.copperbook.winding.drawing.DrawingSection;
 import org.copperbook.winding.figures.LiveFigures;
 import org.copperbook.winding.left.FoundLeftSection;
 import org.copperbook.winding.memory.PastWindingsSection;
@@ -38,6 +39,7 @@ public final class WindingPage extends PartPage {
         WindingReadings readings = new WindingReadings(winding);
         proposal = new ProposalSection(winding);
         oneLine = new OneLineSection(winding, readings);
+        CoilGroupsSection groups = new CoilGroupsSection(winding, readings);
         List<WindingSection> inOrder = List.of(
                 proposal,
                 oneLine,
@@ -49,7 +51,8 @@ public final class WindingPage extends PartPage {
                 new PastWindingsSection(winding),
                 new FirstWindingSection(winding),
                 readings,
-                new CoilGroupsSection(winding, readings),
+                groups,
+                new DrawingSection(winding, groups::grid),
                 new CoveredGroupsSection(readings),
                 new ReadingsSection(readings),
                 new WeighedSection(),

@@ -41,8 +41,12 @@ public final class PicturePage {
         return true;
     }
 
-    /** Paints a scene into the middle of an area within margins. */
-    static void paint(GC gc, Scene scene, Rectangle area, double margin) {
+    /**
+     * Paints a scene as it is printed into an area, as large as it fits.
+     *
+     * @param margin kept free on every side, in units of the area
+     */
+    public static void paint(GC gc, Scene scene, Rectangle area, double margin) {
         double scale = Math.min((area.width - 2 * margin) / scene.width(), (area.height - 2 * margin) / scene.height());
         ScenePainter.paint(gc, scene, ScenePalette.PRINT, area.x + (area.width - scene.width() * scale) / 2,
                 area.y + margin, scale, "");

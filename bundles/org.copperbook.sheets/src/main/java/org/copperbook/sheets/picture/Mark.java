@@ -80,6 +80,9 @@ public sealed interface Mark permits Mark.Line, Mark.Arc, Mark.Text {
             if ("il.,:;'|!()[] jtfI".indexOf(c) >= 0) {
                 return 0.4;
             }
+            if ("+\u2212=<>".indexOf(c) >= 0) {
+                return 0.86;
+            }
             return "mMwW%@\u03A9".indexOf(c) >= 0 ? 0.98 : Character.isUpperCase(c) ? 0.75 : 0.64;
         }
     }

@@ -40,7 +40,7 @@ final class EndView {
     }
 
     Scene drawn(String title) {
-        sketch.ring("", ScenePalette.FAINT, 1, cx, cy, bore);
+        sketch.ring("", ScenePalette.FAINT, 1, cx, cy, data.role().isRotor() ? bore + table.deepest() * DEEP + 4 : bore);
         table.coils().forEach(this::endTurn);
         table.coils().forEach(c -> {
             side(c.id() + "/go", c, c.go(), c.goLayer(), c.forward());
@@ -52,7 +52,7 @@ final class EndView {
         }
         table.groups().forEach(this::group);
         double below = sketch.legend(phases, 2 * cx + 2 * Sketch.TITLE);
-        List<String> notes = new ArrayList<>(List.of(sketch.say("note.endView")));
+        List<String> notes = new ArrayList<>(List.of(sketch.say("note.endView", sketch.say(data.role().isRotor() ? "ring.outer" : "ring.inner"))));
         notes.addAll(WindingNotes.table(sketch, table));
         return sketch.scene(title, 2 * cx, below, notes);
     }
@@ -64,7 +64,8 @@ final class EndView {
     }
 
     private double radius(int layer) {
-        return bore + 10 + (layer - 1) * DEEP;
+        // The slots of a rotor open outwards.
+        return bore + 10 + (data.role().isRotor() ? table.deepest() - layer : layer - 1) * DEEP;
     }
 
     private void endTurn(Placed c) {

@@ -89,8 +89,8 @@ final class Sketch {
     }
 
     static boolean overlap(Text a, Text b) {
-        return a.left() < b.left() + b.width() && b.left() < a.left() + a.width()
-                && Math.abs(a.at().y() - b.at().y()) < (a.size() + b.size()) / 2;
+        return Math.abs(a.at().y() - b.at().y()) < (a.size() + b.size()) / 2
+                && a.left() < b.left() + b.width() && b.left() < a.left() + a.width();
     }
 
     /** The legend: each phase with its line. Returns where the next line begins. */

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -128,6 +129,15 @@ class WindingViewTest {
             peak = Math.max(peak, stairs.working(i / 360.0));
         }
         assertEquals(1, peak, 1e-3);
+    }
+
+    @Test
+    void everyRoleLayAndConnectionHasItsWord() {
+        Sketch words = new Sketch();
+        List<Enum<?>> members = new ArrayList<>(List.of(WindingRole.values()));
+        members.addAll(List.of(WindingData.CoilType.values()));
+        members.addAll(List.of(WindingData.Connection.values()));
+        members.forEach(member -> assertFalse(words.say(member).isBlank(), member.toString()));
     }
 
     @Test

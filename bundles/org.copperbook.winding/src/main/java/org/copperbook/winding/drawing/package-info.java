@@ -1,0 +1,2 @@
+/** The drawings of a winding on its page. */
+package org.copperbook.winding.drawing;
