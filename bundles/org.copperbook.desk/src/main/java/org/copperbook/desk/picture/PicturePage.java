@@ -1,8 +1,12 @@
 package org.copperbook.desk.picture;
 
+import java.io.ByteArrayInputStream;
+import org.copperbook.sheets.picture.PngPicture;
 import org.copperbook.sheets.picture.Scene;
 import org.copperbook.sheets.picture.ScenePalette;
 import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.printing.Printer;
 import org.eclipse.swt.printing.PrinterData;
@@ -12,6 +16,7 @@ public final class PicturePage {
 
     private static final double MM_PER_INCH = 25.4;
     private static final double MARGIN_MM = 12;
+    private static final double IMAGE_SCALE = 3;
 
     private PicturePage() {
     }
@@ -48,7 +53,15 @@ public final class PicturePage {
      */
     public static void paint(GC gc, Scene scene, Rectangle area, double margin) {
         double scale = Math.min((area.width - 2 * margin) / scene.width(), (area.height - 2 * margin) / scene.height());
-        ScenePainter.paint(gc, scene, ScenePalette.PRINT, area.x + (area.width - scene.width() * scale) / 2,
-                area.y + margin, scale, "");
+        // As an image: the transforms that lines and words need are not those of the paper on every printer.
+        ImageData data = new ImageData(new ByteArrayInputStream(PngPicture.of(scene, ScenePalette.PRINT, IMAGE_SCALE)));
+        Image image = new Image(gc.getDevice(), data);
+        try {
+            int width = (int) (scene.width() * scale);
+            gc.drawImage(image, 0, 0, data.width, data.height, area.x + (area.width - width) / 2, (int) (area.y + margin),
+                    width, (int) (scene.height() * scale));
+        } finally {
+            image.dispose();
+        }
     }
 }

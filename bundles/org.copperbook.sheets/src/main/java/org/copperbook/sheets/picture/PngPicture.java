@@ -18,7 +18,7 @@ import javax.imageio.ImageIO;
 public final class PngPicture {
 
     /** More pixels than this are not drawn: the image would not fit in memory. */
-    private static final double MOST_PIXELS = 120_000_000;
+    private static final double MOST_PIXELS = 40_000_000;
 
     private PngPicture() {
     }
