@@ -48,11 +48,6 @@ final class PublishedSet {
         }
     }
 
-    /** A part as it stands in the file. */
-    Part part(PartKey key) {
-        return whole.part(key).orElseThrow();
-    }
-
     /** The set as its file holds it. */
     Job whole() {
         return whole;

@@ -168,9 +168,9 @@ final class TypedSet {
                         insulationLeft("exciter stator", "900", 44), insulationLeft("exciter rotor", "300", 45))
                 .acknowledge("live-run-up")
                 .paste("/points", 0, "/kind",
-                        String.join("\t", "no load", "own regulator", "1800", "60", "22.1", "0.74", "208.1", "207.9",
+                        String.join("\t", "no load", "own regulator", "1800", "60", "22.1", "0.74", "", "208.1", "207.9",
                                 "208.3", "120.1", "120.0", "120.3", "", "", "", "volt-1", "2026-03-20 10:00"),
-                        String.join("\t", "on load", "own regulator", "1798", "59.9", "52.0", "1.74", "207.4", "207.1",
+                        String.join("\t", "on load", "own regulator", "1798", "59.9", "52.0", "1.74", "", "207.4", "207.1",
                                 "207.6", "", "", "", "60", "45", "208", "volt-1", "2026-03-20 11:00"))
                 .field("/phaseSequence", "U V W").field("/sequenceRight", "yes")
                 .field("/regulation/setPointV", "208").field("/regulation/lowestV", "207.1")

@@ -97,8 +97,8 @@ class TypedByKeyboardTest {
                 .choose("conditions.method", "four-wire")
                 .row("/groups", 0, "/resistance", "0.0415")
                 .count("1-12: 6 6 6", "12");
-        job.walker().go(desktop.field("photos.add"));
-        assertEquals("photos.add", job.walker().at());
+        job.walker().go(desktop.field("photo.add"));
+        assertEquals("photo.add", job.walker().at());
         job.save();
         WindingData kept = (WindingData) kept().part(STATOR).orElseThrow();
         assertEquals(12, kept.wire().get(0).strands());
