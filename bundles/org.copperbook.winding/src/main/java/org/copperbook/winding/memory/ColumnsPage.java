@@ -122,7 +122,7 @@ final class ColumnsPage extends WizardPage {
         unit.setItems(units.toArray(String[]::new));
         unit.setEnabled(!units.isEmpty());
         if (!units.isEmpty()) {
-            unit.select(Math.max(0, units.indexOf(chosen)));
+            unit.select(chosen == null ? 0 : Math.max(0, units.indexOf(chosen)));
         }
     }
 
