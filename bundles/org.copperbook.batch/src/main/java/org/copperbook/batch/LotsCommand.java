@@ -42,7 +42,8 @@ final class LotsCommand implements Callable<Integer> {
                 BatchText.of("head.lot-of"), BatchText.of("head.lot"), BatchText.of("head.positions"),
                 BatchText.of("head.fitted"));
         for (LotUse u : found.uses()) {
-            table.row(u.number(), u.part(), u.makersPart(), u.lot(), String.join(", ", u.positions()), u.at());
+            table.row(u.number(), u.part(), u.makersPart(), u.lot(), u.positions().isEmpty() ? BatchText.of("lots.all")
+                    : String.join(", ", u.positions()), u.at());
         }
         table.print(context.out());
         return ExitCode.DONE;

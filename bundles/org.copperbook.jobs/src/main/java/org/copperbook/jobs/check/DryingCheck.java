@@ -33,9 +33,9 @@ final class DryingCheck implements Check {
 
     private static Verdict levelled(DryingState s, LimitBook limits, Impregnation i) {
         LimitBook.Applied limit = limits.find("drying.change");
-        VerdictDraft d = VerdictDraft.of("drying.levelled", PART, Phrases.say("title.drying")).limit(limit)
+        VerdictDraft d = VerdictDraft.of("drying.levelled", PART, Phrases.say("title.drying"))
+                .value(s.changePerHour().orElse(null), null, "1").limit(limit)
                 .path("/drying/" + (i.drying().size() - 1));
-        s.changePerHour().ifPresent(c -> d.value(c, null, "1/h"));
         if (!s.refused().isEmpty()) {
             return d.outcome(Outcome.NOT_MEASURED).reason(s.refused()).settle(Phrases.say("settle.repeat")).done();
         }

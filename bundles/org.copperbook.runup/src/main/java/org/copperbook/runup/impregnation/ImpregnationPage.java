@@ -52,12 +52,12 @@ public final class ImpregnationPage extends PartPage {
         here.section("impregnation.dryingTitle")
                 .choice("/dryingOf", "impregnation.dryingOf", WindingRole.class)
                 .computed("/stage", "impregnation.stage", this::stage);
+        picture(here.area("impregnation.curve"));
         here.grid("impregnation.drying", "/drying", columns -> columns
                 .number("/minutes", "impregnation.minutes", FieldUnit.MINUTE)
                 .number("/windingCelsius", "impregnation.temperature", FieldUnit.CELSIUS)
                 .number("/insulationOhm", "impregnation.insulation", FieldUnit.OHM.typedIn("MΩ")))
                 .newRow(() -> site().json().mapper().createObjectNode());
-        picture(here.area("impregnation.curve"));
         here.section("impregnation.noteTitle").longText("/note", "test.note");
     }
 
