@@ -14,6 +14,7 @@ import org.copperbook.desk.photo.PhotoDoor;
 import org.copperbook.desk.photo.PhotosArea;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Narrow;
 import org.copperbook.desk.theme.Reach;
 import org.copperbook.jobs.check.Verdict;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -265,6 +266,7 @@ public final class Form {
             return;
         }
         Reach.ensure(body);
+        Narrow.ensure(body);
         int columns = width >= 2 * Look.of(body).chars(COLUMN_CHARS) ? 2 : 1;
         for (Composite c : flowing) {
             GridLayout layout = (GridLayout) c.getLayout();

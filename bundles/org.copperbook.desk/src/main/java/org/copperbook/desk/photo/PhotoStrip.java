@@ -51,6 +51,8 @@ final class PhotoStrip {
         Look look = Look.of(parent);
         table = look.as(Look.Role.TEXT, new Table(parent, SWT.BORDER | SWT.VIRTUAL | SWT.SINGLE | SWT.FULL_SELECTION
                 | SWT.V_SCROLL | SWT.H_SCROLL));
+        // The toolkit complains of headings laid out at no height; this holds until the page is laid out.
+        table.setSize(look.chars(CAPTION_CHARS), LINES * look.rowHeight());
         table.setData(Desk.ID, id + "s");
         SpokenName.give(table, DeskWords.text("photo.strip"));
         column("photo.picture", pictureWidth(look));

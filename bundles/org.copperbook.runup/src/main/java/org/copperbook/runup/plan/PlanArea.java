@@ -3,8 +3,10 @@ package org.copperbook.runup.plan;
 import java.util.List;
 import java.util.function.Predicate;
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Rows;
 import org.copperbook.jobs.check.PlannedStep;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -19,7 +21,7 @@ import org.eclipse.swt.widgets.TableItem;
 /** The test plan on the page: step by step with level, cautions and state; Enter or the button goes to the readings. */
 public final class PlanArea {
 
-    private static final int[] WIDTHS = {34, 16, 36, 24};
+    private static final int[] WIDTHS = {40, 26, 36, 24};
     private static final String[] COLUMNS = {"plan.step", "plan.state", "plan.level", "plan.cautions"};
 
     private final Words words;
@@ -36,6 +38,8 @@ public final class PlanArea {
         Look look = Look.of(area);
         table = look.as(Look.Role.TEXT, new Table(area, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE));
         table.setData(Desk.ID, "plan");
+        SpokenName.give(table, words.text("plan.title"));
+        Rows.dress(table, column -> false);
         table.setHeaderVisible(true);
         for (int i = 0; i < COLUMNS.length; i++) {
             TableColumn c = new TableColumn(table, SWT.NONE);

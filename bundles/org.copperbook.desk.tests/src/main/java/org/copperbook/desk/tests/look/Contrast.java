@@ -42,7 +42,9 @@ final class Contrast {
                 continue;
             }
             boolean shows = c instanceof Label || c instanceof Button || c instanceof Text || c instanceof Combo;
-            if (shows && !Controls.words(c).isBlank()) {
+            // Text that is marked has the system's own colours.
+            boolean marked = c instanceof Text t && t.getSelectionCount() > 0;
+            if (shows && !marked && !Controls.words(c).isBlank()) {
                 judge(Controls.place(c), inside(Controls.onScreen(c), c instanceof Label ? 0 : FRAME), flaws);
             } else if (c instanceof Table t) {
                 cells(t, flaws);
