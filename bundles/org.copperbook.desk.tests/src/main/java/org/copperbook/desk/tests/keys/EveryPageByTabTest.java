@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
 import org.copperbook.desk.document.FieldDifference;
@@ -70,7 +71,9 @@ class EveryPageByTabTest {
         List<Control> all = stops.all();
         assertEquals(PageStops.name(all.get(0)), walker.at(), "Ctrl+PageDown goes to the first field of the page");
         List<Control> forward = through(stops, all.get(0), walker::tab);
-        assertEquals(names(all), names(forward), "Tab reaches everything, and nothing twice");
+        // Pictures are stops of their own between these.
+        assertEquals(names(all), names(forward.stream().filter(all::contains).toList()),
+                "Tab reaches everything, and nothing twice");
         for (int i = 1; i < forward.size(); i++) {
             assertTrue(stops.readAfter(forward.get(i), forward.get(i - 1)), PageStops.name(forward.get(i)) + " "
                     + stops.place(forward.get(i)) + " is read after " + PageStops.name(forward.get(i - 1)) + " "
@@ -78,8 +81,10 @@ class EveryPageByTabTest {
         }
         walker.back();
         List<Control> back = through(stops, forward.get(forward.size() - 1), walker::back);
-        assertEquals(names(forward.stream().sorted((a, b) -> forward.indexOf(b) - forward.indexOf(a)).toList()),
-                names(back), "Shift+Tab goes the same way back");
+        List<Control> reversed = new ArrayList<>(all);
+        Collections.reverse(reversed);
+        assertEquals(names(reversed), names(back.stream().filter(all::contains).toList()),
+                "Shift+Tab goes the same way back");
         walker.to(PageStops.name(forward.get(0)));
         for (Control c : forward) {
             if (c instanceof Table t && RecordGrid.of(t) != null) {
