@@ -10,6 +10,7 @@ import org.copperbook.jobs.check.HoldPointState;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.seal.Seal;
 import org.copperbook.jobs.shop.Shop;
+import org.copperbook.jobs.winding.BlindCounts;
 import org.copperbook.jobs.winding.WindingRole;
 import org.copperbook.sheets.copy.CopyMarks;
 import org.copperbook.sheets.page.Book;
@@ -70,7 +71,8 @@ public final class JobRecordWorkbook {
     }
 
     /**
-     * Writes a record over the target, as a whole or not at all.
+     * Writes a record over the target, as a whole or not at all. Turns that two people are still counting blind are left
+     * out of it.
      *
      * @param verdicts   what the checks say of the job
      * @param holdPoints where its hold points stand
@@ -79,7 +81,7 @@ public final class JobRecordWorkbook {
     public void write(Job job, List<Verdict> verdicts, List<HoldPointState> holdPoints, Shop shop, Path target)
             throws WorkbookNotWrittenException {
         Words words = new Words(JobRecordWorkbook.class, "record", Locale.ENGLISH);
-        RecordContext context = new RecordContext(job, new VerdictIndex(verdicts), holdPoints, shop, zone, words,
+        RecordContext context = new RecordContext(BlindCounts.covered(job), new VerdictIndex(verdicts), holdPoints, shop, zone, words,
                 Seal.of(job));
         try (Book book = new Book(head(context), context.title())) {
             for (RecordSheet sheet : sheets()) {

@@ -219,23 +219,20 @@ public final class JobDocument {
         } catch (BadRecordException e) {
             throw new IllegalArgumentException("rows made for " + where + " do not fit the record: " + e.problem(), e);
         }
+        BlockPut block = new BlockPut(json, key, tree, part);
+        block.put(cells);
         Map<String, String> typed = new TreeMap<>(before.asTyped());
+        Set<CellEdit> refused = Set.copyOf(block.refused());
         int misfits = 0;
         for (CellEdit cell : cells) {
-            ObjectNode next = PartTree.with(tree, cell.pointer(), cell.value());
+            String open = refused.contains(cell) ? cell.text() : cell.typed();
             typed.remove(cell.pointer());
-            String open = cell.typed();
-            try {
-                part = json.read(key, next);
-                tree = next;
-            } catch (BadRecordException e) {
-                open = cell.text();
-            }
             if (open != null) {
                 typed.put(cell.pointer(), open);
                 misfits++;
             }
         }
+        part = block.part();
         putDraft(key, new Draft(part, typed), where);
         closeStep(key);
         return misfits;

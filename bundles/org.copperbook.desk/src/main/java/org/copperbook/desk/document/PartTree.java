@@ -29,12 +29,17 @@ public final class PartTree {
      */
     public static ObjectNode with(ObjectNode tree, String pointer, JsonNode value) {
         ObjectNode copy = tree.deepCopy();
+        putInto(copy, pointer, value);
+        return copy;
+    }
+
+    /** The same in the tree given, for many values put into one copy. */
+    static void putInto(ObjectNode copy, String pointer, JsonNode value) {
         JsonPointer p = JsonPointer.compile(pointer);
         if (p.matches()) {
             throw new IllegalArgumentException("the whole record cannot be put at a pointer");
         }
         put(copy, p, value == null || value.isNull() || value.isMissingNode() ? null : value, pointer);
-        return copy;
     }
 
     /** The tree with a row put into a list before an index (the list's length puts it last). */

@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -14,6 +15,7 @@ import org.copperbook.desk.document.Conflict;
 import org.copperbook.desk.document.FieldDifference;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.jobs.winding.WindingData;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -24,8 +26,11 @@ import org.eclipse.swt.widgets.Label;
 /** Two copies of a part side by side, field by field; the person chooses, and what only one side changed is chosen. */
 final class ConflictStrip {
 
+    private static final List<String> COUNTED = List.of("/counts", "/groups", "/turnsPerCoil", "/wire");
+
     private final Strip strip;
     private final Map<FieldDifference, Button> theirs = new LinkedHashMap<>();
+    private final boolean covered;
 
     /**
      * @param partLabel name of the part
@@ -44,6 +49,7 @@ final class ConflictStrip {
         label(area, DeskWords.text("conflict.field"), Look.Role.STRONG);
         label(area, DeskWords.text("conflict.mine"), Look.Role.STRONG);
         label(area, DeskWords.text("conflict.theirs", whoName), Look.Role.STRONG);
+        covered = conflict.theirs() instanceof WindingData w && !w.asWound() && !w.counts().isEmpty();
         for (FieldDifference d : conflict.differences()) {
             row(area, d);
         }
@@ -58,17 +64,23 @@ final class ConflictStrip {
         Composite pair = new Composite(area, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).equalWidth(true).applyTo(pair);
         GridDataFactory.fillDefaults().span(2, 1).grab(true, false).applyTo(pair);
-        Button mine = radio(pair, d.pointer() + "#mine", d.mine());
-        Button their = radio(pair, d.pointer() + "#theirs", d.theirs());
+        Button mine = radio(pair, d.pointer(), "#mine", d.mine());
+        Button their = radio(pair, d.pointer(), "#theirs", d.theirs());
         boolean takeTheirs = d.onlyTheirs() && !d.onlyMine();
         mine.setSelection(!takeTheirs);
         their.setSelection(takeTheirs);
         theirs.put(d, their);
     }
 
-    private static Button radio(Composite parent, String id, JsonNode value) {
+    /** Turns and strands of a winding that is being counted twice are not told here: the counts stay blind. */
+    private boolean tellsACount(String pointer) {
+        return covered && COUNTED.stream().anyMatch(p -> pointer.isEmpty() || pointer.startsWith(p));
+    }
+
+    private Button radio(Composite parent, String pointer, String side, JsonNode value) {
+        String id = pointer + side;
         Button b = Look.of(parent).as(Look.Role.TEXT, new Button(parent, SWT.RADIO));
-        b.setText(shown(value));
+        b.setText(tellsACount(pointer) ? DeskWords.text("conflict.covered") : shown(value));
         b.setData(Desk.ID, "conflict" + id);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(b);
         return b;

@@ -154,8 +154,8 @@ final class GridKeys {
         }
         Clipboard clipboard = new Clipboard(table.getDisplay());
         try {
-            clipboard.setContents(new Object[] {block.text(), block.html()},
-                    new Transfer[] {TextTransfer.getInstance(), HTMLTransfer.getInstance()});
+            clipboard.setContents(new Object[] {block.text(), block.html(), block.csv()}, new Transfer[] {
+                    TextTransfer.getInstance(), HTMLTransfer.getInstance(), CsvTransfer.getInstance()});
         } finally {
             clipboard.dispose();
         }

@@ -1,6 +1,8 @@
 package org.copperbook.desk.grid;
 
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,6 +26,7 @@ public final class GridModel {
     private final PartKey key;
     private final String list;
     private final List<GridColumn> columns;
+    private final List<JsonPointer> places;
     private Predicate<JsonNode> where = row -> true;
     private Supplier<ObjectNode> newRow;
     private JsonNode indexed;
@@ -34,6 +37,8 @@ public final class GridModel {
         this.key = key;
         this.list = list;
         this.columns = List.copyOf(columns);
+        this.places = columns.stream()
+                .map(c -> c.isEditable() ? JsonPointer.compile(c.pointer()) : JsonPointer.empty()).toList();
     }
 
     /** Shows only some rows of the list. */
@@ -68,7 +73,8 @@ public final class GridModel {
 
     /** The record's row behind a row shown; a missing node for the empty one. */
     public JsonNode row(int row) {
-        return document.value(key, rowPointer(row));
+        List<Integer> indices = indices();
+        return row < indices.size() ? indexed.path(indices.get(row)) : MissingNode.getInstance();
     }
 
     /** JSON pointer of a row. */
@@ -133,14 +139,24 @@ public final class GridModel {
             String text = c.computed().apply(row(row));
             return text == null ? "" : text;
         }
-        String pointer = pointer(row, column);
-        return document.typed(key, pointer).orElseGet(() -> c.entry().show(document.value(key, pointer)));
+        Optional<String> typed = hasTyped() ? document.typed(key, pointer(row, column)) : Optional.empty();
+        return typed.orElseGet(() -> c.entry().show(row(row).at(places.get(column))));
+    }
+
+    /** Whether any text of the part was not understood; most often none was, and no cell needs to be asked. */
+    private boolean hasTyped() {
+        return !document.draft(key).asTyped().isEmpty();
+    }
+
+    /** The list of indices behind the rows shown; another object when the list has changed. */
+    Object shownRows() {
+        return indices();
     }
 
     /** What is to be said beside a cell. */
     public Note note(int row, int column) {
         GridColumn c = columns.get(column);
-        if (!c.isEditable() || row >= filled()) {
+        if (!c.isEditable() || !hasTyped() || row >= filled()) {
             return new Note.None();
         }
         Optional<String> typed = document.typed(key, pointer(row, column));

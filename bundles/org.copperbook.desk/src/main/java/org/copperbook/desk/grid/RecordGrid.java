@@ -62,6 +62,7 @@ public final class RecordGrid {
     private final Composite below;
     private final List<Button> buttons = new ArrayList<>();
     private GridCursor cursor = GridCursor.at(0, 0);
+    private final RowVerdicts judged;
     private List<Verdict> verdicts = List.of();
     private boolean editable = true;
     private boolean editing;
@@ -73,6 +74,7 @@ public final class RecordGrid {
         this.list = list;
         this.name = name;
         this.model = new GridModel(site.document(), site.key(), list, columns.columns());
+        this.judged = new RowVerdicts(model);
         Look look = Look.of(parent);
         box = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 3).extendedMargins(0, 0, 0, 10).applyTo(box);
@@ -415,7 +417,7 @@ public final class RecordGrid {
     }
 
     private List<Verdict> verdictsOf(int row) {
-        return verdicts.stream().filter(v -> v.path() != null && model.concerns(v.path(), row)).toList();
+        return judged.of(row, verdicts);
     }
 
     private void fill(Event e) {

@@ -126,6 +126,9 @@ public final class WindingSheet implements RecordSheet {
     }
 
     private static String turns(RecordContext c, TurnCount n) {
+        if (n.groups().isEmpty()) {
+            return c.say("count.covered");
+        }
         if (n.groups().size() > 1 && n.groups().stream().map(TurnCount.GroupTurns::turns).distinct().count() == 1) {
             return c.say("count.everyGroup", n.groups().size(), n.groups().get(0).turns().stream()
                     .map(String::valueOf).collect(Collectors.joining(" ")));

@@ -52,6 +52,15 @@ final class CountedKeys {
         desktop.work();
     }
 
+    /** Presses a key while another is held: two keys. */
+    void hold(int modifier, int keyCode) {
+        post(SWT.KeyDown, modifier, '\0');
+        besideDigits++;
+        send(keyCode, '\0');
+        post(SWT.KeyUp, modifier, '\0');
+        desktop.work();
+    }
+
     private void send(int keyCode, char character) {
         if (Character.isDigit(character)) {
             digits++;
