@@ -41,7 +41,7 @@ final class LargeWinding {
                     .put("by", desktop.session().who().orElseThrow()).put("at", "2026-03-02T08:00:00Z")
                     .put("state", "AS_FOUND");
             reading.putObject("place").put("kind", "COIL_GROUP").put("winding", "main-stator");
-            reading.putObject("observed").put("value", 0.0461 + g % 7 * 1e-5);
+            reading.putObject("observed").put("kind", "VALUE").put("value", 0.0461 + g % 7 * 1e-5);
         }
         editor.document().put(STATOR, desktop.session().json().read(STATOR, tree));
         editor.begin(STATOR);
