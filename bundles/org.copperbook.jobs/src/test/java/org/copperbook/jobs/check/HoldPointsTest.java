@@ -86,11 +86,11 @@ class HoldPointsTest {
     @Test
     void anUnconfirmedProposalKeepsTheCaptureFromBeingComplete() {
         Job job = unsigned(released);
-        Job proposed = edit(job, "winding/main-stator", "\"schema\":1", "\"schema\":1,\"proposedFrom\":\"old card A 1\"");
+        Job proposed = edit(job, "winding/exciter-stator", "\"schema\":1", "\"schema\":1,\"proposedFrom\":\"old card A 1\"");
         assertEquals(State.OPEN, state(proposed, HoldPoint.CAPTURE_COMPLETE));
-        assertTrue(blockers(proposed, HoldPoint.CAPTURE_COMPLETE).get(0).contains("old card A 1"));
+        assertTrue(blockers(proposed, HoldPoint.CAPTURE_COMPLETE).toString().contains("old card A 1"));
         assertFalse(refused(proposed, HoldPoint.CAPTURE_COMPLETE, "winder-1", Role.WINDER).isEmpty());
-        Job confirmed = edit(job, "winding/main-stator", "\"schema\":1", "\"schema\":1,\"takenOver\":[{\"from\":"
+        Job confirmed = edit(job, "winding/exciter-stator", "\"schema\":1", "\"schema\":1,\"takenOver\":[{\"from\":"
                 + "\"old card A 1\",\"confirmedBy\":\"winder-1\",\"confirmedAt\":\"2026-01-01T08:00:00Z\"}]");
         assertEquals(State.READY, state(confirmed, HoldPoint.CAPTURE_COMPLETE));
     }
