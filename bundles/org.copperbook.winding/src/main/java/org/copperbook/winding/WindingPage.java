@@ -48,8 +48,6 @@ public final class WindingPage extends PartPage {
                 new WireSection(winding),
                 new CoveredWireSection(winding),
                 new LayOutSection(winding),
-                new PastWindingsSection(winding),
-                new FirstWindingSection(winding),
                 readings,
                 groups,
                 new DrawingSection(winding, groups::grid),
@@ -61,7 +59,9 @@ public final class WindingPage extends PartPage {
                 new StockSection(winding),
                 new CountsSection(winding),
                 new PhotosSection(),
-                new DimensionsSection());
+                new DimensionsSection(),
+                new PastWindingsSection(winding),
+                new FirstWindingSection(winding));
         sections = inOrder.stream().map(s -> new Placed(s, here.block(() -> s.build(here)))).toList();
     }
 
