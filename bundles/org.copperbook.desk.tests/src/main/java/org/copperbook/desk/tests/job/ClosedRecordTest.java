@@ -32,7 +32,6 @@ class ClosedRecordTest {
     private static final PartKey COPIES = PartKey.of(PartKind.ISSUED_COPIES);
 
     private final Desktop desktop = new Desktop();
-    private final Keyboard keys = new Keyboard(desktop);
     private JobEditor editor;
 
     @AfterEach
@@ -69,9 +68,9 @@ class ClosedRecordTest {
         return desktop.session().store();
     }
 
-    private void save() throws Exception {
-        keys.control('s');
-        desktop.until("Ctrl+S has saved the job", () -> !editor.isDirty());
+    private void save() {
+        desktop.page().saveEditor(editor, false);
+        desktop.until("the job is saved", () -> !editor.isDirty());
         desktop.settle(editor);
     }
 
