@@ -61,7 +61,8 @@ class EveryPageTest {
                 .collect(Collectors.toSet());
         List<PartKind> without = new ArrayList<>();
         for (PartKind kind : PartKind.values()) {
-            if (!kind.ofShop() && !shown.contains(kind)) {
+            // issued copies are written by the workbook command and read by the check of a copy, never typed
+            if (!kind.ofShop() && kind != PartKind.ISSUED_COPIES && !shown.contains(kind)) {
                 without.add(kind);
             }
         }
