@@ -23,6 +23,7 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IEditorPart;
@@ -88,9 +89,20 @@ public final class Desktop {
     /** Opens a job by its number and waits until it can be worked on. */
     public JobEditor open(String number) throws PartInitException {
         String id = session().store().idOf(number).orElseThrow();
+        activate();
         JobEditor editor = (JobEditor) page().openEditor(new JobInput(id, number), Desk.EDITOR);
         settle(editor);
         return editor;
+    }
+
+    /** Brings the window to the front with the keyboard on it, wherever an earlier test left the keyboard. */
+    private void activate() {
+        Shell window = page().getWorkbenchWindow().getShell();
+        for (Shell other : window.getShells()) {
+            other.close();
+        }
+        window.forceActive();
+        until("the window has the keyboard", () -> Display.getCurrent().getActiveShell() == window);
     }
 
     /** Waits until a job is read and judged. */
@@ -108,6 +120,7 @@ public final class Desktop {
 
     /** Carries a command out as its menu or key does. */
     public void command(String id) throws CommandException {
+        activate();
         page().getWorkbenchWindow().getService(IHandlerService.class).executeCommand(id, null);
         work();
     }
