@@ -5,11 +5,11 @@ import org.copperbook.desk.form.Form;
 import org.copperbook.desk.reading.Conditions;
 import org.copperbook.desk.reading.ConditionsArea;
 import org.copperbook.desk.reading.NewReading;
+import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.reading.Place;
 import org.copperbook.jobs.reading.Reading;
 import org.copperbook.jobs.reading.ReadingQuantity;
 import org.copperbook.jobs.winding.CoilGroup;
-import org.copperbook.jobs.winding.WindingData;
 
 /** The conditions that hold for the readings typed from now on, and the readings begun under them. */
 final class WindingReadings implements WindingSection {
@@ -35,10 +35,13 @@ final class WindingReadings implements WindingSection {
 
     /** A reading of this winding taken now, still without what was observed. */
     ObjectNode begin(ReadingQuantity quantity, Place.Kind place) {
-        Reading.State state = winding.data().map(WindingData::asWound).orElse(false) ? Reading.State.IN_PROCESS
-                : Reading.State.AS_FOUND;
+        // by the key, not by the record: while a block is pasted the record is in the middle of a change
+        String name = winding.site().key().name();
+        boolean asWound = name.endsWith(PartKey.AS_WOUND);
+        Reading.State state = asWound ? Reading.State.IN_PROCESS : Reading.State.AS_FOUND;
         ObjectNode reading = new NewReading(winding.site()).of(quantity, place, state, conditions.conditions());
-        winding.data().ifPresent(d -> ((ObjectNode) reading.path("place")).put("winding", d.role().word()));
+        ((ObjectNode) reading.path("place")).put("winding", asWound
+                ? name.substring(0, name.length() - PartKey.AS_WOUND.length()) : name);
         return reading;
     }
 
