@@ -171,8 +171,9 @@ public final class StockSection implements WindingSection {
         Optional<PartKey> target = NewWire.target(winding.document(), winding.key());
         WireProposal chosen = rows.chosen();
         if (chosen == null || original.isEmpty() || target.isEmpty()) {
-            say(words("stock.choose"));
             rows.table().setFocus();
+            rows.table().deselectAll(); // the cursor alone chooses nothing
+            say(words("stock.choose"));
             return;
         }
         if (reason.getText().isBlank()) {

@@ -109,7 +109,7 @@ final class TypedSet {
                 .chooseWith("conditions.instrument", "four-wire resistance bridge")
                 .choose("conditions.method", "four-wire")
                 .paste("/groups", 0, "/number", IntStream.rangeClosed(1, 8).mapToObj(n -> n + "\t\t\t"
-                        + (n % 2 == 0 ? "yes" : "no") + "\tx306\t" + (n == 3 ? "60.5 m" : n == 6 ? "54.6 m" : "3.5545"))
+                        + (n % 2 == 0 ? "yes" : "no") + "\tx306\t\t" + (n == 3 ? "60.5 m" : n == 6 ? "54.6 m" : "3.5545"))
                         .toArray(String[]::new))
                 .field("/thermalClass", "F");
         photo("drive end");

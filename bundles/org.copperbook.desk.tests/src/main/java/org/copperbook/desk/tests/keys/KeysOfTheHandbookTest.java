@@ -50,7 +50,8 @@ class KeysOfTheHandbookTest {
         List<String> missing = new ArrayList<>();
         for (Binding b : bindings.getBindings()) {
             if (OURS.equals(b.getSchemeId()) && b.getParameterizedCommand() != null) {
-                String key = b.getTriggerSequence().format().replace("Page Up", "PageUp").replace("Page Down", "PageDown");
+                String key = b.getTriggerSequence().format().replace("Shift+Ctrl+", "Ctrl+Shift+")
+                        .replace("Page Up", "PageUp").replace("Page Down", "PageDown");
                 if (!table.contains(key)) {
                     missing.add(key + " for " + b.getParameterizedCommand().getId());
                 }
