@@ -105,7 +105,7 @@ class PluginTextsTest {
             assertEquals(text.strip(), text, key);
             assertFalse(text.isEmpty(), key);
             if (text.contains("{0")) {
-                assertFalse(MessageFormat.format(text, 1, 2, 3, 4, 5).contains("{"), key);
+                assertFalse(MessageFormat.format(text, 1, 2, 3, 4, 5, 6, 7, 8).contains("{"), key);
             }
         }
     }
