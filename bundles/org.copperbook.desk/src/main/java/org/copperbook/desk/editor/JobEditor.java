@@ -52,6 +52,8 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.operation.ModalContext;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
@@ -210,6 +212,13 @@ public final class JobEditor extends EditorPart {
             if (stack.shows(pages.get(i))) {
                 choose(pages.get(Math.floorMod(i + by, pages.size())));
                 page().ifPresent(PartPage::focusFirst);
+                // a page just built is laid out, and so can take the cursor, only after this event
+                display.asyncExec(() -> {
+                    if (!closing && !box.isDisposed() && display.getFocusControl() instanceof Composite c
+                            && !(c instanceof Table) && !(c instanceof Combo)) {
+                        page().ifPresent(PartPage::focusFirst);
+                    }
+                });
                 return;
             }
         }

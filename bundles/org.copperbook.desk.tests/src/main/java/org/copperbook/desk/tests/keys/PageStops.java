@@ -18,15 +18,18 @@ final class PageStops {
 
     private final ScrolledComposite page;
 
-    /** The page around a control. */
-    PageStops(Control inside) {
+    /** The scrolling page that a control stands on. */
+    static java.util.Optional<Control> around(Control inside) {
         Control at = inside;
         while (at != null && !(at instanceof ScrolledComposite)) {
             at = at.getParent();
         }
-        if (at == null) {
-            throw new AssertionError(inside + " is not on a page");
-        }
+        return java.util.Optional.ofNullable(at);
+    }
+
+    /** The page around a control. */
+    PageStops(Control inside) {
+        Control at = around(inside).orElseThrow(() -> new AssertionError(inside + " is not on a page"));
         page = (ScrolledComposite) at;
     }
 

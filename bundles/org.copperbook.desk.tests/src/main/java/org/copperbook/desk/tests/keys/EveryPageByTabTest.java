@@ -1,0 +1,123 @@
+package org.copperbook.desk.tests.keys;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.Stream;
+import org.copperbook.desk.document.FieldDifference;
+import org.copperbook.desk.editor.JobEditor;
+import org.copperbook.desk.editor.OutlineRow;
+import org.copperbook.desk.grid.RecordGrid;
+import org.copperbook.desk.tests.window.Desktop;
+import org.copperbook.jobs.PartKey;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Table;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * Every page of a job just begun is walked with Tab alone: every field, button and grid is reached, in reading order, and left again; a grid is left behind its last column, and from
+ * anywhere in it with Ctrl+Tab.
+ */
+class EveryPageByTabTest {
+
+    private final Desktop desktop = new Desktop();
+    private final Walker walker = new Walker(desktop);
+
+    @AfterEach
+    void leave() {
+        desktop.closeAll();
+    }
+
+    @TestFactory
+    Stream<DynamicTest> everyPageOfAJobJustBegunIsWalkedForwardAndBack() throws Exception {
+        desktop.beSomebody();
+        desktop.command("org.copperbook.desk.command.newJob");
+        JobEditor editor = (JobEditor) desktop.activeEditor();
+        desktop.settle(editor);
+        return pages(editor);
+    }
+
+    private Stream<DynamicTest> pages(JobEditor editor) {
+        List<OutlineRow.Page> pages = editor.outline().stream().filter(OutlineRow.Page.class::isInstance)
+                .map(OutlineRow.Page.class::cast).toList();
+        assertTrue(pages.size() >= 8, pages.toString());
+        editor.show(pages.get(pages.size() - 1).key());
+        editor.setFocus();
+        return pages.stream().map(p -> DynamicTest.dynamicTest(p.label(), () -> walk(editor, p.key())));
+    }
+
+    private void walk(JobEditor editor, PartKey page) {
+        walker.press(SWT.CTRL, SWT.PAGE_DOWN, () -> editor.shown().filter(page::equals).isPresent());
+        desktop.settle(editor);
+        desktop.until("the page has the cursor", () -> PageStops.around(walker.here()).isPresent());
+        PageStops stops = new PageStops(walker.here());
+        List<Control> all = stops.all();
+        assertEquals(PageStops.name(all.get(0)), walker.at(), "Ctrl+PageDown goes to the first field of the page");
+        List<Control> forward = through(stops, all.get(0), walker::tab);
+        // Pictures are stops of their own between these.
+        assertEquals(names(all), names(forward.stream().filter(all::contains).toList()),
+                "Tab reaches everything, and nothing twice");
+        for (int i = 1; i < forward.size(); i++) {
+            assertTrue(stops.readAfter(forward.get(i), forward.get(i - 1)), PageStops.name(forward.get(i)) + " "
+                    + stops.place(forward.get(i)) + " is read after " + PageStops.name(forward.get(i - 1)) + " "
+                    + stops.place(forward.get(i - 1)));
+        }
+        walker.back();
+        List<Control> back = through(stops, forward.get(forward.size() - 1), walker::back);
+        List<Control> reversed = new ArrayList<>(all);
+        Collections.reverse(reversed);
+        assertEquals(names(reversed), names(back.stream().filter(all::contains).toList()),
+                "Shift+Tab goes the same way back");
+        walker.to(PageStops.name(forward.get(0)));
+        for (Control c : forward) {
+            if (c instanceof Table t && RecordGrid.of(t) != null) {
+                walker.to(PageStops.name(c)).onward();
+            }
+        }
+        assertEquals(List.of(), changes(editor), "walking changes nothing");
+        assertFalse(editor.isDirty(), "walking leaves nothing to save");
+    }
+
+    /** Fields that differ from what the store holds. */
+    private List<FieldDifference> changes(JobEditor editor) {
+        var json = desktop.session().json();
+        return editor.document().pending().stream().flatMap(p -> {
+            ObjectNode stored = desktop.session().store().current(editor.document().id(), p.key())
+                    .map(s -> json.tree(s.part())).orElseGet(json.mapper()::createObjectNode);
+            return FieldDifference.between(stored, json.tree(p.part()), stored).stream();
+        }).toList();
+    }
+
+    /** Goes on from the first stop of a page until the page is left. */
+    private List<Control> through(PageStops stops, Control first, Runnable step) {
+        assertTrue(walker.here() == first, walker.at() + " has the focus, not " + PageStops.name(first));
+        List<Control> passed = new ArrayList<>(List.of(first));
+        int presses = 0;
+        while (true) {
+            step.run();
+            Control now = walker.here();
+            if (!stops.holds(now)) {
+                return passed;
+            }
+            if (now != passed.get(passed.size() - 1)) {
+                passed.add(now);
+            }
+            if (++presses > 1000) {
+                fail("the page is never left; passed " + names(passed));
+            }
+        }
+    }
+
+    private static List<String> names(List<Control> controls) {
+        return controls.stream().map(PageStops::name).toList();
+    }
+}
