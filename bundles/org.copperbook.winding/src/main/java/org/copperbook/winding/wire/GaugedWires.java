@@ -51,7 +51,7 @@ final class GaugedWires {
             return words.text("gauged.nothing");
         }
         String first = all.stream().limit(NAMED).map(this::name)
-                .collect(Collectors.joining(words.text("gauged.or")));
+                .collect(Collectors.joining(" " + words.text("gauged.or") + " "));
         return all.size() > NAMED ? words.text("gauged.more", first, all.size() - NAMED) : first;
     }
 
