@@ -65,45 +65,18 @@ public final class RunUpPage extends PartPage {
     }
 
     private void resistance(GridColumns columns) {
-        columns.choice("/state", "reading.state", Reading.State.class)
-                .choice("/place/winding", "reading.winding", WindingRole.class)
-                .choice("/place/kind", "reading.place", Place.Kind.class)
-                .mark("/place/mark", "reading.mark")
-                .observed("/observed", "reading.ohms", FieldUnit.OHM)
-                .number("/windingCelsius", "reading.temperature", FieldUnit.CELSIUS)
-                .instrument("/instrument", "reading.instrument")
-                .choice("/method", "reading.method", Reading.Method.class)
-                .moment("/at", "reading.at")
-                .person("/by", "reading.by");
+        TestColumns.resistance(columns.choice("/state", "reading.state", Reading.State.class));
     }
 
     private void insulation(GridColumns columns) {
-        columns.choice("/state", "reading.state", Reading.State.class)
-                .choice("/place/winding", "reading.winding", WindingRole.class)
-                .mark("/place/mark", "reading.mark")
-                .observed("/observed", "reading.insulation", FieldUnit.OHM.typedIn("MΩ"))
-                .number("/testVolts", "reading.testVolts", FieldUnit.VOLT)
-                .number("/afterSeconds", "reading.after", FieldUnit.SECOND)
-                .number("/windingCelsius", "reading.temperature", FieldUnit.CELSIUS)
-                .instrument("/instrument", "reading.instrument")
-                .moment("/at", "reading.at")
-                .person("/by", "reading.by");
+        TestColumns.insulation(columns.choice("/state", "reading.state", Reading.State.class)
+                .choice("/place/winding", "reading.winding", WindingRole.class));
     }
 
     private void surge(Form here) {
         surgeGate = new CautionsGate(here, "runup.surgeCautions", site(), Hazardous.SURGE);
-        RecordGrid grid = here.grid("runup.surges", "/surges", columns -> columns
-                .choice("/winding", "reading.winding", WindingRole.class)
-                .mark("/pair", "surge.pair")
-                .number("/peakVolts", "surge.peak", FieldUnit.VOLT)
-                .mark("/levelRule", "surge.rule")
-                .either("/alike", "surge.alike", "surge.isAlike", "surge.differs")
-                .says()
-                .instrument("/instrument", "test.instrument")
-                .moment("/at", "test.at")
-                .person("/by", "test.by")
-                .person("/cautionsBy", "test.cautionsBy")
-                .text("/note", "test.note"));
+        RecordGrid grid = here.grid("runup.surges", "/surges", columns -> TestColumns.surge(columns,
+                rule -> rule.mark("/levelRule", "surge.rule")));
         surgeGate.opens(() -> grid.newRow(() -> now(surgeGate)));
     }
 

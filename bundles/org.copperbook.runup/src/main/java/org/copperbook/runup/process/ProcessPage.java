@@ -29,6 +29,7 @@ import org.copperbook.jobs.reading.Reading;
 import org.copperbook.jobs.reading.ReadingQuantity;
 import org.copperbook.jobs.winding.WindingRole;
 import org.copperbook.runup.SignOffsPage;
+import org.copperbook.runup.TestColumns;
 import org.copperbook.runup.TestRows;
 import org.copperbook.runup.core.Shown;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -52,7 +53,7 @@ public final class ProcessPage extends PartPage {
     protected void build(Form here) {
         NewReading readings = new NewReading(site());
         here.words("process.groupsHint");
-        here.grid("process.resistance", "/readings", this::resistance)
+        here.grid("process.resistance", "/readings", TestColumns::resistance)
                 .where(r -> ReadingQuantity.RESISTANCE.name().equals(r.path("quantity").asText()))
                 .newRow(() -> begun(readings.of(ReadingQuantity.RESISTANCE, Place.Kind.PHASE, Reading.State.IN_PROCESS,
                         before(ReadingQuantity.RESISTANCE))));
@@ -76,29 +77,9 @@ public final class ProcessPage extends PartPage {
         here.section("process.noteTitle").longText("/note", "test.note");
     }
 
-    private void resistance(GridColumns columns) {
-        columns.choice("/place/winding", "reading.winding", WindingRole.class)
-                .choice("/place/kind", "reading.place", Place.Kind.class)
-                .mark("/place/mark", "reading.mark")
-                .observed("/observed", "reading.ohms", FieldUnit.OHM)
-                .number("/windingCelsius", "reading.temperature", FieldUnit.CELSIUS)
-                .instrument("/instrument", "reading.instrument")
-                .choice("/method", "reading.method", Reading.Method.class)
-                .moment("/at", "reading.at")
-                .person("/by", "reading.by");
-    }
-
     private void insulation(GridColumns columns) {
-        columns.choice("/place/winding", "reading.winding", WindingRole.class)
-                .choice("/place/kind", "reading.place", Place.Kind.class)
-                .mark("/place/mark", "reading.mark")
-                .observed("/observed", "reading.insulation", FieldUnit.OHM.typedIn("MΩ"))
-                .number("/testVolts", "reading.testVolts", FieldUnit.VOLT)
-                .number("/afterSeconds", "reading.after", FieldUnit.SECOND)
-                .number("/windingCelsius", "reading.temperature", FieldUnit.CELSIUS)
-                .instrument("/instrument", "reading.instrument")
-                .moment("/at", "reading.at")
-                .person("/by", "reading.by");
+        TestColumns.insulation(columns.choice("/place/winding", "reading.winding", WindingRole.class)
+                .choice("/place/kind", "reading.place", Place.Kind.class));
     }
 
     private void surges(Form here) {
@@ -108,18 +89,8 @@ public final class ProcessPage extends PartPage {
         Look look = Look.of(area);
         levels = look.as(Look.Role.TEXT, new Label(area, SWT.WRAP));
         GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(60), SWT.DEFAULT).applyTo(levels);
-        RecordGrid grid = here.grid("runup.surges", "/surges", columns -> columns
-                .choice("/winding", "reading.winding", WindingRole.class)
-                .mark("/pair", "surge.pair")
-                .number("/peakVolts", "surge.peak", FieldUnit.VOLT)
-                .proposals("/levelRule", "surge.rule", this::rules)
-                .either("/alike", "surge.alike", "surge.isAlike", "surge.differs")
-                .says()
-                .instrument("/instrument", "test.instrument")
-                .moment("/at", "test.at")
-                .person("/by", "test.by")
-                .person("/cautionsBy", "test.cautionsBy")
-                .text("/note", "test.note"));
+        RecordGrid grid = here.grid("runup.surges", "/surges", columns -> TestColumns.surge(columns,
+                rule -> rule.proposals("/levelRule", "surge.rule", this::rules)));
         surgeGate.opens(() -> grid.newRow(() -> now(surgeGate.acknowledgedBy())));
     }
 

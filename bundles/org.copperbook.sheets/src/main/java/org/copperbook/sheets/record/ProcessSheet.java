@@ -7,7 +7,6 @@ import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.process.PolarityTest;
 import org.copperbook.jobs.process.ProcessTests;
-import org.copperbook.jobs.runup.SurgeTest;
 import org.copperbook.sheets.page.Book;
 import org.copperbook.sheets.page.Entry;
 import org.copperbook.sheets.page.Look;
@@ -32,31 +31,11 @@ public final class ProcessSheet implements RecordSheet {
             sheet.page().heading(c.say("run-up.readings"));
             new ReadingsTable(c, sheet).all(PART, "/readings/", tests.readings());
         }
-        surges(c, sheet, tests.surges());
+        SurgeTable.write(c, sheet, PART, tests.surges());
         polarities(c, sheet, tests.polarities());
         List<Verdict> unrecorded = c.verdicts().all().stream()
                 .filter(v -> v.part().equals(PART) && v.path().isEmpty()).toList();
         new VerdictRows(c, sheet).write(unrecorded);
-    }
-
-    private static void surges(RecordContext c, Sheet12 sheet, List<SurgeTest> tests) {
-        if (tests.isEmpty()) {
-            return;
-        }
-        sheet.page().heading(c.say("surge.heading"));
-        Table table = new Table(sheet.page(), 2, 1, 2, 3, 2, 2).head(c.say("withstand.winding"), c.say("surge.pair"),
-                c.say("surge.volts"), c.say("surge.traces"), c.say("reading.when"), c.say("verdict.word"));
-        for (int i = 0; i < tests.size(); i++) {
-            SurgeTest t = tests.get(i);
-            Optional<Verdict> verdict = c.verdicts().beside(PART, "/surges/" + i);
-            table.row(Entry.text(c.words().of(t.winding())), Entry.text(t.pair()), Entry.text(RecordContext.joined("\n",
-                    sheet.amounts().with(t.peakVolts(), "V"), t.levelRule())),
-                    Entry.text(t.alike() == null ? c.say("withstand.notDone")
-                            : c.say(t.alike() ? "surge.alike" : "surge.different")),
-                    Entry.text(c.whoAndWhen(t.by(), t.at())), Entry.text(sheet.word(verdict)).looks(Look.TABLE_STRONG));
-            sheet.page().note(RecordContext.joined("; ", c.instrument(t.instrument()),
-                    t.cautionsBy() == null ? "" : c.say("cautions.by", c.name(t.cautionsBy())), t.note()));
-        }
     }
 
     private static void polarities(RecordContext c, Sheet12 sheet, List<PolarityTest> tests) {

@@ -7,7 +7,6 @@ import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.runup.RunPoint;
 import org.copperbook.jobs.runup.RunUp;
-import org.copperbook.jobs.runup.SurgeTest;
 import org.copperbook.jobs.runup.WithstandTest;
 import org.copperbook.sheets.page.Book;
 import org.copperbook.sheets.page.Entry;
@@ -36,7 +35,7 @@ public final class RunUpSheet implements RecordSheet {
         general(c, sheet, run);
         points(c, sheet, run.points());
         withstands(c, sheet, run.withstands());
-        surges(c, sheet, run.surges());
+        SurgeTable.write(c, sheet, PART, run.surges());
         if (!run.readings().isEmpty()) {
             sheet.page().heading(c.say("run-up.readings"));
             new ReadingsTable(c, sheet).all(PART, "/readings/", run.readings());
@@ -121,24 +120,6 @@ public final class RunUpSheet implements RecordSheet {
                     Entry.text(RecordContext.joined(" ", sheet.amounts().with(t.volts(), "V"), t.direct() == null ? ""
                             : c.say(t.direct() ? "withstand.dc" : "withstand.ac"))), Entry.number(t.seconds(), 0),
                     Entry.text(t.held() == null ? c.say("withstand.notDone") : c.say(t.held() ? "withstand.held" : "withstand.failed")),
-                    Entry.text(c.whoAndWhen(t.by(), t.at())), Entry.text(sheet.word(verdict)).looks(Look.TABLE_STRONG));
-            after(c, sheet, t.instrument(), t.cautionsBy(), t.note());
-        }
-    }
-
-    private static void surges(RecordContext c, Sheet12 sheet, List<SurgeTest> tests) {
-        if (tests.isEmpty()) {
-            return;
-        }
-        sheet.page().heading(c.say("surge.heading"));
-        Table table = new Table(sheet.page(), 2, 1, 2, 3, 2, 2).head(c.say("withstand.winding"), c.say("surge.pair"),
-                c.say("surge.volts"), c.say("surge.traces"), c.say("reading.when"), c.say("verdict.word"));
-        for (int i = 0; i < tests.size(); i++) {
-            SurgeTest t = tests.get(i);
-            Optional<Verdict> verdict = c.verdicts().beside(PART, "/surges/" + i);
-            table.row(Entry.text(c.words().of(t.winding())), Entry.text(t.pair()), Entry.text(RecordContext.joined("\n",
-                    sheet.amounts().with(t.peakVolts(), "V"), t.levelRule())), Entry.text(t.alike() == null ? c.say("withstand.notDone")
-                            : c.say(t.alike() ? "surge.alike" : "surge.different")),
                     Entry.text(c.whoAndWhen(t.by(), t.at())), Entry.text(sheet.word(verdict)).looks(Look.TABLE_STRONG));
             after(c, sheet, t.instrument(), t.cautionsBy(), t.note());
         }

@@ -3,7 +3,6 @@ package org.copperbook.winding.figures;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.ForkJoinPool;
 import org.copperbook.calc.verdict.Outcome;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.document.Coalescing;
@@ -14,13 +13,13 @@ import org.copperbook.desk.verdict.VerdictsPanel;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.check.WindingFigures;
+import org.copperbook.winding.Aside;
 import org.copperbook.winding.OpenWinding;
 import org.copperbook.winding.WindingSection;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Text;
 
 /**
@@ -57,12 +56,7 @@ public final class LiveFigures implements WindingSection {
                 new BarTable.Column(words("figures.why"), 70), new BarTable.Column(words("figures.source"), 70)), BAR);
         rows.table().addListener(SWT.Selection, e -> explain());
         detail = text(area, "figures.detail");
-        Display display = area.getDisplay();
-        computing = new Coalescing<>(this::seen, ForkJoinPool.commonPool(), seen -> {
-            if (!display.isDisposed()) {
-                display.asyncExec(() -> show(seen));
-            }
-        });
+        computing = Aside.of(area, this::seen, this::show);
     }
 
     private String words(String key, Object... args) {

@@ -3,7 +3,6 @@ package org.copperbook.winding.left;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.ForkJoinPool;
 import org.copperbook.calc.OutOfRange;
 import org.copperbook.calc.quantity.Dimension;
 import org.copperbook.calc.quantity.Quantity;
@@ -25,6 +24,7 @@ import org.copperbook.jobs.winding.WindingRole;
 import org.copperbook.sheets.chart.ChartScene;
 import org.copperbook.sheets.picture.Scene;
 import org.copperbook.sheets.record.ResistanceChart;
+import org.copperbook.winding.Aside;
 import org.copperbook.winding.OpenWinding;
 import org.copperbook.winding.WindingSection;
 import org.copperbook.winding.Windings;
@@ -35,7 +35,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 
 /** Resistance as found against as left, per phase and coil group on one temperature: a table, and the same as a picture. */
@@ -87,12 +86,7 @@ public final class FoundLeftSection implements WindingSection {
         show(table.table(), false);
         show(picture, false);
         show(buttons, false);
-        Display display = area.getDisplay();
-        computing = new Coalescing<>(this::seen, ForkJoinPool.commonPool(), seen -> {
-            if (!display.isDisposed()) {
-                display.asyncExec(() -> show(seen));
-            }
-        });
+        computing = Aside.of(area, this::seen, this::show);
     }
 
     private String words(String key, Object... args) {

@@ -2,7 +2,6 @@ package org.copperbook.winding.stock;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ForkJoinPool;
 import org.copperbook.calc.OutOfRange;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.document.Coalescing;
@@ -16,6 +15,7 @@ import org.copperbook.jobs.winding.WireInHand;
 import org.copperbook.jobs.winding.stock.WireProposal;
 import org.copperbook.jobs.winding.stock.WireProposals;
 import org.copperbook.jobs.winding.stock.WireWish;
+import org.copperbook.winding.Aside;
 import org.copperbook.winding.OpenWinding;
 import org.copperbook.winding.WindingSection;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -23,7 +23,6 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
@@ -85,12 +84,7 @@ public final class StockSection implements WindingSection {
         said.setData(Desk.ID, "stock.said");
         said.setText(words("stock.hint"));
         GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(look.chars(60), SWT.DEFAULT).applyTo(said);
-        Display display = area.getDisplay();
-        computing = new Coalescing<>(this::propose, ForkJoinPool.commonPool(), told -> {
-            if (!display.isDisposed()) {
-                display.asyncExec(() -> show(told));
-            }
-        });
+        computing = Aside.of(area, this::propose, this::show);
     }
 
     private String words(String key, Object... args) {
