@@ -17,8 +17,9 @@ final class ReadingCovariance {
         int n = readings.size();
         double[][] terms = new double[n][];
         List<Integer> groups = captured.winding().groups();
+        double[] spreads = spreads(captured.winding(), groups, u);
         for (int i = 0; i < n; i++) {
-            terms[i] = terms(captured, readings.get(i), groups, prediction, u);
+            terms[i] = terms(captured, readings.get(i), groups, spreads, prediction, u);
         }
         double[][] covariance = new double[n][n];
         variance = new double[n];
@@ -37,8 +38,7 @@ final class ReadingCovariance {
     }
 
     private static double[] terms(CapturedWinding captured, CaptureReading reading, List<Integer> groups,
-            Prediction prediction,
-            CaptureUncertainty u) {
+            double[] spreads, Prediction prediction, CaptureUncertainty u) {
         double[] terms = new double[4 + groups.size()];
         if (reading instanceof CaptureReading.OfMass) {
             terms[0] = u.meanTurn();
@@ -53,16 +53,19 @@ final class ReadingCovariance {
         terms[1] = -u.area();
         terms[2] = u.kelvin() / (captured.bundle().material().inferredZero() + captured.celsius());
         terms[3] = u.gain();
-        Winding winding = captured.winding();
         for (int g = 0; g < groups.size(); g++) {
-            double spread = u.coilSpread() / Math.sqrt(winding.coilsOfGroup(groups.get(g)).size());
             if (reading instanceof CaptureReading.OfGroup group && group.group() == groups.get(g)) {
-                terms[4 + g] = spread;
+                terms[4 + g] = spreads[g];
             } else if (reading instanceof CaptureReading.OfPhase phase) {
-                terms[4 + g] = spread * prediction.shareInPhase(phase.phase(), groups.get(g));
+                terms[4 + g] = spreads[g] * prediction.shareInPhase(phase.phase(), groups.get(g));
             }
         }
         return terms;
+    }
+
+    /** Spread of the coils of each group over their mean; the same for every reading, so it is looked up once. */
+    private static double[] spreads(Winding winding, List<Integer> groups, CaptureUncertainty u) {
+        return groups.stream().mapToDouble(g -> u.coilSpread() / Math.sqrt(winding.coilsOfGroup(g).size())).toArray();
     }
 
     /** Cholesky factor. */
