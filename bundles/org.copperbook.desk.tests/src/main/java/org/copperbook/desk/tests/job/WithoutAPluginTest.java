@@ -15,12 +15,17 @@ import org.copperbook.store.RegisterQuery;
 import org.eclipse.core.runtime.FileLocator;
 import org.eclipse.core.runtime.Platform;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.FrameworkUtil;
 
-/** A plug-in taken out takes its pages along and nothing else. */
+/**
+ * A plug-in taken out takes its pages along and nothing else. It runs last: the workbench keeps the views of a plug-in as
+ * they were when it started, and cannot make one again after the plug-in has been away.
+ */
+@Order(Integer.MAX_VALUE)
 class WithoutAPluginTest {
 
     private static final String RECTIFIER = "org.copperbook.rectifier";

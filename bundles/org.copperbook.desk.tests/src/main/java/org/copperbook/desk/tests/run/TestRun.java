@@ -3,8 +3,10 @@ package org.copperbook.desk.tests.run;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.engine.JupiterTestEngine;
 import org.junit.platform.engine.discovery.ClassSelector;
 import org.junit.platform.engine.discovery.DiscoverySelectors;
@@ -59,17 +61,23 @@ record TestRun(Path reports, String only) {
     private List<ClassSelector> testClasses() {
         Bundle bundle = FrameworkUtil.getBundle(TestRun.class);
         String pattern = (only.isBlank() || only.equals("*") ? "*Test" : only) + ".class";
-        List<ClassSelector> found = new ArrayList<>();
+        List<Class<?>> found = new ArrayList<>();
         for (String resource : bundle.adapt(BundleWiring.class).listResources("org/copperbook", pattern,
                 BundleWiring.LISTRESOURCES_RECURSE | BundleWiring.LISTRESOURCES_LOCAL)) {
             String name = resource.substring(0, resource.length() - ".class".length()).replace('/', '.');
             try {
-                found.add(DiscoverySelectors.selectClass(bundle.loadClass(name)));
+                found.add(bundle.loadClass(name));
             } catch (ClassNotFoundException missing) {
                 throw new IllegalStateException("Listed in the bundle but not loadable: " + name, missing);
             }
         }
-        return found;
+        found.sort(Comparator.comparingInt(TestRun::order));
+        return found.stream().map(DiscoverySelectors::selectClass).toList();
+    }
+
+    private static int order(Class<?> test) {
+        Order order = test.getAnnotation(Order.class);
+        return order == null ? Order.DEFAULT : order.value();
     }
 
     private boolean print(TestExecutionSummary summary) {
