@@ -30,6 +30,9 @@ import java.util.stream.Stream;
 public final class WindowTestRun {
 
     private static final String APPLICATION = "org.copperbook.desk.tests.run";
+    private static final String ALL = "*";
+    /** Asks for the tests that take bundles out of the running product, which no other test should come after. */
+    private static final String OWN_START = "own-start";
     private static final String PACKAGES = "xvfb openbox libgtk-3-0 librsvg2-common";
     private static final boolean LINUX = System.getProperty("os.name").equalsIgnoreCase("linux");
     private static final boolean MAC = System.getProperty("os.name").startsWith("Mac");
@@ -63,7 +66,6 @@ public final class WindowTestRun {
 
     private boolean allPassed() throws IOException, InterruptedException {
         emptyWorkFolder();
-        Path configuration = writeConfiguration();
         Map<String, String> environment = new TreeMap<>();
         if (LINUX) {
             requireProgram("Xvfb");
@@ -76,7 +78,11 @@ public final class WindowTestRun {
             environment.put("LC_ALL", "C.UTF-8");
             startWindowManager(environment);
         }
-        return runTests(configuration, environment);
+        if (!only.equals(ALL)) {
+            return runTests(work, only, environment);
+        }
+        boolean together = runTests(work, ALL, environment);
+        return runTests(Files.createDirectories(work.resolve(OWN_START)), OWN_START, environment) && together;
     }
 
     /** A fresh folder each time: a workbench that finds its last window state restores it. */
@@ -92,7 +98,7 @@ public final class WindowTestRun {
     }
 
     /** The product's own bundle list with the test bundles behind it; everything else is taken from the product. */
-    private Path writeConfiguration() throws IOException {
+    private Path writeConfiguration(Path folder) throws IOException {
         Properties ini = new Properties();
         try (var in = Files.newInputStream(product.resolve("configuration/config.ini"))) {
             ini.load(in);
@@ -107,7 +113,7 @@ public final class WindowTestRun {
         }
         Properties own = new Properties();
         own.setProperty("osgi.bundles", bundles + "," + tests);
-        Path configuration = Files.createDirectories(work.resolve("configuration"));
+        Path configuration = Files.createDirectories(folder.resolve("configuration"));
         try (var out = Files.newOutputStream(configuration.resolve("config.ini"))) {
             own.store(out, null);
         }
@@ -173,9 +179,11 @@ public final class WindowTestRun {
         }
     }
 
-    private boolean runTests(Path configuration, Map<String, String> environment)
+    /** One start of the product with tests in it; everything it writes stays in the folder given. */
+    private boolean runTests(Path folder, String which, Map<String, String> environment)
             throws IOException, InterruptedException {
-        Path reports = Files.createDirectories(work.resolve("reports"));
+        Path configuration = writeConfiguration(folder);
+        Path reports = Files.createDirectories(folder.resolve("reports"));
         Path launcher = jars(product.resolve("plugins"))
                 .filter(jar -> jar.getFileName().toString().startsWith("org.eclipse.equinox.launcher-"))
                 .findFirst().orElseThrow(() -> new CannotRun("no product in " + product));
@@ -186,10 +194,10 @@ public final class WindowTestRun {
         }
         command.addAll(List.of("-Xmx1g", "-Dfile.encoding=UTF-8",
                 "-Dorg.eclipse.swt.internal.SessionManagerDBus.disable=true",
-                "-Dcopperbook.tests.reports=" + reports, "-Dcopperbook.tests.only=" + only,
-                "-Dcopperbook.home=" + work.resolve("home"),
+                "-Dcopperbook.tests.reports=" + reports, "-Dcopperbook.tests.only=" + which,
+                "-Dcopperbook.home=" + folder.resolve("home"),
                 "-jar", launcher.toString(), "-application", APPLICATION, "-consoleLog",
-                "-configuration", configuration.toString(), "-data", work.resolve("workspace").toString()));
+                "-configuration", configuration.toString(), "-data", folder.resolve("workspace").toString()));
         var builder = new ProcessBuilder(command).inheritIO();
         builder.environment().remove("WAYLAND_DISPLAY");
         builder.environment().putAll(environment);

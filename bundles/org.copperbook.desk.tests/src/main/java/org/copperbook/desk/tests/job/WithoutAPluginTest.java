@@ -9,23 +9,23 @@ import java.util.List;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.editor.OutlineRow;
 import org.copperbook.desk.page.PageRegistry;
+import org.copperbook.desk.tests.run.OwnStart;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.store.RegisterQuery;
 import org.eclipse.core.runtime.FileLocator;
 import org.eclipse.core.runtime.Platform;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.FrameworkUtil;
 
 /**
- * A plug-in taken out takes its pages along and nothing else. It runs last: the workbench keeps the views of a plug-in as
- * they were when it started, and cannot make one again after the plug-in has been away.
+ * A plug-in taken out takes its pages along and nothing else. The workbench keeps the views of a plug-in as they were when
+ * it started, and cannot make one again after the plug-in has been away; so no other test shares this start.
  */
-@Order(Integer.MAX_VALUE)
+@OwnStart
 class WithoutAPluginTest {
 
     private static final String RECTIFIER = "org.copperbook.rectifier";

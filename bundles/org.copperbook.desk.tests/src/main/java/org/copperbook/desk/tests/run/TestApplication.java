@@ -20,7 +20,7 @@ import org.eclipse.ui.PlatformUI;
  * none failed or was skipped.
  *
  * <p>System properties: {@code copperbook.tests.reports}, the folder for the reports; {@code copperbook.tests.only}, the
- * simple name of one test class, or {@code *}.
+ * simple name of one test class, {@code *}, or {@link OwnStart#NAME}.
  */
 public final class TestApplication implements IApplication {
 

@@ -3,10 +3,8 @@ package org.copperbook.desk.tests.run;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import org.junit.jupiter.api.Order;
 import org.junit.jupiter.engine.JupiterTestEngine;
 import org.junit.platform.engine.discovery.ClassSelector;
 import org.junit.platform.engine.discovery.DiscoverySelectors;
@@ -25,7 +23,8 @@ import org.osgi.framework.wiring.BundleWiring;
  * Finds the test classes of this bundle (names ending in {@code Test}), runs them and writes down how they went.
  *
  * @param reports folder for the JUnit XML report and for a picture of the screen at each failure
- * @param only    simple name of the one class to run, or {@code *} for all
+ * @param only    simple name of the one class to run, {@code *} for all but those with a start of their own, or
+ *                {@link OwnStart#NAME} for those
  */
 record TestRun(Path reports, String only) {
 
@@ -60,7 +59,9 @@ record TestRun(Path reports, String only) {
 
     private List<ClassSelector> testClasses() {
         Bundle bundle = FrameworkUtil.getBundle(TestRun.class);
-        String pattern = (only.isBlank() || only.equals("*") ? "*Test" : only) + ".class";
+        boolean together = only.isBlank() || only.equals("*");
+        boolean alone = only.equals(OwnStart.NAME);
+        String pattern = (together || alone ? "*Test" : only) + ".class";
         List<Class<?>> found = new ArrayList<>();
         for (String resource : bundle.adapt(BundleWiring.class).listResources("org/copperbook", pattern,
                 BundleWiring.LISTRESOURCES_RECURSE | BundleWiring.LISTRESOURCES_LOCAL)) {
@@ -71,13 +72,10 @@ record TestRun(Path reports, String only) {
                 throw new IllegalStateException("Listed in the bundle but not loadable: " + name, missing);
             }
         }
-        found.sort(Comparator.comparingInt(TestRun::order));
+        if (together || alone) {
+            found.removeIf(test -> test.isAnnotationPresent(OwnStart.class) != alone);
+        }
         return found.stream().map(DiscoverySelectors::selectClass).toList();
-    }
-
-    private static int order(Class<?> test) {
-        Order order = test.getAnnotation(Order.class);
-        return order == null ? Order.DEFAULT : order.value();
     }
 
     private boolean print(TestExecutionSummary summary) {
