@@ -54,7 +54,7 @@ record Possible(double lower, boolean lowerIncluded, double upper, String what) 
     private static Map<String, Possible> table() {
         Map<String, Possible> t = new HashMap<>();
         put(t, from(ABSOLUTE_ZERO, 3000, "a temperature"), "windingCelsius", "ambientCelsius", "meanCelsius",
-                "hottestCelsius", "burnOutMaxCelsius", "preheatCelsius", "cureCelsius", "driveEndCelsius",
+                "hottestCelsius", "burnOutMaxCelsius", "preheatCelsius", "cureCelsius", "sheetCureCelsius", "driveEndCelsius",
                 "nonDriveEndCelsius", "referenceCelsius", "atCelsius");
         put(t, from(0, 500, "the uncertainty of a temperature"), "temperatureU");
         put(t, above(0, 1e10, "a rating"), "apparentPowerVA", "powerW");
@@ -77,7 +77,7 @@ record Possible(double lower, boolean lowerIncluded, double upper, String what) 
         put(t, above(0, 1e4, "a shaft height"), "shaftHeightMm");
         put(t, from(0, 100, "relative humidity"), "humidityPercent");
         put(t, from(0, 1e8, "a time"), "afterSeconds", "seconds", "minutes", "burnOutHours", "preheatMinutes",
-                "soakMinutes", "cureMinutes", "durationMinutes", "responseSeconds");
+                "soakMinutes", "cureMinutes", "sheetCureMinutes", "durationMinutes", "responseSeconds");
         put(t, from(1, 2000, "a number of slots"), "slots");
         put(t, from(1, 2000, "a slot number"), "goSlot", "returnSlot");
         put(t, from(1, 1e5, "a count"), "layers", "coilCount", "coilsPerGroup", "groupsPerPhase", "circuits",

@@ -1,10 +1,8 @@
 package org.copperbook.jobs.check;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.copperbook.calc.verdict.Outcome;
@@ -116,10 +114,7 @@ public final class TestPlan {
 
     /** Insulation once more after the test: the reading must be younger than it. */
     private void after(WindingRole role, List<WithstandTest> made) {
-        Instant tested = made.stream().map(WithstandTest::at).filter(Objects::nonNull).max(Comparator.naturalOrder())
-                .orElse(null);
-        boolean done = tested != null && log.of(role, ReadingQuantity.INSULATION_RESISTANCE, Reading.State.AS_LEFT).stream()
-                .anyMatch(l -> l.reading().observed() != null && l.reading().at() != null && !l.reading().at().isBefore(tested));
+        boolean done = InsulationAfterCheck.read(role, made, log);
         add("insulation-after." + role.word(), Phrases.say("plan.insulation-after", Phrases.word("role", role)), "", "",
                 Phrases.say("plan.insulation-after.why"), false, Hazardous.INSULATION_TEST, "/readings", done, List.of());
     }

@@ -36,11 +36,16 @@ public record Impregnation(int schema, List<Treatment> treatments, WindingRole d
         more = more == null ? Map.of() : more;
     }
 
-    /** One treatment: resin and lot, method, preheat, soak and cure (degrees Celsius, minutes). */
+    /**
+     * One treatment: resin and lot, method, preheat, soak and cure (degrees Celsius, minutes).
+     *
+     * @param sheetCureCelsius least temperature of the cure by the resin's data sheet; null when no sheet is at hand
+     * @param sheetCureMinutes least time at that temperature by the data sheet; null when no sheet is at hand
+     */
     @JsonInclude(JsonInclude.Include.NON_EMPTY)
     public record Treatment(String winding, String resin, String lot, Method method, Double preheatCelsius,
-            Double preheatMinutes, Double soakMinutes, Double cureCelsius, Double cureMinutes, String by, Instant at,
-            @KeepUnknown Map<String, JsonNode> more) {
+            Double preheatMinutes, Double soakMinutes, Double cureCelsius, Double cureMinutes,
+            Double sheetCureCelsius, Double sheetCureMinutes, String by, Instant at, @KeepUnknown Map<String, JsonNode> more) {
         public Treatment {
             more = more == null ? Map.of() : more;
         }

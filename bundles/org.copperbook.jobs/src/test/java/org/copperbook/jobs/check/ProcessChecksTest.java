@@ -165,4 +165,30 @@ class ProcessChecksTest {
         assertEquals(Outcome.FAILS, v.outcome());
         assertEquals(null, v.point());
     }
+
+    /** The figures of a data sheet are those that somebody entered; without a sheet nothing can be said. */
+    @ParameterizedTest
+    @CsvSource({"155, 480, 150, 420, MEETS, RELEASE", "150, 420, 150, 420, MEETS, RELEASE",
+        "149, 480, 150, 420, FAILS, RELEASE", "155, 419, 150, 420, FAILS, RELEASE",
+        "null, 480, 150, 420, NOT_MEASURED, RELEASE", "155, null, 150, 420, NOT_MEASURED, RELEASE",
+        "155, 480, null, 420, NO_LIMIT_SET, ", "155, 480, 150, null, NO_LIMIT_SET, "})
+    void aCureIsHeldToTheDataSheetOfItsResin(String celsius, String minutes, String sheetCelsius, String sheetMinutes,
+            Outcome outcome, HoldPoint point) {
+        Verdict v = Bench.verdict(treated("DIP", "'cureCelsius':" + celsius + ",'cureMinutes':" + minutes
+                + ",'sheetCureCelsius':" + sheetCelsius + ",'sheetCureMinutes':" + sheetMinutes), shop,
+                "cure.treatment-1");
+        assertEquals(outcome, v.outcome(), v.reason());
+        assertEquals(point, v.point());
+    }
+
+    @Test
+    void aWindingThatWasOnlyDriedHasNoCure() {
+        assertTrue(JobChecks.verdicts(treated("DRY_ONLY", "'preheatCelsius':80"), shop).stream()
+                .noneMatch(v -> v.id().startsWith("cure.")));
+    }
+
+    private static Job treated(String method, String fields) {
+        return Bench.job("impregnation", "{'schema':1,'treatments':[{'winding':'main-stator','method':'" + method + "',"
+                + fields + "}]}");
+    }
 }

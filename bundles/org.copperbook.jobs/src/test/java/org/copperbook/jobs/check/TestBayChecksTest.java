@@ -245,4 +245,16 @@ class TestBayChecksTest {
             assertTrue(v.blocks(), id);
         }
     }
+
+    /** The withstand tests of this class are made at 9 o'clock; only what is read then or later shows that none did harm. */
+    @ParameterizedTest
+    @CsvSource({"2026-03-16T08:59:00Z, false", "2026-03-16T09:00:00Z, true", "2026-03-16T09:10:00Z, true"})
+    void theInsulationIsReadOnceMoreAfterTheWithstand(String at, boolean read) {
+        String reading = Bench.reading("a", "INSULATION_RESISTANCE", "main-stator", "TO_EARTH", "", "5e9", "25", "",
+                "AS_LEFT", "").replace("2026-03-03T09:00:00Z", at);
+        Job job = runUp("'withstands':[" + withstand("main-stator", "1800", false, "true", "") + "],'readings':["
+                + reading + "]");
+        assertEquals(read, JobChecks.verdicts(job, shop).stream()
+                .noneMatch(v -> v.id().equals("insulation-after.main-stator")));
+    }
 }

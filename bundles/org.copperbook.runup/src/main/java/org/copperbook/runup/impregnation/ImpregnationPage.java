@@ -46,6 +46,9 @@ public final class ImpregnationPage extends PartPage {
                 .number("/soakMinutes", "impregnation.soak", FieldUnit.MINUTE)
                 .number("/cureCelsius", "impregnation.cure", FieldUnit.CELSIUS)
                 .number("/cureMinutes", "impregnation.cureTime", FieldUnit.MINUTE)
+                .number("/sheetCureCelsius", "impregnation.sheetCure", FieldUnit.CELSIUS)
+                .number("/sheetCureMinutes", "impregnation.sheetCureTime", FieldUnit.MINUTE)
+                .says()
                 .person("/by", "test.by")
                 .moment("/at", "test.at"))
                 .newRow(() -> site().json().mapper().createObjectNode());
