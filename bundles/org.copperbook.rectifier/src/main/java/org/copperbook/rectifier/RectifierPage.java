@@ -1,6 +1,5 @@
 package org.copperbook.rectifier;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,11 +26,11 @@ import org.eclipse.swt.SWT;
 /** The rotating rectifier, position by position: as found, the set fitted, as left. */
 public final class RectifierPage extends PartPage {
 
-    private static final String[] LEADS = {"U", "V", "W"};
     private static final int READING_CHARS = 13;
     private static final int SHORT_CHARS = 10;
 
     private ConditionsArea conditions;
+    private PositionsArea positions;
     private PlatesArea plates;
     private SetProposal proposal;
     private RecordGrid asFound;
@@ -48,6 +47,7 @@ public final class RectifierPage extends PartPage {
                 .choice("/circuit", "rectifier.circuit", RectifierSet.Circuit.class)
                 .text("/reasonForChange", "rectifier.reason")
                 .text("/note", "rectifier.note");
+        positions = new PositionsArea(here.area(), site(), words());
         plates = new PlatesArea(here.area("plates.title"), site(), words(), this::picked);
         here.words("rectifier.caution");
         conditions = new ConditionsArea(here.area("rectifier.conditions"), site().instruments(), lastConditions(), true);
@@ -140,7 +140,9 @@ public final class RectifierPage extends PartPage {
 
     @Override
     protected void changed() {
-        plates.show(document().part(key(), RectifierSet.class).orElse(null));
+        RectifierSet set = document().part(key(), RectifierSet.class).orElse(null);
+        positions.show(set);
+        plates.show(set);
     }
 
     @Override
@@ -174,13 +176,7 @@ public final class RectifierPage extends PartPage {
         ObjectNode tree = super.beginning();
         if (!tree.has("positions")) {
             tree.put("circuit", RectifierSet.Circuit.FULL_WAVE.name());
-            ArrayNode positions = tree.putArray("positions");
-            for (int i = 0; i < RectifierSet.Circuit.FULL_WAVE.diodes(); i++) {
-                positions.addObject().put("position", "D" + (i + 1))
-                        .put("plate", (i < LEADS.length ? DiodePosition.Plate.POSITIVE
-                                : DiodePosition.Plate.NEGATIVE).name())
-                        .put("lead", LEADS[i % LEADS.length]);
-            }
+            PositionsOfCircuit.fit(tree, RectifierSet.Circuit.FULL_WAVE);
         }
         return tree;
     }

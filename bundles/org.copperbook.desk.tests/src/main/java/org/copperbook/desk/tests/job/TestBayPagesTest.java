@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import org.copperbook.calc.verdict.Outcome;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.grid.RecordGrid;
@@ -11,6 +13,8 @@ import org.copperbook.desk.picture.PictureCanvas;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.rectifier.DiodePosition;
+import org.copperbook.jobs.rectifier.RectifierSet;
 import org.copperbook.sheets.picture.Mark;
 import org.copperbook.sheets.picture.Point;
 import org.eclipse.swt.SWT;
@@ -82,6 +86,27 @@ class TestBayPagesTest {
         // 40 V dc behind a bridge: pi/3 of it is the peak reverse, 41.9 V; 2.5 times 104.7 V
         desktop.until("the rating is judged", () -> outcome(editor, "rectifier.rating.peak") == Outcome.MEETS);
         assertTrue(desktop.text("/duty/peak").startsWith("41.89 V"), desktop.text("/duty/peak"));
+    }
+
+    @Test
+    void aHalfWaveSetHasThreePositionsAndNoReadingIsLostOnTheWay() throws Exception {
+        JobEditor editor = begun(PartKind.RECTIFIER);
+        PictureCanvas picture = (PictureCanvas) desktop.field("rectifier.picture");
+        RecordGrid found = desktop.grid(POSITIONS, "/asFoundForward");
+        keys.cell(found, 4, column(found, "/asFoundForward"), "512 mV");
+        keys.fill("/circuit", "half-wave, three diodes");
+        desktop.press("rectifier.layOut");
+        var set = editor.document().part(PartKey.of(PartKind.RECTIFIER), RectifierSet.class).orElseThrow();
+        assertEquals(RectifierSet.Circuit.HALF_WAVE, set.circuit());
+        assertEquals(List.of("D1", "D2", "D5"), set.positions().stream().map(DiodePosition::position).toList());
+        assertEquals(0.512, set.positions().get(2).asFoundForward().observed().value(), 1e-12);
+        desktop.until("three are drawn", () -> IntStream.range(0, 6).mapToObj(i -> "positions/" + i)
+                .filter(id -> picture.scene().showing(id).findAny().isPresent()).count() == 3);
+        keys.fill("/circuit", "full-wave, six diodes");
+        desktop.press("rectifier.layOut");
+        set = editor.document().part(PartKey.of(PartKind.RECTIFIER), RectifierSet.class).orElseThrow();
+        assertEquals(List.of("D1", "D2", "D3", "D4", "D5", "D6"),
+                set.positions().stream().map(DiodePosition::position).toList());
     }
 
     private void pick(PictureCanvas picture, String id) {
