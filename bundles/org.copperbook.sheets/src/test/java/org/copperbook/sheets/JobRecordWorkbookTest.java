@@ -92,7 +92,7 @@ class JobRecordWorkbookTest {
         List<String> names = new ArrayList<>();
         released.workbook().forEach(s -> names.add(s.getSheetName()));
         assertEquals(List.of("Cover", "Booking and plate", "As found", "Main stator", "Drawing Main stator", "Main rotor",
-                "Drawing Main rotor", "Rectifier set", "Core and impregnation", "Test plan", "Run-up", "Run-up charts",
+                "Drawing Main rotor", "Rectifier set", "Core and impregnation", "Test plan", "Run-up", "Charts",
                 "Chart numbers", "As found – as left", "Verdicts", "Sign-offs", "Instruments", "Cautions"), names);
     }
 

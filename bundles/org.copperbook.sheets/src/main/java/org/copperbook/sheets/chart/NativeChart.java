@@ -14,6 +14,7 @@ import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrossBetween;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
+import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.DisplayBlanks;
@@ -36,6 +37,11 @@ import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.copperbook.sheets.page.CellText;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTLineChart;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTMarker;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTPlotArea;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTScatterChart;
+import org.openxmlformats.schemas.drawingml.x2006.chart.STMarkerStyle;
 
 /**
  * A chart of the spreadsheet's own in a workbook, drawn from numbers in cells, so that whoever opens the file can read
@@ -85,6 +91,7 @@ public final class NativeChart {
         }
         // A chart of several plots names its axes itself; spreadsheets draw missing values as gaps.
         drawn.displayBlanksAs(DisplayBlanks.GAP);
+        inkMarks(drawn.getCTChart().getPlotArea());
         return row + 1;
     }
 
@@ -114,59 +121,84 @@ public final class NativeChart {
         drawn.plot(plot);
     }
 
-    /** Bars over named places, with limits as lines across them. */
+    /** Bars, or readings with their uncertainties, over named places, with limits as lines across them. */
     private void places(XSSFChart drawn) {
         XDDFCategoryAxis below = drawn.createCategoryAxis(AxisPosition.BOTTOM);
         XDDFValueAxis left = drawn.createValueAxis(AxisPosition.LEFT);
         below.setTitle(chart.x().label());
         left.setTitle(chart.y().label());
+        // Names of the places stand at the foot also where readings lie below zero.
+        below.setTickLabelPosition(AxisTickLabelPosition.LOW);
         left.setCrosses(AxisCrosses.AUTO_ZERO);
         left.setCrossBetween(AxisCrossBetween.BETWEEN);
         ends(left, chart.yScale());
-        int first = row;
-        int count = chart.x().places().size();
-        for (String place : chart.x().places()) {
-            text(place);
-        }
-        XDDFDataSource<String> names = XDDFDataSourcesFactory.fromStringCellRange(data,
-                new CellRangeAddress(first, first + count - 1, 0, 0));
-        XDDFBarChartData bars = (XDDFBarChartData) drawn.createData(ChartTypes.BAR, below, left);
-        bars.setBarDirection(BarDirection.COL);
-        int column = 1;
-        for (Series s : chart.series()) {
-            XDDFChartData.Series series = bars.addSeries(names, column(first, column++, s));
-            series.setTitle(s.title(), null);
-            XDDFShapeProperties fill = new XDDFShapeProperties();
-            fill.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(INKS[(column - 1) % INKS.length])));
-            series.setShapeProperties(fill);
-        }
-        drawn.plot(bars);
-        if (!chart.limits().isEmpty()) {
-            XDDFLineChartData lines = (XDDFLineChartData) drawn.createData(ChartTypes.LINE, below, left);
-            for (Series s : limitLines(1, count)) {
-                List<ChartPoint> everywhere = new ArrayList<>();
-                for (int i = 1; i <= count; i++) {
-                    everywhere.add(ChartPoint.of(i, s.points().get(0).y()));
-                }
-                XDDFLineChartData.Series line = (XDDFLineChartData.Series) lines.addSeries(names,
-                        column(first, column++, new Series(s.title(), s.shape(), everywhere)));
+        XDDFDataSource<String> names = null;
+        XDDFBarChartData bars = null;
+        XDDFLineChartData lines = null;
+        List<Series> all = new ArrayList<>(chart.series().stream().filter(s -> !s.points().isEmpty()).toList());
+        all.addAll(limitLines(1, chart.x().places().size()).stream().map(this::everywhere).toList());
+        for (int i = 0; i < all.size(); i++) {
+            Series s = all.get(i);
+            int first = byPlace(s);
+            names = names == null ? XDDFDataSourcesFactory.fromStringCellRange(data, cells(first, 0)) : names;
+            if (s.shape() == Series.Shape.BARS) {
+                bars = bars == null ? (XDDFBarChartData) drawn.createData(ChartTypes.BAR, below, left) : bars;
+                XDDFChartData.Series bar = bars.addSeries(names, numbers(first, 1));
+                bar.setTitle(s.title(), null);
+                XDDFShapeProperties fill = new XDDFShapeProperties();
+                fill.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(INKS[i % INKS.length])));
+                bar.setShapeProperties(fill);
+            } else {
+                lines = lines == null ? (XDDFLineChartData) drawn.createData(ChartTypes.LINE, below, left) : lines;
+                XDDFLineChartData.Series line = (XDDFLineChartData.Series) lines.addSeries(names, numbers(first, 1));
                 line.setTitle(s.title(), null);
-                line.setMarkerStyle(MarkerStyle.NONE);
-                line.setShapeProperties(look(line.getShapeProperties(), s, 0));
+                line.setSmooth(false);
+                line.setMarkerStyle(s.marked() ? MARKS[i % MARKS.length] : MarkerStyle.NONE);
+                line.setShapeProperties(look(line.getShapeProperties(), s, i));
+                if (s.points().stream().anyMatch(p -> p.expandedU() != null)) {
+                    line.setErrorBars(new UncertaintyBars(numbers(first, 2)));
+                }
             }
+        }
+        if (bars != null) {
+            bars.setBarDirection(BarDirection.COL);
+            drawn.plot(bars);
+        }
+        if (lines != null) {
             drawn.plot(lines);
         }
-        row = first + count;
     }
 
-    private XDDFNumericalDataSource<Double> column(int first, int column, Series s) {
-        for (ChartPoint p : s.points()) {
-            int at = first + (int) Math.round(p.x()) - 1;
-            XSSFRow cells = data.getRow(at) == null ? data.createRow(at) : data.getRow(at);
-            cells.createCell(column).setCellValue(p.y());
+    /** A limit holds at every place. */
+    private Series everywhere(Series limit) {
+        List<ChartPoint> points = new ArrayList<>();
+        for (int i = 1; i <= chart.x().places().size(); i++) {
+            points.add(ChartPoint.of(i, limit.points().get(0).y()));
         }
-        return XDDFDataSourcesFactory.fromNumericCellRange(data,
-                new CellRangeAddress(first, first + chart.x().places().size() - 1, column, column));
+        return new Series(limit.title(), limit.shape(), points);
+    }
+
+    /** Writes place, value and uncertainty, a row for each place whether it has a value or not. */
+    private int byPlace(Series s) {
+        text(s.title(), chart.y().label());
+        int first = row;
+        chart.x().places().forEach(this::text);
+        for (ChartPoint p : s.points()) {
+            XSSFRow at = data.getRow(first + (int) Math.round(p.x()) - 1);
+            at.createCell(1).setCellValue(p.y());
+            if (p.expandedU() != null) {
+                at.createCell(2).setCellValue(p.expandedU());
+            }
+        }
+        return first;
+    }
+
+    private XDDFNumericalDataSource<Double> numbers(int first, int column) {
+        return XDDFDataSourcesFactory.fromNumericCellRange(data, cells(first, column));
+    }
+
+    private CellRangeAddress cells(int first, int column) {
+        return new CellRangeAddress(first, first + chart.x().places().size() - 1, column, column);
     }
 
     /** Limits as lines across the chart, each between two points. */
@@ -209,6 +241,30 @@ public final class NativeChart {
                 cells.createCell(i).setCellValue(CellText.storable(texts[i]));
             }
         }
+    }
+
+    /** Marks in the ink of their series; left to themselves spreadsheets choose pale ones where no line is drawn. */
+    private static void inkMarks(CTPlotArea plot) {
+        for (CTLineChart lines : plot.getLineChartList()) {
+            for (int i = 0; i < lines.sizeOfSerArray(); i++) {
+                ink(lines.getSerArray(i).getMarker(), i);
+            }
+        }
+        for (CTScatterChart lines : plot.getScatterChartList()) {
+            for (int i = 0; i < lines.sizeOfSerArray(); i++) {
+                ink(lines.getSerArray(i).getMarker(), i);
+            }
+        }
+    }
+
+    private static void ink(CTMarker mark, int i) {
+        if (mark == null || mark.getSymbol() == null || mark.getSymbol().getVal() == STMarkerStyle.NONE) {
+            return;
+        }
+        XDDFShapeProperties look = new XDDFShapeProperties(mark.isSetSpPr() ? mark.getSpPr() : mark.addNewSpPr());
+        XDDFSolidFillProperties fill = new XDDFSolidFillProperties(XDDFColor.from(INKS[i % INKS.length]));
+        look.setFillProperties(fill);
+        look.setLineProperties(new XDDFLineProperties(fill));
     }
 
     private static void ends(XDDFChartAxis axis, Scale scale) {

@@ -1,14 +1,22 @@
 package org.copperbook.sheets.record;
 
+import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.copperbook.calc.OutOfRange;
+import org.copperbook.jobs.check.FoundAndLeft;
+import org.copperbook.jobs.winding.WindingRole;
 import org.copperbook.sheets.chart.Chart;
 import org.copperbook.sheets.chart.NativeChart;
 import org.copperbook.sheets.page.Book;
 import org.copperbook.sheets.page.SheetPage;
 import org.copperbook.sheets.runup.RunUpCharts;
 
-/** The run-up's charts as charts of the spreadsheet's own, two on a page, and their numbers on a sheet behind them. */
+/**
+ * The charts of the run-up and of resistance as left against as found, as charts of the spreadsheet's own, two on a page,
+ * and their numbers on a sheet behind them.
+ */
 public final class ChartSheet implements RecordSheet {
 
     /** Rows of eight points that one chart takes. */
@@ -17,7 +25,8 @@ public final class ChartSheet implements RecordSheet {
 
     @Override
     public void write(RecordContext c, Book book) {
-        Map<String, Chart> charts = RunUpCharts.of(c.job(), c.shop(), c.verdicts().all());
+        Map<String, Chart> charts = new LinkedHashMap<>(RunUpCharts.of(c.job(), c.shop(), c.verdicts().all()));
+        charts.putAll(resistances(c));
         if (charts.isEmpty()) {
             return;
         }
@@ -41,5 +50,22 @@ public final class ChartSheet implements RecordSheet {
                 shown.note(chart.note());
             }
         }
+    }
+
+    /** Resistance as left against as found, for each winding read both times in more places than one. */
+    private static Map<String, Chart> resistances(RecordContext c) {
+        Map<String, Chart> charts = new LinkedHashMap<>();
+        for (WindingRole role : WindingRole.values()) {
+            try {
+                ResistanceChart.of(c.words().of(role), FoundAndLeft.of(c.job(), c.shop(), role),
+                        c.shop().workshop().referenceCelsius(), Locale.ENGLISH)
+                        .filter(chart -> chart.x().places().size() > 1)
+                        .ifPresent(chart -> charts.put("resistance-" + role.word(), chart));
+            } catch (OutOfRange e) {
+                // The comparison sheet says which reading is out of range; there is nothing to draw of it.
+                continue;
+            }
+        }
+        return charts;
     }
 }

@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.util.List;
 import java.util.Random;
 import org.apache.poi.xddf.usermodel.chart.XDDFChartData;
+import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -102,6 +103,26 @@ class ChartTest {
             assertEquals(2, chart.getChartSeries().size(), "bars, and lines for the limit");
             assertEquals("DE vertical", chart.getChartSeries().get(0).getSeries(0).getCategoryData().getPointAt(1));
             assertEquals(1.6, chart.getChartSeries().get(1).getSeries(0).getValuesData().getPointAt(1));
+        }
+    }
+
+    @Test
+    void readingsStandOverNamedPlacesWithTheirUncertainties() throws Exception {
+        Chart readings = new Chart("change", Axis.of("group", List.of("1", "2", "3")), Axis.of("change", "%"),
+                List.of(new Series("as left", Series.Shape.DOTS, List.of(new ChartPoint(1.2, -0.4, 0.6, null),
+                        new ChartPoint(3.2, 0.5, null, null)))), List.of(new ChartLimit.Band("limit", -2, 2)), "");
+        try (XSSFWorkbook book = reopened(readings)) {
+            XSSFChart chart = book.getSheetAt(0).getDrawingPatriarch().getCharts().get(0);
+            XDDFChartData plot = chart.getChartSeries().get(0);
+            assertEquals(3, plot.getSeriesCount(), "the readings and both ends of the band");
+            XDDFLineChartData.Series left = (XDDFLineChartData.Series) plot.getSeries(0);
+            assertEquals("3", left.getCategoryData().getPointAt(2));
+            assertEquals(-0.4, left.getValuesData().getPointAt(0));
+            assertEquals(null, book.getSheetAt(1).getRow(3).getCell(1), "no reading of the second");
+            assertEquals(0.5, book.getSheetAt(1).getRow(4).getCell(1).getNumericCellValue());
+            assertEquals(0.6, left.getErrorBars().getPlus().getPointAt(0));
+            assertEquals(0.6, left.getErrorBars().getMinus().getPointAt(0));
+            assertEquals(-2.0, plot.getSeries(1).getValuesData().getPointAt(2));
         }
     }
 
