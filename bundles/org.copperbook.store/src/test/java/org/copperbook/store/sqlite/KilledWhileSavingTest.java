@@ -21,27 +21,56 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Kills programs that write under load, again and again on the same store, and looks for every save they acknowledged.
- * The count comes from the system property copperbook.kills.
+ * The count comes from the system property copperbook.kills; every hundred kills begin a new store, since the audit
+ * after each kill reads the whole of it.
  */
 class KilledWhileSavingTest {
 
     private static final int KILLS = Integer.getInteger("copperbook.kills", 5);
     private static final long SEED = 20260302;
     private static final int LONGEST_RUN_MILLIS = 1_000;
+    private static final int KILLS_OF_ONE_STORE = 100;
 
     @TempDir
     Path folder;
 
+    private record Outcome(int kills, int acknowledged, int lost, long revisions) {
+
+        Outcome and(Outcome o) {
+            return new Outcome(kills + o.kills, acknowledged + o.acknowledged, lost + o.lost, revisions + o.revisions);
+        }
+    }
+
     @Test
     void noAcknowledgedSaveIsLost() throws Exception {
-        Path file = folder.resolve("workshop.sqlite");
         Path temp = Files.createDirectory(folder.resolve("temp"));
         Random random = new Random(SEED);
+        Outcome all = new Outcome(0, 0, 0, 0);
+        while (all.kills() < KILLS) {
+            Path own = Files.createDirectory(folder.resolve("store-" + all.kills()));
+            all = all.and(kill(own.resolve("workshop.sqlite"), temp, random,
+                    Math.min(KILLS_OF_ONE_STORE, KILLS - all.kills())));
+            try (Stream<Path> files = Files.list(own)) {
+                for (Path f : files.toList()) {
+                    Files.delete(f);
+                }
+            }
+        }
+        System.out.println("kill test: " + all.kills() + " kills, " + all.acknowledged() + " saves acknowledged, "
+                + all.lost() + " lost, " + all.revisions() + " revisions in the stores");
+        assertEquals(0, all.lost());
+        try (Stream<Path> left = Files.list(temp)) {
+            assertEquals(List.of(), left.filter(p -> p.toString().contains("sqlite")).toList(),
+                    "unpacked libraries left in the temp folder");
+        }
+    }
+
+    private static Outcome kill(Path file, Path temp, Random random, int atMost) throws Exception {
         List<Acknowledged> all = new ArrayList<>();
         int kills = 0;
-        while (kills < KILLS) {
+        while (kills < atMost) {
             // Every other round two programs write at once and both are killed.
-            int programs = Math.min(KILLS - kills, 1 + kills % 2);
+            int programs = Math.min(atMost - kills, 1 + kills % 2);
             List<Acknowledged> round = round(file, temp, random, programs);
             kills += programs;
             all.addAll(round);
@@ -52,14 +81,7 @@ class KilledWhileSavingTest {
             }
         }
         try (JobStore store = SqliteJobStore.open(file)) {
-            List<Acknowledged> lost = lost(store, all);
-            System.out.println("kill test: " + kills + " kills, " + all.size() + " saves acknowledged, " + lost.size()
-                    + " lost, " + store.audit().revisions() + " revisions in the store");
-            assertEquals(List.of(), lost);
-        }
-        try (Stream<Path> left = Files.list(temp)) {
-            assertEquals(List.of(), left.filter(p -> p.toString().contains("sqlite")).toList(),
-                    "unpacked libraries left in the temp folder");
+            return new Outcome(kills, all.size(), lost(store, all).size(), store.audit().revisions());
         }
     }
 
