@@ -19,6 +19,8 @@ public final class ChartScene {
     private static final double FONT = 13;
     private static final double TITLE = 15;
     private static final double LINE = 20;
+    private static final double LINE_OF_PLACE = 16;
+    private static final double GAP = 4;
     private static final double MARK = 4.2;
 
     private final Chart chart;
@@ -28,6 +30,8 @@ public final class ChartScene {
     private final List<LegendRow> legend;
     private final PlotArea plot;
     private final char decimal;
+    /** Whether the names of places stand on two lines, since they would run into each other on one. */
+    private final boolean broken;
 
     private record LegendItem(double x, String title, String style, Series.Shape shape, int index) {
     }
@@ -46,7 +50,8 @@ public final class ChartScene {
                 .width()).max().orElse(20);
         double left = widest + 18;
         double top = 2 * LINE + 16;
-        double below = 2 * LINE + 8 + legend.size() * LINE + (chart.note().isEmpty() ? 0 : LINE);
+        broken = tooWide(width - left - 22);
+        double below = 2 * LINE + 8 + (broken ? LINE : 0) + legend.size() * LINE + (chart.note().isEmpty() ? 0 : LINE);
         plot = new PlotArea(left, top, Math.max(10, width - left - 22), Math.max(10, height - top - below), chart.xScale(), y);
     }
 
@@ -115,9 +120,28 @@ public final class ChartScene {
             marks.add(text("", ScenePalette.TEXT, x, bottom() + 12, Mark.Anchor.MIDDLE, tick(plot.x(), t)));
         }
         for (int i = 0; i < chart.x().places().size(); i++) {
-            marks.add(text("", ScenePalette.TEXT, plot.placeOfX(i + 1.0), bottom() + 12, Mark.Anchor.MIDDLE,
-                    chart.x().places().get(i)));
+            double y = bottom() + 12;
+            for (String line : onLines(chart.x().places().get(i))) {
+                marks.add(text("", ScenePalette.TEXT, plot.placeOfX(i + 1.0), y, Mark.Anchor.MIDDLE, line));
+                y += LINE_OF_PLACE;
+            }
         }
+    }
+
+    private boolean tooWide(double room) {
+        List<String> places = chart.x().places();
+        return places.stream().anyMatch(p -> p.indexOf(' ') > 0
+                && text("", "", 0, 0, Mark.Anchor.MIDDLE, p).width() > room / places.size() - GAP);
+    }
+
+    private List<String> onLines(String place) {
+        int cut = place.indexOf(' ');
+        return broken && cut > 0 ? List.of(place.substring(0, cut), place.substring(cut + 1)) : List.of(place);
+    }
+
+    /** Where what stands under the names of the axis begins. */
+    private double underPlaces() {
+        return bottom() + 12 + (broken ? LINE : 0);
     }
 
     private String tick(Scale scale, double t) {
@@ -128,7 +152,7 @@ public final class ChartScene {
         line(ScenePalette.TEXT, 1.2, plot.left(), plot.top(), plot.left(), bottom());
         line(ScenePalette.TEXT, 1.2, plot.left(), bottom(), right(), bottom());
         marks.add(text("", ScenePalette.MUTED, 12, plot.top() - 18, Mark.Anchor.START, chart.y().label()));
-        marks.add(text("", ScenePalette.MUTED, right(), bottom() + 12 + LINE, Mark.Anchor.END, chart.x().label()));
+        marks.add(text("", ScenePalette.MUTED, right(), underPlaces() + LINE, Mark.Anchor.END, chart.x().label()));
     }
 
     private void series(Series s, String style, int index) {
@@ -231,7 +255,7 @@ public final class ChartScene {
     }
 
     private void drawLegend() {
-        double y = bottom() + 2 * LINE + 12;
+        double y = underPlaces() + 2 * LINE;
         for (LegendRow row : legend) {
             for (LegendItem i : row.items()) {
                 Series like = new Series(i.title(), i.shape(), List.of());
