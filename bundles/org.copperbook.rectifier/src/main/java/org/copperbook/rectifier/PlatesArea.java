@@ -22,7 +22,6 @@ import org.eclipse.swt.widgets.Label;
 /** The two plates on the page: a diode picked in the picture is the row of the grids, and the other way round. */
 final class PlatesArea {
 
-    private static final int TALL_ROWS = 20;
     private static final String POSITIONS = "positions/";
 
     private final PictureCanvas canvas;
@@ -35,7 +34,7 @@ final class PlatesArea {
         GridLayoutFactory.fillDefaults().spacing(0, 4).applyTo(area);
         canvas = new PictureCanvas(area);
         canvas.setData(Desk.ID, "rectifier.picture");
-        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, TALL_ROWS * look.rowHeight()).applyTo(canvas);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(canvas);
         new PictureButtons(area, canvas);
         Label said = look.as(Look.Role.TEXT, new Label(area, SWT.WRAP));
         said.setText(pageWords.text("plates.how"));

@@ -15,6 +15,7 @@ import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.picture.PictureButtons;
 import org.copperbook.desk.picture.PictureCanvas;
 import org.copperbook.desk.text.DeskWords;
+import org.copperbook.desk.theme.Grown;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.sheets.chart.Chart;
 import org.copperbook.sheets.chart.ChartCsv;
@@ -39,6 +40,10 @@ public final class ChartArea extends Composite {
 
     private static final int DIGITS = 4;
     private static final int DOT = 4;
+    private static final double LEAST_WIDTH = 560;
+    private static final double MOST_WIDTH = 1000;
+    private static final double LEAST_HEIGHT = 330;
+    private static final double HEIGHT_OF_WIDTH = 0.58;
 
     private final PictureCanvas canvas;
     private final Label said;
@@ -46,6 +51,7 @@ public final class ChartArea extends Composite {
     private Chart chart;
     private List<Double> stops = List.of();
     private int at = -1;
+    private double width = ChartScene.WIDTH;
 
     /** @param id id under which the chart is found, for instance "chart.open-circuit" */
     public ChartArea(Composite parent, String id) {
@@ -54,8 +60,7 @@ public final class ChartArea extends Composite {
         Look look = Look.of(this);
         canvas = new PictureCanvas(this);
         canvas.setData(Desk.ID, id);
-        GridDataFactory.fillDefaults().grab(true, false).hint((int) (ChartScene.WIDTH * 0.8), (int) ChartScene.HEIGHT)
-                .applyTo(canvas);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(canvas);
         said = look.as(Look.Role.TEXT, new Label(this, SWT.WRAP));
         said.setData(Desk.ID, id + ".reading");
         GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(60), SWT.DEFAULT).applyTo(said);
@@ -68,6 +73,26 @@ public final class ChartArea extends Composite {
         canvas.addListener(SWT.MouseMove, e -> toNearest(e.x, e.y));
         canvas.addListener(SWT.Paint, this::paint);
         canvas.onKey(this::key);
+        canvas.addListener(SWT.Resize, e -> fill());
+        look.onResize(this, this::fill);
+    }
+
+    /** Draws for the width at hand, so that words in the picture are as large as those around it where there is room. */
+    private void fill() {
+        double wide = canvas.getClientArea().width / Look.of(this).factor();
+        double next = Math.max(LEAST_WIDTH, Math.min(MOST_WIDTH, wide));
+        if (chart != null && Math.abs(next - width) >= 1) {
+            width = next;
+            draw();
+        }
+    }
+
+    private void draw() {
+        canvas.show(ChartScene.of(chart, width, height()));
+    }
+
+    private double height() {
+        return Math.max(LEAST_HEIGHT, Math.min(ChartScene.HEIGHT, width * HEIGHT_OF_WIDTH));
     }
 
     /** Shows a chart; the crosshair stays where it is while there is still a reading. */
@@ -79,7 +104,7 @@ public final class ChartArea extends Composite {
         chart = next;
         stops = ChartReading.stops(next);
         at = was == null ? -1 : stops.indexOf(was);
-        canvas.show(ChartScene.of(next));
+        draw();
         tell();
     }
 
@@ -130,7 +155,7 @@ public final class ChartArea extends Composite {
     }
 
     private PlotArea plot() {
-        return ChartScene.plot(chart, ChartScene.WIDTH, ChartScene.HEIGHT);
+        return ChartScene.plot(chart, width, height());
     }
 
     private void toNearest(int x, int y) {
@@ -195,7 +220,7 @@ public final class ChartArea extends Composite {
     private void say(String words) {
         if (!words.equals(said.getText())) {
             said.setText(words);
-            said.requestLayout();
+            Grown.tell(said);
         }
     }
 

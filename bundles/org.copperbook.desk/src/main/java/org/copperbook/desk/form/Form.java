@@ -13,6 +13,7 @@ import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.photo.PhotoDoor;
 import org.copperbook.desk.photo.PhotosArea;
 import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.Grown;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Narrow;
 import org.copperbook.desk.theme.Reach;
@@ -61,6 +62,7 @@ public final class Form {
         GridLayoutFactory.fillDefaults().margins(MARGIN, MARGIN).spacing(0, 6).applyTo(body);
         scroll.setContent(body);
         scroll.addListener(SWT.Resize, e -> layoutNow());
+        Grown.heardBy(body, this::relayout);
     }
 
     /** The whole form. */

@@ -12,6 +12,11 @@ import org.eclipse.swt.widgets.Composite;
 public final class PictureButtons extends Composite {
 
     public PictureButtons(Composite parent, PictureCanvas canvas) {
+        this(parent, canvas, false);
+    }
+
+    /** @param inWindow whether the picture has a window of its own already */
+    PictureButtons(Composite parent, PictureCanvas canvas, boolean inWindow) {
         super(parent, SWT.NONE);
         RowLayout row = new RowLayout(SWT.HORIZONTAL);
         row.wrap = true;
@@ -19,6 +24,9 @@ public final class PictureButtons extends Composite {
         row.marginTop = 0;
         row.spacing = 6;
         setLayout(row);
+        if (!inWindow) {
+            button("picture.large", () -> new PictureWindow(canvas).open());
+        }
         button("picture.fit", canvas::fit);
         button("picture.larger", canvas::larger);
         button("picture.smaller", canvas::smaller);

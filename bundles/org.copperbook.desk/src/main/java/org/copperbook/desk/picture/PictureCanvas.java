@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import org.copperbook.desk.text.DeskWords;
+import org.copperbook.desk.theme.Grown;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.sheets.picture.Point;
 import org.copperbook.sheets.picture.Scene;
@@ -32,9 +33,15 @@ public final class PictureCanvas extends Canvas {
     private static final int MOVE = 40;
     private static final int REACH = 7;
     private static final int STILL = 4;
+    private static final int NATURAL_CHARS = 40;
+    private static final int LEAST_ROWS = 9;
+    private static final int EMPTY_ROWS = 3;
+    private static final double MOST_OF_SCREEN = 0.7;
 
     private final List<Consumer<String>> picked = new ArrayList<>();
     private final List<Runnable> seen = new ArrayList<>();
+    private final List<Runnable> shown = new ArrayList<>();
+    private final List<Runnable> highlights = new ArrayList<>();
     private final List<Predicate<Event>> keys = new ArrayList<>();
     private final PictureOutput output;
     private Scene scene = Scene.EMPTY;
@@ -65,12 +72,35 @@ public final class PictureCanvas extends Canvas {
     /** Shows a scene; the part in sight stays when its size stays. */
     public void show(Scene next) {
         boolean other = next.width() != scene.width() || next.height() != scene.height();
+        boolean grown = aspect(next) != aspect(scene);
         scene = next;
+        if (grown) {
+            Grown.tell(this);
+        }
         if (other || fitted) {
             fit();
         } else {
             redraw();
         }
+        shown.forEach(Runnable::run);
+    }
+
+    private static double aspect(Scene scene) {
+        return scene.isEmpty() ? 0 : scene.height() / scene.width();
+    }
+
+    /** As high as the picture is at the width given, so that no empty ground stands above and below it. */
+    @Override
+    public org.eclipse.swt.graphics.Point computeSize(int widthHint, int heightHint, boolean changed) {
+        checkWidget();
+        Look look = Look.of(this);
+        int frame = 2 * getBorderWidth();
+        int width = widthHint == SWT.DEFAULT ? look.chars(NATURAL_CHARS) : widthHint;
+        int most = (int) (getMonitor().getClientArea().height * MOST_OF_SCREEN);
+        int least = Math.min(most, (scene.isEmpty() ? EMPTY_ROWS : LEAST_ROWS) * look.rowHeight());
+        int height = heightHint == SWT.DEFAULT
+                ? Math.max(least, Math.min(most, (int) Math.ceil(width * aspect(scene)))) : heightHint;
+        return new org.eclipse.swt.graphics.Point(width + frame, height + frame);
     }
 
     /** The scene shown. */
@@ -88,6 +118,7 @@ public final class PictureCanvas extends Canvas {
         if (!id.equals(chosen)) {
             chosen = id;
             redraw();
+            highlights.forEach(Runnable::run);
         }
     }
 
@@ -104,6 +135,21 @@ public final class PictureCanvas extends Canvas {
     /** Tells whenever another part is seen. */
     public void onSight(Runnable listener) {
         seen.add(listener);
+    }
+
+    /** Tells whenever another scene is shown. */
+    void onShown(Runnable listener) {
+        shown.add(listener);
+    }
+
+    /** Tells whenever something else is highlighted. */
+    void onHighlight(Runnable listener) {
+        highlights.add(listener);
+    }
+
+    /** Does what a click on something of that id does. */
+    void pick(String id) {
+        picked.forEach(l -> l.accept(id));
     }
 
     /** Gives every key to the listener first; one that it answers with true moves nothing here. */
@@ -175,7 +221,11 @@ public final class PictureCanvas extends Canvas {
         int paper = palette.paper();
         e.gc.setBackground(new Color(paper >> 16 & 0xFF, paper >> 8 & 0xFF, paper & 0xFF));
         e.gc.fillRectangle(area);
-        if (!scene.isEmpty()) {
+        if (scene.isEmpty()) {
+            e.gc.setForeground(look.palette().muted());
+            e.gc.setFont(look.font(Look.Role.TEXT));
+            e.gc.drawText(DeskWords.text("picture.nothing"), look.lineHeight(), look.lineHeight(), true);
+        } else {
             ScenePainter.paint(e.gc, scene, palette, sight.x(), sight.y(), sight.scale(), chosen);
         }
         if (isFocusControl()) {
@@ -209,8 +259,7 @@ public final class PictureCanvas extends Canvas {
     }
 
     private void pick(int x, int y) {
-        String id = Picking.at(scene, sight.onScene(x, y), REACH / sight.scale()).orElse("");
-        picked.forEach(l -> l.accept(id));
+        pick(Picking.at(scene, sight.onScene(x, y), REACH / sight.scale()).orElse(""));
     }
 
     private void wheel(Event e) {

@@ -81,6 +81,11 @@ public final class Look {
         return size;
     }
 
+    /** How many times as large as the system's the text is. */
+    public double factor() {
+        return size.factor;
+    }
+
     /** Changes the size and tells everybody who draws. */
     public void resize(Size next) {
         if (next != size) {

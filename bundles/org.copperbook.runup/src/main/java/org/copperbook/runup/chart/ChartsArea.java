@@ -27,7 +27,7 @@ public final class ChartsArea {
         GridLayoutFactory.fillDefaults().numColumns(1).spacing(12, 12).applyTo(area);
         none = Look.of(area).as(Look.Role.TEXT, new Label(area, SWT.WRAP));
         none.setText(words.text("charts.none"));
-        GridDataFactory.fillDefaults().applyTo(none);
+        GridDataFactory.fillDefaults().grab(true, false).hint(Look.of(area).wrapping(), SWT.DEFAULT).applyTo(none);
     }
 
     /** Shows these charts by name. */

@@ -7,7 +7,6 @@ import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.picture.PictureButtons;
 import org.copperbook.desk.picture.PictureCanvas;
 import org.copperbook.desk.text.Words;
-import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.check.DryingState;
 import org.copperbook.jobs.impregnation.Impregnation;
 import org.copperbook.jobs.winding.WindingRole;
@@ -24,7 +23,6 @@ import org.eclipse.swt.widgets.Composite;
 /** Impregnation and cure, and the drying curve: where it stands, as figures and drawn. */
 public final class ImpregnationPage extends PartPage {
 
-    private static final int TALL_ROWS = 16;
 
     private PictureCanvas curve;
 
@@ -68,8 +66,7 @@ public final class ImpregnationPage extends PartPage {
         GridLayoutFactory.fillDefaults().spacing(0, 4).applyTo(area);
         curve = new PictureCanvas(area);
         curve.setData(Desk.ID, "impregnation.picture");
-        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, TALL_ROWS * Look.of(area).rowHeight())
-                .applyTo(curve);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(curve);
         new PictureButtons(area, curve);
     }
 

@@ -11,6 +11,7 @@ import org.copperbook.desk.form.Form;
 import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.picture.PictureButtons;
 import org.copperbook.desk.picture.PictureCanvas;
+import org.copperbook.desk.theme.Grown;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.winding.WindingData;
 import org.copperbook.sheets.picture.Scene;
@@ -31,7 +32,6 @@ import org.eclipse.swt.widgets.Label;
  */
 public final class DrawingSection implements WindingSection {
 
-    private static final int CHARS_HIGH = 66;
     private static final int QUIET_MILLIS = 150;
     private static final Pattern GROUP = Pattern.compile("group/(\\d+)(/.*)?");
 
@@ -65,7 +65,7 @@ public final class DrawingSection implements WindingSection {
         choices.get(view).setSelection(true);
         canvas = new PictureCanvas(area);
         canvas.setData(Desk.ID, "winding.drawing");
-        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, look.chars(CHARS_HIGH)).applyTo(canvas);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(canvas);
         canvas.onPick(this::picked);
         canvas.output().onSaid(this::say);
         new PictureButtons(area, canvas).moveAbove(canvas);
@@ -133,7 +133,7 @@ public final class DrawingSection implements WindingSection {
     private void say(String text) {
         if (!said.isDisposed() && !text.equals(said.getText())) {
             said.setText(text);
-            said.requestLayout();
+            Grown.tell(said);
         }
     }
 }

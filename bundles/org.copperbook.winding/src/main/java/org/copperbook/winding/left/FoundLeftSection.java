@@ -43,7 +43,6 @@ public final class FoundLeftSection implements WindingSection {
     private static final int BAR = 5;
     private static final int DIGITS = 4;
     private static final int DIGITS_OF_U = 2;
-    private static final int PICTURE_ROWS = 18;
     private static final int BROAD = 1100;
     private static final int MANY = 24;
 
@@ -72,15 +71,14 @@ public final class FoundLeftSection implements WindingSection {
         said.setData(Desk.ID, "left.said");
         GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(60), SWT.DEFAULT).applyTo(said);
         String at = reference();
-        table = new BarTable(area, "left.rows", words("left.title"), List.of(new BarTable.Column(words("left.place"), 16),
-                new BarTable.Column(words("left.found", at), 26), new BarTable.Column(words("left.left", at), 26),
-                new BarTable.Column(words("left.state"), 12), new BarTable.Column(words("left.change"), 20),
-                new BarTable.Column(words("left.word"), 32), new BarTable.Column(words("left.limit"), 30),
-                new BarTable.Column(words("left.why"), 80)), BAR);
+        table = new BarTable(area, "left.rows", words("left.title"), List.of(new BarTable.Column(words("left.place"), 0),
+                new BarTable.Column(words("left.found", at), 0), new BarTable.Column(words("left.left", at), 0),
+                new BarTable.Column(words("left.state"), 0), new BarTable.Column(words("left.change"), 0),
+                new BarTable.Column(words("left.word"), 32), new BarTable.Column(words("left.limit"), 0),
+                new BarTable.Column(words("left.why"), 0)), BAR);
         picture = new PictureCanvas(area);
         picture.setData(Desk.ID, "left.picture");
-        GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(40), PICTURE_ROWS * look.rowHeight())
-                .applyTo(picture);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(picture);
         buttons = new PictureButtons(area, picture);
         GridDataFactory.fillDefaults().applyTo(buttons);
         show(table.table(), false);
