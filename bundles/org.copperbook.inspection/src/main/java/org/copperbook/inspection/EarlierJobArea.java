@@ -5,7 +5,9 @@ import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Rows;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.check.SinceEarlier;
@@ -27,7 +29,6 @@ import org.eclipse.swt.widgets.TableItem;
 final class EarlierJobArea {
 
     private static final String[] COLUMNS = {"earlier.where", "earlier.then", "earlier.today", "earlier.change"};
-    private static final int[] CHARS = {30, 24, 24, 32};
     private static final int MOST_ROWS = 12;
 
     private final Composite area;
@@ -37,6 +38,7 @@ final class EarlierJobArea {
     private String askedFor;
     private Job earlier;
     private Table table;
+    private FittedColumns widths;
     private Label changes;
     private SinceEarlier shown;
 
@@ -117,6 +119,7 @@ final class EarlierJobArea {
                     r.winding(), r.label());
             item.setText(new String[] {where, dash(r.then()), dash(r.today()), r.changeInWords()});
         }
+        widths.fit();
         GridDataFactory.fillDefaults().grab(true, false)
                 .hint(SWT.DEFAULT, table.getHeaderHeight() + table.getItemHeight()
                         * Math.min(MOST_ROWS, since.rows().size() + 1)).applyTo(table);
@@ -133,8 +136,9 @@ final class EarlierJobArea {
         for (int i = 0; i < COLUMNS.length; i++) {
             TableColumn column = new TableColumn(table, SWT.NONE);
             column.setText(words.text(COLUMNS[i]));
-            column.setWidth(look.chars(CHARS[i]));
         }
+        widths = new FittedColumns(table, new int[COLUMNS.length]);
+        Rows.dress(table, column -> false);
         changes = line();
         changes.setData(Desk.ID, "earlier.changes");
     }

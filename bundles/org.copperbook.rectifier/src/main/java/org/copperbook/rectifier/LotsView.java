@@ -8,7 +8,9 @@ import org.copperbook.desk.editor.JobInput;
 import org.copperbook.desk.entry.MomentEntry;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Rows;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.lot.LotUse;
 import org.copperbook.store.JobStore;
@@ -33,12 +35,12 @@ public final class LotsView extends ViewPart {
 
     public static final String ID = LotsView.class.getPackageName() + ".view.lots";
 
-    private static final int[] CHARS = {14, 22, 26, 16, 16, 20};
 
     private final Words words = Words.of(LotsView.class);
     private final MomentEntry moment = new MomentEntry();
     private Text lot;
     private Table table;
+    private FittedColumns widths;
     private Label said;
     private int asked;
 
@@ -62,8 +64,9 @@ public final class LotsView extends ViewPart {
         for (int i = 0; i < heads.length; i++) {
             TableColumn column = new TableColumn(table, SWT.LEFT);
             column.setText(words.text(heads[i]));
-            column.setWidth(look.chars(CHARS[i]));
         }
+        widths = new FittedColumns(table, new int[heads.length]);
+        Rows.dress(table, column -> false);
         GridDataFactory.fillDefaults().grab(true, true).span(3, 1).applyTo(table);
         said = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
         said.setData(Desk.ID, "lots.said");
@@ -120,6 +123,7 @@ public final class LotsView extends ViewPart {
                     : "lots.resin"), u.makersPart(), u.lot(), u.positions().isEmpty() ? words.text("lots.all")
                     : String.join(", ", u.positions()), u.at() == null ? "" : moment.show(TextNode.valueOf(u.at().toString()))});
         }
+        widths.fit();
         String jobs = words.text(found.uses().isEmpty() ? "lots.none" : "lots.found", wanted,
                 found.uses().stream().map(LotUse::number).distinct().count());
         said.setText(!problem.isEmpty() ? problem : found.unread().isEmpty() ? jobs

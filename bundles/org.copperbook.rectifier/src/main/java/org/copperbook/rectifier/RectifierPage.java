@@ -45,8 +45,8 @@ public final class RectifierPage extends PartPage {
     protected void build(Form here) {
         here.section("rectifier.circuitTitle")
                 .choice("/circuit", "rectifier.circuit", RectifierSet.Circuit.class)
-                .text("/reasonForChange", "rectifier.reason")
-                .text("/note", "rectifier.note");
+                .longText("/reasonForChange", "rectifier.reason")
+                .longText("/note", "rectifier.note");
         positions = new PositionsArea(here.area(), site(), words());
         plates = new PlatesArea(here.area("plates.title"), site(), words(), this::picked);
         here.words("rectifier.caution");
@@ -81,7 +81,7 @@ public final class RectifierPage extends PartPage {
                 .number("/fitted/torqueMaxNm", "fitted.torqueMax", FieldUnit.NEWTON_METRE)
                 .instrument("/fitted/wrench", "fitted.wrench")
                 .computed("/fitted/wrenchDue", "fitted.wrenchDue", this::wrench)
-                .text("/fitted/compound", "fitted.compound")
+                .longText("/fitted/compound", "fitted.compound")
                 .person("/fitted/by", "fitted.by")
                 .moment("/fitted/at", "fitted.at");
         here.words("rectifier.torqueHint");

@@ -21,12 +21,12 @@ final class DimensionsSection implements WindingSection {
                 .number("/ventWidthM", "core.ventWidth", FieldUnit.METRE_AS_MM)
                 .number("/skew", "core.skew", FieldUnit.NUMBER);
         here.section("winding.ends")
-                .text("/jumper", "winding.jumper")
+                .longText("/jumper", "winding.jumper")
                 .text("/leadExit", "winding.leadExit")
                 .number("/leadLengthM", "winding.leadLength", FieldUnit.METRE)
                 .number("/overhangDEM", "winding.overhangDE", FieldUnit.METRE_AS_MM)
                 .number("/overhangNDEM", "winding.overhangNDE", FieldUnit.METRE_AS_MM)
-                .text("/slotInsulation", "winding.slotInsulation")
+                .longText("/slotInsulation", "winding.slotInsulation")
                 .text("/wedge", "winding.wedge")
                 .text("/thermalClass", "winding.thermalClass")
                 .longText("/note", "winding.note");

@@ -2,9 +2,7 @@ package org.copperbook.desk.form;
 
 import java.util.List;
 import java.util.function.Supplier;
-import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.check.Verdict;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Text;
 
 /** A figure that is computed and cannot be typed over; it can be selected and copied. */
@@ -19,8 +17,8 @@ final class ComputedField implements FormField {
         this.row = row;
         this.id = id;
         this.value = value;
-        this.text = Look.of(row.frame()).as(Look.Role.TEXT, new Text(row.frame(), SWT.READ_ONLY));
-        row.holds(text, id, SWT.DEFAULT, true);
+        this.text = SaidText.in(row.frame());
+        row.says(text, id);
     }
 
     @Override
@@ -36,8 +34,9 @@ final class ComputedField implements FormField {
     @Override
     public void refresh() {
         String now = value.get();
-        if (!text.isDisposed() && !text.getText().equals(now)) {
+        if (!text.isDisposed() && !text.getText().equals(now == null ? "" : now)) {
             text.setText(now == null ? "" : now);
+            row.grown();
         }
     }
 

@@ -84,6 +84,24 @@ final class FieldRow {
         } else {
             GridDataFactory.fillDefaults().hint(widthHint, SWT.DEFAULT).applyTo(frame);
         }
+        named(control, pointer);
+    }
+
+    /** Finishes the row round words that nobody types; they wrap, and their first line stands beside the label. */
+    void says(Control words, String pointer) {
+        widens = true;
+        GridDataFactory.fillDefaults().grab(true, false).hint(Look.of(box).wrapping(), SWT.DEFAULT)
+                .indent(0, LABEL_DOWN).applyTo(words);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(frame);
+        named(words, pointer);
+    }
+
+    /** The row needs another height. */
+    void grown() {
+        relayout.run();
+    }
+
+    private void named(Control control, String pointer) {
         control.setData(Desk.ID, pointer);
         control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override

@@ -46,7 +46,7 @@ public final class RecordGrid {
     private static final String KEY = "org.copperbook.grid";
     private static final int SAYING_CHARS = 30;
     private static final int MOST_ROWS = 14;
-    private static final int WIDEST_CHARS = 42;
+    private static final int WIDEST_CHARS = 44;
     private static final int MEASURED_ROWS = 40;
     private static final int CELL_AIR = 14;
 

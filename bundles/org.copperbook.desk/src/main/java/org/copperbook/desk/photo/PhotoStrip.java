@@ -8,6 +8,7 @@ import org.copperbook.desk.Desk;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.desk.text.SpokenName;
+import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Palette;
 import org.copperbook.desk.theme.Rows;
@@ -29,12 +30,12 @@ final class PhotoStrip {
     private static final int LINES = 4;
     private static final int MOST_SHOWN = 4;
     private static final int CAPTION_CHARS = 30;
-    private static final int FILE_CHARS = 26;
     private static final int FRAME = 3;
 
     private final Table table;
     private final PageSite site;
     private final Supplier<ArrayNode> rows;
+    private final FittedColumns widths;
     private ArrayNode shown;
 
     /**
@@ -55,13 +56,14 @@ final class PhotoStrip {
         table.setSize(look.chars(CAPTION_CHARS), LINES * look.rowHeight());
         table.setData(Desk.ID, id + "s");
         SpokenName.give(table, DeskWords.text("photo.strip"));
-        column("photo.picture", pictureWidth(look));
-        column("photo.caption", look.chars(CAPTION_CHARS));
-        column("photo.file", look.chars(FILE_CHARS));
+        column("photo.picture");
+        column("photo.caption");
+        column("photo.file");
         Rows.dress(table, column -> column == 0);
         table.addListener(SWT.MeasureItem, e -> e.height = Math.max(e.height, LINES * look.rowHeight()));
         table.addListener(SWT.SetData, this::fill);
         table.addListener(SWT.PaintItem, this::paint);
+        widths = new FittedColumns(table, pictureChars(look), CAPTION_CHARS, 0);
         table.addListener(SWT.Selection, e -> selected.run());
         table.addListener(SWT.DefaultSelection, e -> enlarge.run());
         table.addListener(SWT.MouseUp, e -> {
@@ -97,6 +99,7 @@ final class PhotoStrip {
         int chosen = table.getSelectionIndex();
         table.setItemCount(now.size());
         table.clearAll();
+        widths.fit();
         if (!now.isEmpty()) {
             table.setSelection(Math.max(0, Math.min(chosen, now.size() - 1)));
         }
@@ -113,15 +116,14 @@ final class PhotoStrip {
         return true;
     }
 
-    private void column(String key, int width) {
+    private void column(String key) {
         TableColumn c = new TableColumn(table, SWT.LEFT);
         c.setText(DeskWords.text(key));
-        c.setWidth(width);
         table.setHeaderVisible(true);
     }
 
-    private static int pictureWidth(Look look) {
-        return LINES * look.rowHeight() * 4 / 3 + 2 * FRAME;
+    private static int pictureChars(Look look) {
+        return (LINES * look.rowHeight() * 4 / 3 + 2 * FRAME) / look.chars(1);
     }
 
     private void fill(Event e) {

@@ -1,5 +1,8 @@
 package org.copperbook.desk.verdict;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
 import org.copperbook.calc.quantity.DecimalMark;
@@ -15,6 +18,7 @@ import org.copperbook.jobs.check.Verdict;
 public final class VerdictWords {
 
     private static final int DIGITS = 4;
+    private static final int DIGITS_OF_U = 2;
 
     private VerdictWords() {
     }
@@ -29,9 +33,13 @@ public final class VerdictWords {
         if (v.value() == null) {
             return "";
         }
-        String shown = number(v.value(), v.unit());
-        return v.expandedU() == null || v.expandedU() == 0 ? shown
-                : DeskWords.text("verdict.withU", shown, number(v.expandedU(), v.unit()));
+        if (v.expandedU() == null || v.expandedU() == 0 || !Double.isFinite(v.expandedU()) || !Double.isFinite(v.value())) {
+            return number(v.value(), v.unit());
+        }
+        // Figures behind the second one of the uncertainty say nothing.
+        BigDecimal u = new BigDecimal(v.expandedU()).round(new MathContext(DIGITS_OF_U, RoundingMode.HALF_UP));
+        double value = new BigDecimal(v.value()).setScale(u.scale(), RoundingMode.HALF_UP).doubleValue();
+        return DeskWords.text("verdict.withU", number(value, v.unit()), number(u.doubleValue(), v.unit()));
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.copperbook.desk.verdict;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -40,7 +41,6 @@ public final class VerdictsPanel {
 
     private static final int BESIDE_CHARS = 50;
     private static final int AIR = 6;
-    private static final String CUT = "\u2026";
 
     private final Composite box;
     private final Label summary;
@@ -50,23 +50,24 @@ public final class VerdictsPanel {
     private List<Verdict> all = List.of();
     private List<Verdict> shown = List.of();
     private PartKey part;
+    private int titleLines = 1;
 
     /** @param go told which verdict's reading to go to */
     public VerdictsPanel(Composite parent, Consumer<Verdict> go) {
         Look look = Look.of(parent);
         box = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().margins(6, 6).spacing(0, 4).applyTo(box);
+        GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 6).spacing(6, 4).applyTo(box);
         Label title = look.as(Look.Role.STRONG, new Label(box, SWT.WRAP));
         title.setText(DeskWords.text("verdicts.title"));
         GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(title);
-        summary = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
-        GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(summary);
         whole = look.as(Look.Role.TEXT, new Button(box, SWT.CHECK));
         whole.setText(DeskWords.text("verdicts.whole"));
         whole.setData(Desk.ID, "verdicts/whole");
         whole.addListener(SWT.Selection, e -> write());
+        summary = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
+        GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(summary);
         SashForm split = new SashForm(box, SWT.VERTICAL);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(split);
+        GridDataFactory.fillDefaults().span(2, 1).grab(true, true).applyTo(split);
         table = look.as(Look.Role.TEXT, new Table(split, SWT.VIRTUAL | SWT.SINGLE | SWT.FULL_SELECTION
                 | SWT.V_SCROLL | SWT.BORDER));
         table.setData(Desk.ID, "verdicts");
@@ -78,7 +79,8 @@ public final class VerdictsPanel {
         split.setWeights(3, 2);
         split.addListener(SWT.Resize, e -> split.setOrientation(
                 split.getClientArea().width >= look.chars(BESIDE_CHARS) ? SWT.HORIZONTAL : SWT.VERTICAL));
-        table.addListener(SWT.MeasureItem, e -> e.height = Math.max(2 * look.lineHeight() + AIR, look.rowHeight()));
+        table.addListener(SWT.MeasureItem, e -> e.height = Math.max((titleLines + 1) * look.lineHeight() + AIR,
+                look.rowHeight()));
         table.addListener(SWT.EraseItem, e -> e.detail &= ~SWT.FOREGROUND);
         table.addListener(SWT.SetData, this::fill);
         table.addListener(SWT.PaintItem, this::paint);
@@ -139,6 +141,7 @@ public final class VerdictsPanel {
             shown = next;
             table.setItemCount(shown.size());
             table.clearAll();
+            measure();
             int at = 0;
             for (int i = 0; i < shown.size(); i++) {
                 if (shown.get(i).id().equals(chosen)) {
@@ -181,7 +184,7 @@ public final class VerdictsPanel {
         return v.current() ? v.title() : DeskWords.text("verdicts.earlier", v.title());
     }
 
-    /** The title on one line, bar and word under it: both have the whole width of the panel. */
+    /** The title on one line or two, bar and word under it: both have the whole width of the panel. */
     private void paint(Event e) {
         TableItem item = (TableItem) e.item;
         int row = table.indexOf(item);
@@ -190,16 +193,20 @@ public final class VerdictsPanel {
         }
         Look look = Look.of(table);
         Palette palette = look.palette();
-        Rectangle cell = new Rectangle(0, e.y, table.getClientArea().width, Math.max(e.height, 2 * look.lineHeight()));
+        Rectangle cell = new Rectangle(0, e.y, table.getClientArea().width, Math.max(e.height,
+                (titleLines + 1) * look.lineHeight()));
         // The colours of the outcomes are chosen against the table's own background, not the selection's.
         e.gc.setBackground(palette.paper());
         e.gc.fillRectangle(cell);
         e.gc.setForeground(palette.text());
         e.gc.setFont(look.font(Look.Role.TEXT));
-        int half = cell.height / 2;
-        String title = fitting(e.gc, label(shown.get(row)), cell.width - 2 * AIR);
-        e.gc.drawText(title, cell.x + AIR, cell.y + half - look.lineHeight(), true);
-        IntervalBar.paint(e.gc, new Rectangle(cell.x + AIR, cell.y + half, cell.width - 2 * AIR, look.lineHeight()),
+        List<String> title = broken(e.gc, label(shown.get(row)), cell.width - 2 * AIR);
+        int top = cell.y + (cell.height - (title.size() + 1) * look.lineHeight()) / 2;
+        for (String line : title) {
+            e.gc.drawText(line, cell.x + AIR, top, true);
+            top += look.lineHeight();
+        }
+        IntervalBar.paint(e.gc, new Rectangle(cell.x + AIR, top, cell.width - 2 * AIR, look.lineHeight()),
                 shown.get(row), look, palette);
         if (row == table.getSelectionIndex()) {
             e.gc.setForeground(palette.chosen());
@@ -208,14 +215,33 @@ public final class VerdictsPanel {
         }
     }
 
-    /** A text, cut short with a mark where it does not fit; the whole of it stands in the words below the list. */
-    private static String fitting(GC gc, String text, int width) {
-        String now = text;
-        while (now.length() > 1 && gc.textExtent(now).x > width) {
-            String shorter = now.endsWith(CUT) ? now.substring(0, now.length() - CUT.length()) : now;
-            now = shorter.substring(0, shorter.length() - 1) + CUT;
+    /** A title on as many lines as it needs; it breaks between words, since its end tells as much as its begin. */
+    private static List<String> broken(GC gc, String text, int width) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : text.split(" ")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && gc.textExtent(longer).x > width) {
+                lines.add(line);
+                longer = word;
+            }
+            line = longer;
         }
-        return now;
+        lines.add(line);
+        return lines;
+    }
+
+    /** All rows of a table are of one height, so all have room for the longest title. */
+    private void measure() {
+        GC gc = new GC(table);
+        gc.setFont(Look.of(table).font(Look.Role.TEXT));
+        int width = table.getClientArea().width - 2 * AIR;
+        int lines = width <= 0 ? 1 : shown.stream().mapToInt(v -> broken(gc, label(v), width).size()).max().orElse(1);
+        gc.dispose();
+        if (lines != titleLines) {
+            titleLines = lines;
+            table.clearAll();
+        }
     }
 
     private void explain() {
@@ -247,5 +273,6 @@ public final class VerdictsPanel {
 
     private void widths() {
         table.getColumn(0).setWidth(Math.max(AIR, table.getClientArea().width - 2));
+        measure();
     }
 }

@@ -46,7 +46,7 @@ public final class CorePage extends PartPage {
                 .choice("/corePlate", "core.plate", CoreTest.CorePlate.class)
                 .number("/burnOutHours", "core.burnOutHours", FieldUnit.HOUR)
                 .number("/burnOutMaxCelsius", "core.burnOutMax", FieldUnit.CELSIUS)
-                .text("/note", "test.note");
+                .longText("/note", "test.note");
         here.words("core.burnOutCaution");
         setUp(here);
         plan(here);

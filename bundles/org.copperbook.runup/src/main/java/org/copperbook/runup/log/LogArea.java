@@ -17,6 +17,7 @@ import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.runup.LogQuantity;
 import org.copperbook.jobs.runup.RunPoint;
@@ -250,8 +251,8 @@ public final class LogArea {
         for (TableColumn c : points.getColumns()) {
             c.dispose();
         }
-        column(words.text("log.rows"), 20);
-        shown.forEach(q -> column(words.of(q) + " " + q.unit(), 14));
+        column(words.text("log.rows"));
+        shown.forEach(q -> column(words.of(q) + " " + q.unit()));
         for (SteadyPoint p : found.steady()) {
             TableItem item = new TableItem(points, SWT.NONE);
             item.setText(0, words.text("log.rowsOf", Long.toString(p.firstRow()), Long.toString(p.lastRow())));
@@ -259,6 +260,7 @@ public final class LogArea {
                 item.setText(i + 1, words.text("log.mean", p.means().get(shown.get(i)), p.scatter().get(shown.get(i))));
             }
         }
+        new FittedColumns(points, new int[points.getColumnCount()]);
         String list = found.problems().stream().map(LogProblem::text).collect(Collectors.joining("\n"));
         problems.setText(list.isEmpty() ? words.text("log.clean") : list);
         temperatures.setText(found.temperatures().isEmpty() ? words.text("log.noTemperatures")
@@ -268,10 +270,8 @@ public final class LogArea {
         say(words.text("log.found", found.rows(), found.used(), found.problems().size(), found.steady().size()));
     }
 
-    private void column(String title, int chars) {
-        TableColumn c = new TableColumn(points, SWT.NONE);
-        c.setText(title);
-        c.setWidth(Look.of(area).chars(chars));
+    private void column(String title) {
+        new TableColumn(points, SWT.NONE).setText(title);
     }
 
     private void reported(boolean yes) {

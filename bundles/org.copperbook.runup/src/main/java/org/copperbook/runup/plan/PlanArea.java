@@ -5,6 +5,7 @@ import java.util.function.Predicate;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Rows;
 import org.copperbook.jobs.check.PlannedStep;
@@ -21,13 +22,13 @@ import org.eclipse.swt.widgets.TableItem;
 /** The test plan on the page: step by step with level, cautions and state; Enter or the button goes to the readings. */
 public final class PlanArea {
 
-    private static final int[] WIDTHS = {40, 26, 36, 24};
     private static final String[] COLUMNS = {"plan.step", "plan.state", "plan.level", "plan.cautions"};
 
     private final Words words;
     private final Predicate<String> reveal;
     private final Table table;
     private final Label why;
+    private final FittedColumns widths;
     private List<PlannedStep> shown = List.of();
 
     /** @param reveal puts the cursor to a JSON pointer of the part */
@@ -44,13 +45,8 @@ public final class PlanArea {
         for (int i = 0; i < COLUMNS.length; i++) {
             TableColumn c = new TableColumn(table, SWT.NONE);
             c.setText(words.text(COLUMNS[i]));
-            c.setWidth(look.chars(WIDTHS[i]));
         }
-        look.onResize(table, () -> {
-            for (int i = 0; i < COLUMNS.length; i++) {
-                table.getColumn(i).setWidth(look.chars(WIDTHS[i]));
-            }
-        });
+        widths = new FittedColumns(table, new int[COLUMNS.length]);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(table);
         why = look.as(Look.Role.TEXT, new Label(area, SWT.WRAP));
         why.setForeground(look.palette().muted());
@@ -85,6 +81,7 @@ public final class PlanArea {
         }
         GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT,
                 table.getHeaderHeight() + steps.size() * table.getItemHeight() + 4).applyTo(table);
+        widths.fit();
         tell();
         table.requestLayout();
     }

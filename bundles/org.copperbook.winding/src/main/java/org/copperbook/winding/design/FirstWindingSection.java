@@ -21,7 +21,9 @@ import org.copperbook.desk.entry.NumberEntry;
 import org.copperbook.desk.entry.Typed;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Rows;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.booking.MachineKind;
 import org.copperbook.jobs.winding.WindingData;
@@ -54,7 +56,6 @@ public final class FirstWindingSection implements WindingSection {
     private static final String[] TITLES = {"design.column.span", "design.column.turns", "design.column.circuits",
         "design.column.wire", "design.column.factor", "design.column.gap", "design.column.tooth", "design.column.yoke",
         "design.column.density", "design.column.fill", "design.column.remarks"};
-    private static final int[] CHARS = {8, 7, 9, 16, 9, 14, 14, 14, 14, 7, 60};
 
     private final OpenWinding winding;
     private final Words words;
@@ -65,6 +66,7 @@ public final class FirstWindingSection implements WindingSection {
     private Text thickest;
     private Label said;
     private Table table;
+    private FittedColumns widths;
     private Button take;
     private List<FirstWinding> found = List.of();
     private BareCoreWish wish;
@@ -152,9 +154,8 @@ public final class FirstWindingSection implements WindingSection {
         for (int i = 0; i < TITLES.length; i++) {
             TableColumn c = new TableColumn(t, SWT.LEFT);
             c.setText(words.text(TITLES[i]));
-            c.setWidth(look.chars(CHARS[i]));
         }
-        t.addListener(SWT.MeasureItem, e -> e.height = Math.max(e.height, Look.of(t).rowHeight()));
+        Rows.dress(t, column -> false);
         t.addListener(SWT.Selection, e -> enableTake());
         t.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
@@ -162,11 +163,7 @@ public final class FirstWindingSection implements WindingSection {
                 e.result = words.text("design.title");
             }
         });
-        look.onResize(t, () -> {
-            for (int i = 0; i < CHARS.length; i++) {
-                t.getColumn(i).setWidth(look.chars(CHARS[i]));
-            }
-        });
+        widths = new FittedColumns(t, new int[TITLES.length]);
         GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, look.rowHeight() * ROWS).applyTo(t);
         return t;
     }
@@ -201,6 +198,7 @@ public final class FirstWindingSection implements WindingSection {
         } catch (NotUnderstood | OutOfRange e) {
             text = e.getMessage();
         }
+        widths.fit();
         listed(!found.isEmpty());
         said.setText(text);
         form.relayout();

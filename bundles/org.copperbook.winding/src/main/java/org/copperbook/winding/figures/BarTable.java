@@ -2,8 +2,10 @@ package org.copperbook.winding.figures;
 
 import java.util.List;
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Palette;
+import org.copperbook.desk.theme.Rows;
 import org.copperbook.desk.verdict.IntervalBar;
 import org.copperbook.jobs.check.Verdict;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -26,7 +28,7 @@ public final class BarTable {
      * A column.
      *
      * @param title title
-     * @param chars width in average characters
+     * @param chars least width in average characters; a column grows with what stands in it
      */
     public record Column(String title, int chars) {
     }
@@ -45,6 +47,7 @@ public final class BarTable {
 
     private final Table table;
     private final int bar;
+    private final FittedColumns widths;
     private List<Row> rows = List.of();
 
     /**
@@ -62,9 +65,8 @@ public final class BarTable {
         for (Column c : columns) {
             TableColumn column = new TableColumn(table, SWT.LEFT);
             column.setText(c.title());
-            column.setWidth(look.chars(c.chars()));
         }
-        table.addListener(SWT.MeasureItem, e -> e.height = Math.max(e.height, look.rowHeight()));
+        Rows.dress(table, column -> column == bar);
         table.addListener(SWT.SetData, this::fill);
         table.addListener(SWT.EraseItem, e -> {
             if (e.index == bar) {
@@ -78,6 +80,7 @@ public final class BarTable {
                 e.result = named;
             }
         });
+        widths = new FittedColumns(table, columns.stream().mapToInt(Column::chars).toArray());
         height();
     }
 
@@ -100,6 +103,7 @@ public final class BarTable {
         rows = List.copyOf(next);
         table.setItemCount(rows.size());
         table.clearAll();
+        widths.fit();
         if (otherCount) {
             height();
         }

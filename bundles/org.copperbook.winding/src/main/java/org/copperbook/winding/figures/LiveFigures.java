@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.copperbook.calc.verdict.Outcome;
-import org.copperbook.desk.Desk;
 import org.copperbook.desk.document.Coalescing;
 import org.copperbook.desk.form.Form;
+import org.copperbook.desk.form.SaidText;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.verdict.VerdictWords;
 import org.copperbook.desk.verdict.VerdictsPanel;
@@ -16,7 +16,6 @@ import org.copperbook.jobs.check.WindingFigures;
 import org.copperbook.winding.Aside;
 import org.copperbook.winding.OpenWinding;
 import org.copperbook.winding.WindingSection;
-import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
@@ -49,26 +48,18 @@ public final class LiveFigures implements WindingSection {
         form = here;
         Composite area = here.area("figures.title");
         GridLayoutFactory.fillDefaults().spacing(0, 6).applyTo(area);
-        sentence = text(area, "figures.sentence");
+        sentence = SaidText.in(area, "figures.sentence", words("figures.sentence"));
         rows = new BarTable(area, "figures.rows", words("figures.title"), List.of(
-                new BarTable.Column(words("figures.what"), 36), new BarTable.Column(words("figures.value"), 22),
-                new BarTable.Column(words("figures.word"), 30), new BarTable.Column(words("figures.range"), 28),
-                new BarTable.Column(words("figures.why"), 70), new BarTable.Column(words("figures.source"), 70)), BAR);
+                new BarTable.Column(words("figures.what"), 0), new BarTable.Column(words("figures.value"), 0),
+                new BarTable.Column(words("figures.word"), 30), new BarTable.Column(words("figures.range"), 0),
+                new BarTable.Column(words("figures.why"), 0), new BarTable.Column(words("figures.source"), 0)), BAR);
         rows.table().addListener(SWT.Selection, e -> explain());
-        detail = text(area, "figures.detail");
+        detail = SaidText.in(area, "figures.detail", words("figures.detail"));
         computing = Aside.of(area, this::seen, this::show);
     }
 
     private String words(String key, Object... args) {
         return winding.words().text(key, args);
-    }
-
-    private Text text(Composite area, String id) {
-        Look look = Look.of(area);
-        Text text = look.as(Look.Role.TEXT, new Text(area, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY));
-        text.setData(Desk.ID, id);
-        GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(60), SWT.DEFAULT).applyTo(text);
-        return text;
     }
 
     private Seen seen(Job job) {

@@ -5,7 +5,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Rows;
 import org.copperbook.store.memory.FoundWinding;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
@@ -25,10 +27,10 @@ final class FoundTable {
     private static final String[] TITLES = {"memory.column.nearness", "memory.column.from", "memory.column.machine",
         "memory.column.slots", "memory.column.span", "memory.column.turns", "memory.column.wire",
         "memory.column.circuits", "memory.column.connection", "memory.column.differs"};
-    private static final int[] CHARS = {14, 20, 26, 9, 12, 7, 18, 9, 13, 48};
 
     private final Table table;
     private final FoundText texts;
+    private final FittedColumns widths;
     private List<FoundWinding> found = List.of();
 
     FoundTable(Composite area, FoundText texts, Words words) {
@@ -46,16 +48,11 @@ final class FoundTable {
         for (int i = 0; i < TITLES.length; i++) {
             TableColumn c = new TableColumn(table, SWT.LEFT);
             c.setText(words.text(TITLES[i]));
-            c.setWidth(look.chars(CHARS[i]));
         }
-        table.addListener(SWT.MeasureItem, e -> e.height = Math.max(e.height, Look.of(table).rowHeight()));
+        Rows.dress(table, column -> false);
         table.addListener(SWT.SetData, this::fill);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(table);
-        look.onResize(table, () -> {
-            for (int i = 0; i < CHARS.length; i++) {
-                table.getColumn(i).setWidth(look.chars(CHARS[i]));
-            }
-        });
+        widths = new FittedColumns(table, new int[TITLES.length]);
     }
 
     private void fill(Event e) {
@@ -85,6 +82,7 @@ final class FoundTable {
         table.deselectAll();
         table.setItemCount(found.size());
         table.clearAll();
+        widths.fit();
         boolean any = !found.isEmpty();
         table.setVisible(any);
         GridData data = (GridData) table.getLayoutData();

@@ -11,7 +11,9 @@ import org.copperbook.calc.quantity.QuantityText;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.entry.Marks;
 import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Rows;
 import org.copperbook.jobs.winding.stock.WireProposal;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
@@ -29,10 +31,10 @@ final class ProposalRows {
     private static final int DIGITS = 3;
     private static final List<String> COLUMNS = List.of("wire", "strands", "area", "areaChange", "fill", "ohms", "need",
             "left", "warnings");
-    private static final int[] CHARS = {32, 9, 14, 12, 20, 13, 22, 22, 60};
 
     private final Words words;
     private final Table table;
+    private final FittedColumns widths;
     private List<WireProposal> rows = List.of();
 
     ProposalRows(Composite parent, Words words) {
@@ -45,15 +47,15 @@ final class ProposalRows {
         for (int i = 0; i < COLUMNS.size(); i++) {
             TableColumn column = new TableColumn(table, SWT.LEFT);
             column.setText(words.text("stock." + COLUMNS.get(i)));
-            column.setWidth(look.chars(CHARS[i]));
         }
-        table.addListener(SWT.MeasureItem, e -> e.height = Math.max(e.height, look.rowHeight()));
+        Rows.dress(table, column -> false);
         table.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent e) {
                 e.result = words.text("stock.title");
             }
         });
+        widths = new FittedColumns(table, new int[COLUMNS.size()]);
         height();
     }
 
@@ -88,6 +90,7 @@ final class ProposalRows {
         for (WireProposal p : rows) {
             new TableItem(table, SWT.NONE).setText(cells(p));
         }
+        widths.fit();
         if (other) {
             height();
         }

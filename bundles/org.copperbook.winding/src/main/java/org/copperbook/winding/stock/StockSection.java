@@ -6,6 +6,8 @@ import org.copperbook.calc.OutOfRange;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.document.Coalescing;
 import org.copperbook.desk.form.Form;
+import org.copperbook.desk.form.SaidText;
+import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.check.Verdict;
@@ -70,6 +72,7 @@ public final class StockSection implements WindingSection {
         reason = look.as(Look.Role.TEXT, new Text(area, SWT.BORDER | SWT.SINGLE));
         reason.setMessage(words("stock.whyHint"));
         reason.setData(Desk.ID, "stock.why");
+        SpokenName.give(reason, why.getText());
         GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(30), Math.max(look.rowHeight(),
                 reason.computeSize(SWT.DEFAULT, SWT.DEFAULT).y)).applyTo(reason);
         reason.addListener(SWT.DefaultSelection, e -> take());
@@ -80,10 +83,9 @@ public final class StockSection implements WindingSection {
         take.setData(Desk.ID, "stock.take");
         take.addListener(SWT.Selection, e -> take());
         GridDataFactory.fillDefaults().span(2, 1).align(SWT.BEGINNING, SWT.CENTER).applyTo(take);
-        said = look.as(Look.Role.TEXT, new Text(area, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY));
-        said.setData(Desk.ID, "stock.said");
+        said = SaidText.in(area, "stock.said", words("stock.said"));
         said.setText(words("stock.hint"));
-        GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(look.chars(60), SWT.DEFAULT).applyTo(said);
+        GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(said);
         computing = Aside.of(area, this::propose, this::show);
     }
 

@@ -7,11 +7,11 @@ import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.winding.stock.WireWish;
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
-import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -39,7 +39,7 @@ final class WishFields {
         this.words = words;
         this.changed = changed;
         row = new Composite(parent, SWT.NONE);
-        RowLayoutFactory.fillDefaults().wrap(true).spacing(10).center(true).applyTo(row);
+        RowLayoutFactory.fillDefaults().wrap(true).spacing(10).applyTo(row);
         GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(Look.of(parent).chars(60), SWT.DEFAULT)
                 .applyTo(row);
         lowest = field("stock.lowest");
@@ -56,10 +56,13 @@ final class WishFields {
 
     private Text field(String key) {
         Look look = Look.of(row);
-        Label label = look.as(Look.Role.TEXT, new Label(row, SWT.NONE));
+        // A line and its words stay together when the row wraps, and the line grows to what a glove can hit.
+        Composite pair = new Composite(row, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(6, 0).applyTo(pair);
+        Label label = look.as(Look.Role.TEXT, new Label(pair, SWT.NONE));
         label.setText(words.text(key));
-        Text text = look.as(Look.Role.TEXT, new Text(row, SWT.BORDER | SWT.SINGLE));
-        text.setLayoutData(new RowData(look.chars(CHARS), Math.max(look.rowHeight() - 8, SWT.DEFAULT)));
+        Text text = look.as(Look.Role.TEXT, new Text(pair, SWT.BORDER | SWT.SINGLE));
+        GridDataFactory.fillDefaults().hint(look.chars(CHARS), SWT.DEFAULT).applyTo(text);
         named(text, key);
         text.addListener(SWT.Modify, e -> {
             if (offered) {

@@ -1,0 +1,79 @@
+package org.copperbook.desk.theme;
+
+import java.util.HashSet;
+import java.util.Set;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+
+/**
+ * Columns as wide as their headings and what stands in their first rows, until somebody moves a heading's edge. Long
+ * sentences are cut at a width that still leaves room for the other columns.
+ */
+public final class FittedColumns {
+
+    private static final int MEASURED_ROWS = 60;
+    private static final int WIDEST_CHARS = 48;
+    private static final int CELL_AIR = 16;
+
+    private final Table table;
+    private final int[] leastChars;
+    private final Set<Integer> moved = new HashSet<>();
+    private boolean fitting;
+
+    /**
+     * Looks after the columns that a table has now, also when the size of the text changes.
+     *
+     * @param leastChars least width of each column, average characters; a drawn column needs it, for others 0 will do
+     */
+    public FittedColumns(Table table, int... leastChars) {
+        this.table = table;
+        this.leastChars = leastChars.clone();
+        for (int i = 0; i < leastChars.length; i++) {
+            int column = i;
+            table.getColumn(i).addListener(SWT.Resize, e -> {
+                if (!fitting) {
+                    moved.add(column);
+                }
+            });
+        }
+        fit();
+        Look.of(table).onResize(table, () -> {
+            moved.clear();
+            fit();
+        });
+    }
+
+    /** Measures again; call it when other rows are shown. */
+    public void fit() {
+        fitting = true;
+        Look look = Look.of(table);
+        GC gc = new GC(table);
+        try {
+            gc.setFont(look.font(Look.Role.TEXT));
+            int most = look.chars(WIDEST_CHARS);
+            for (int i = 0; i < leastChars.length; i++) {
+                if (!moved.contains(i)) {
+                    int wide = Math.max(look.chars(leastChars[i]), Math.min(most, needed(gc, i) + CELL_AIR));
+                    TableColumn column = table.getColumn(i);
+                    if (column.getWidth() != wide) {
+                        column.setWidth(wide);
+                    }
+                }
+            }
+        } finally {
+            gc.dispose();
+            fitting = false;
+        }
+    }
+
+    private int needed(GC gc, int column) {
+        int wide = gc.textExtent(table.getColumn(column).getText()).x;
+        int rows = Math.min(MEASURED_ROWS, table.getItemCount());
+        for (int row = 0; row < rows; row++) {
+            wide = Math.max(wide, gc.textExtent(table.getItem(row).getText(column)).x);
+        }
+        return wide;
+    }
+}
