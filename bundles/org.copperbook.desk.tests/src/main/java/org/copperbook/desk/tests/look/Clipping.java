@@ -2,6 +2,7 @@ package org.copperbook.desk.tests.look;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.copperbook.desk.Desk;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
@@ -25,6 +26,7 @@ final class Clipping {
     /** Free text longer than this may be cut short in a cell: the widest column a grid makes for itself. */
     private static final int LONG_CHARS = 40;
     private static final int ROWS_LOOKED_AT = 40;
+    private static final String VERDICTS = "verdicts";
 
     private Clipping() {
     }
@@ -64,6 +66,20 @@ final class Clipping {
         if (needed > c.getSize().y + SLACK) {
             flaws.add(new Flaw(Controls.place(c), "a line needs " + needed + " pixels of height, has " + c.getSize().y));
         }
+        // What is typed moves with the cursor; what nobody types must be seen whole.
+        if (c instanceof Text t && (t.getStyle() & SWT.READ_ONLY) != 0 && width(t) > t.getClientArea().width + SLACK) {
+            flaws.add(new Flaw(Controls.place(c), "a line needs " + width(t) + " pixels of width, has "
+                    + t.getClientArea().width));
+        }
+    }
+
+    private static int width(Text t) {
+        GC gc = new GC(t);
+        try {
+            return gc.textExtent(t.getText()).x;
+        } finally {
+            gc.dispose();
+        }
     }
 
     /** A control that reaches out of what holds it is cut off there. */
@@ -99,13 +115,19 @@ final class Clipping {
         }
     }
 
+    /** The list of verdicts draws a title on several lines and its bar on one more. */
+    private static int linesOfTitle(Table t, GC gc) {
+        return t.getItemCount() == 0 ? 1 : t.getItem(0).getBounds().height / gc.getFontMetrics().getHeight() - 1;
+    }
+
     private static void cells(Table t, int column, int width, GC gc, List<Flaw> flaws) {
+        int lines = VERDICTS.equals(t.getData(Desk.ID)) ? linesOfTitle(t, gc) : 1;
         for (int row = 0; row < Math.min(ROWS_LOOKED_AT, t.getItemCount()); row++) {
             TableItem item = t.getItem(row);
             String text = item.getText(column);
             gc.setFont(item.getFont(column));
             int needed = gc.textExtent(text).x;
-            if (text.length() <= LONG_CHARS && needed > width) {
+            if (text.length() <= LONG_CHARS && needed > width * lines) {
                 flaws.add(new Flaw(Controls.place(t), "cell \"" + text + "\" needs " + needed + ", has " + width));
             }
         }

@@ -2,8 +2,10 @@ package org.copperbook.desk.tests.look;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.graphics.Rectangle;
@@ -28,9 +30,16 @@ final class Contrast {
 
     private final ImageData screen;
     private final int scale;
+    private final Set<Object> judged;
 
     /** @param screen the whole screen; its width against the display's gives the scale of its pixels */
     Contrast(ImageData screen, int displayWidth) {
+        this(screen, displayWidth, new HashSet<>());
+    }
+
+    /** @param judged what was judged on an earlier screen of a form that is scrolled, and need not be again; grows */
+    Contrast(ImageData screen, int displayWidth, Set<Object> judged) {
+        this.judged = judged;
         this.screen = screen;
         this.scale = Math.max(1, screen.width / displayWidth);
     }
@@ -45,7 +54,7 @@ final class Contrast {
             // Text that is marked has the system's own colours.
             boolean marked = c instanceof Text t && t.getSelectionCount() > 0;
             if (shows && !marked && !Controls.words(c).isBlank()) {
-                judge(Controls.place(c), inside(Controls.onScreen(c), c instanceof Label ? 0 : FRAME), flaws);
+                judge(c, Controls.place(c), inside(Controls.onScreen(c), c instanceof Label ? 0 : FRAME), flaws);
             } else if (c instanceof Table t) {
                 cells(t, flaws);
             }
@@ -61,15 +70,15 @@ final class Contrast {
             for (int column = 0; column < Math.max(1, t.getColumnCount()); column++) {
                 Rectangle cell = t.getDisplay().map(t, null, item.getTextBounds(column)).intersection(seen);
                 if (!item.getText(column).isBlank()) {
-                    judge(Controls.place(t) + " cell \"" + item.getText(column) + "\"", inside(cell, 1), flaws);
+                    judge(List.of(item, column), Controls.place(t) + " cell \"" + item.getText(column) + "\"", inside(cell, 1), flaws);
                 }
             }
         }
     }
 
-    private void judge(String where, Rectangle area, List<Flaw> flaws) {
+    private void judge(Object what, String where, Rectangle area, List<Flaw> flaws) {
         // A sliver left over by scrolling may hold no letter at all.
-        if (area.width < 8 || area.height < 10) {
+        if (area.width < 8 || area.height < 10 || !judged.add(what)) {
             return;
         }
         double found = of(area);
@@ -81,12 +90,15 @@ final class Contrast {
     /** The contrast inside an area of the display; 21 when the area shows one colour only and so no text at all. */
     private double of(Rectangle area) {
         Map<Integer, Integer> counts = new HashMap<>();
-        for (int y = area.y * scale; y < (area.y + area.height) * scale && y < screen.height; y++) {
-            for (int x = area.x * scale; x < (area.x + area.width) * scale && x < screen.width; x++) {
-                if (x >= 0 && y >= 0) {
-                    counts.merge(screen.getPixel(x, y), 1, Integer::sum);
-                }
-            }
+        int left = Math.max(0, area.x * scale);
+        int wide = Math.min(screen.width, (area.x + area.width) * scale) - left;
+        if (wide <= 0) {
+            return 21;
+        }
+        int[] line = new int[wide];
+        for (int y = Math.max(0, area.y * scale); y < (area.y + area.height) * scale && y < screen.height; y++) {
+            screen.getPixels(left, y, wide, line, 0);
+            count(line, counts);
         }
         if (counts.size() < 2) {
             return 21;
@@ -94,6 +106,17 @@ final class Contrast {
         int back = counts.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
         RGB paper = screen.palette.getRGB(back);
         return counts.keySet().stream().mapToDouble(p -> ratio(paper, screen.palette.getRGB(p))).max().orElseThrow();
+    }
+
+    /** Runs of one colour are counted at once: most of a page is its ground. */
+    private static void count(int[] line, Map<Integer, Integer> counts) {
+        int from = 0;
+        for (int x = 1; x <= line.length; x++) {
+            if (x == line.length || line[x] != line[from]) {
+                counts.merge(line[from], x - from, Integer::sum);
+                from = x;
+            }
+        }
     }
 
     private static Rectangle inside(Rectangle r, int frame) {

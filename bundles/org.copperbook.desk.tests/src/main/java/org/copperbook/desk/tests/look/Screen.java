@@ -32,6 +32,11 @@ final class Screen {
         }
     }
 
+    /** Whether people want to look at every screen and not only at those with a flaw. */
+    static boolean allWanted() {
+        return Boolean.getBoolean("copperbook.tests.pictures");
+    }
+
     /** Keeps a picture for people to look at; the name may hold any characters. */
     static void keep(ImageData pixels, String name) throws IOException {
         Path folder = Files.createDirectories(Path.of(System.getProperty("copperbook.tests.reports", "reports"))

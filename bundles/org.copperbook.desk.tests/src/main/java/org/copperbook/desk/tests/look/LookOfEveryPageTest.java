@@ -1,0 +1,164 @@
+package org.copperbook.desk.tests.look;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.editor.BeginningInput;
+import org.copperbook.desk.editor.JobEditor;
+import org.copperbook.desk.editor.OutlineRow;
+import org.copperbook.desk.tests.window.Desktop;
+import org.eclipse.jface.preference.PreferenceDialog;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.IPerspectiveRegistry;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.dialogs.PreferencesUtil;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * Every page in light and dark, at desk and at bench size: no text is clipped, no control lies on another, text stands
+ * out from its background, what takes the cursor has a name, and at bench size everything can be hit with a glove.
+ * Pictures of the screens with a flaw stand beside the reports; of all screens with
+ * {@code -Dcopperbook.tests.pictures=true}.
+ */
+class LookOfEveryPageTest {
+
+    private static final String CALCULATOR = "org.copperbook.desk.view.calculator";
+    private static final String PREFERENCES = "org.copperbook.desk.preferences";
+    private static final int MOST_SCREENS = 12;
+
+    private final Desktop desktop = new Desktop();
+    private final Set<String> flaws = new LinkedHashSet<>();
+    private Appearance appearance;
+
+    @BeforeEach
+    void somebodyWorks() {
+        desktop.beSomebody();
+    }
+
+    @AfterEach
+    void asItWas() {
+        desktop.closeAll();
+        Appearance.LIGHT.putOn(desktop);
+    }
+
+    /** One job, opened once and walked through in the system's look and in the one farthest from it. */
+    @Test
+    void everyPageOfARewind() throws Exception {
+        JobEditor editor = desktop.open("2026-0001");
+        for (Appearance now : List.of(Appearance.LIGHT, Appearance.DARK_BENCH)) {
+            putOn(now);
+            for (OutlineRow row : editor.outline()) {
+                if (row instanceof OutlineRow.Page p) {
+                    editor.show(p.key());
+                    desktop.settle(editor);
+                    look("2026-0001 " + p.key(), partWith("outline"));
+                }
+            }
+        }
+        assertEquals("", String.join("\n", flaws));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Appearance.class)
+    void whatStandsBesideTheJobs(Appearance now) throws Exception {
+        putOn(now);
+        IPerspectiveRegistry perspectives = PlatformUI.getWorkbench().getPerspectiveRegistry();
+        for (String perspective : List.of(Desk.BENCH, Desk.TEST_BAY, Desk.FRONT_OFFICE)) {
+            desktop.page().setPerspective(perspectives.findPerspectiveWithId(perspective));
+            desktop.register();
+            look("register " + perspective, partWith("register/jobs"));
+        }
+        desktop.page().openEditor(new BeginningInput(), Desk.BEGINNING);
+        look("beginning", partWith("ready/bookIn"));
+        desktop.page().showView(CALCULATOR).setFocus();
+        look("calculator", partWith("calculator.tree"));
+        desktop.page().hideView(desktop.page().findView(CALCULATOR));
+        preferences();
+        assertEquals("", String.join("\n", flaws));
+    }
+
+    private void putOn(Appearance now) {
+        appearance = now;
+        now.putOn(desktop);
+    }
+
+    private void preferences() throws IOException {
+        PreferenceDialog dialog = PreferencesUtil.createPreferenceDialogOn(null, PREFERENCES, null, null);
+        dialog.setBlockOnOpen(false);
+        dialog.open();
+        try {
+            look("preferences", ((org.eclipse.jface.dialogs.IDialogPage) dialog.getSelectedPage()).getControl());
+        } finally {
+            dialog.close();
+            desktop.work();
+        }
+    }
+
+    /** The whole part of the window that holds a control. */
+    private Control partWith(String id) {
+        desktop.work();
+        Control up = desktop.field(id);
+        while (!(up.getParent() instanceof CTabFolder) && !(up.getParent() instanceof Shell)) {
+            up = up.getParent();
+        }
+        return up;
+    }
+
+    private void look(String place, Control root) throws IOException {
+        desktop.work();
+        note(place, Clipping.below(root));
+        note(place, Overlapping.below(root));
+        note(place, Names.below(root));
+        if (appearance.isBench()) {
+            note(place, Targets.below(root));
+        }
+        List<ScrolledComposite> forms = Controls.below(root).stream().filter(ScrolledComposite.class::isInstance)
+                .map(ScrolledComposite.class::cast).toList();
+        Set<Object> judged = new HashSet<>();
+        for (int screen = 0; screen < MOST_SCREENS; screen++) {
+            repaint(root);
+            ImageData pixels = Screen.pixels();
+            List<Flaw> pale = new Contrast(pixels, Display.getCurrent().getBounds().width, judged).below(root);
+            note(place, pale);
+            if (!pale.isEmpty() || Screen.allWanted()) {
+                Screen.keep(pixels, appearance + " " + place + " " + (screen + 1));
+            }
+            if (forms.stream().noneMatch(LookOfEveryPageTest::scrollOn)) {
+                break;
+            }
+        }
+    }
+
+    /** Scrolls a form by what it shows; false at its end. */
+    private static boolean scrollOn(ScrolledComposite form) {
+        int before = form.getOrigin().y;
+        form.setOrigin(0, before + form.getClientArea().height * 9 / 10);
+        return form.getOrigin().y > before;
+    }
+
+    private void repaint(Control root) {
+        root.redraw();
+        for (int i = 0; i < 3; i++) {
+            desktop.work();
+            root.update();
+        }
+    }
+
+    private void note(String place, List<Flaw> found) {
+        found.forEach(f -> flaws.add(appearance + " " + place + ": " + f));
+    }
+}
