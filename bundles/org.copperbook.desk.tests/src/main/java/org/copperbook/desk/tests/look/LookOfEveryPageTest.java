@@ -62,7 +62,8 @@ class LookOfEveryPageTest {
         for (Appearance now : List.of(Appearance.LIGHT, Appearance.DARK_BENCH)) {
             putOn(now);
             for (OutlineRow row : editor.outline()) {
-                if (row instanceof OutlineRow.Page p) {
+                // The windings of the exciter have the pages of those of the main machine.
+                if (row instanceof OutlineRow.Page p && !p.key().toString().contains("exciter")) {
                     editor.show(p.key());
                     desktop.settle(editor);
                     look("2026-0001 " + p.key(), partWith("outline"));
