@@ -66,7 +66,7 @@ final class ChooseFilePage extends WizardPage {
         Button browse = new Button(line, SWT.PUSH);
         browse.setText(words.text("cards.browse"));
         browse.addListener(SWT.Selection, e -> browse());
-        Composite how = row(box, 10);
+        Composite how = row(box, 6);
         sheet = combo(how, "cards.sheet", List.of());
         header = new Spinner(labelled(how, "cards.header"), SWT.BORDER);
         header.setValues(0, 0, 60, 0, 1, 5);

@@ -87,6 +87,7 @@ final class FoundTable {
         table.setVisible(any);
         GridData data = (GridData) table.getLayoutData();
         data.exclude = !any;
-        data.heightHint = Look.of(table).rowHeight() * Math.min(MOST_ROWS_SHOWN, Math.max(1, found.size()));
+        int row = Math.max(table.getItemHeight(), Look.of(table).rowHeight());
+        data.heightHint = table.getHeaderHeight() + row * (Math.min(MOST_ROWS_SHOWN, found.size()) + 1);
     }
 }
