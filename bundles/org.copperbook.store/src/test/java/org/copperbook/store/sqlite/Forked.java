@@ -7,9 +7,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.Revision;
 
 /** A running {@link WritingProgram} and what it has acknowledged so far. */
 final class Forked implements AutoCloseable {
@@ -91,5 +96,20 @@ final class Forked implements AutoCloseable {
         } finally {
             first.countDown();
         }
+    }
+
+    /** Those of the acknowledged saves that a store does not have exactly as they were acknowledged. */
+    static List<Acknowledged> lost(JobStore store, List<Acknowledged> acknowledged) {
+        Set<String> jobs = new HashSet<>();
+        Set<Acknowledged> kept = new HashSet<>();
+        for (Acknowledged a : acknowledged) {
+            if (jobs.add(a.jobId() + a.part()) && store.idOf(a.number()).filter(a.jobId()::equals).isPresent()) {
+                store.history(a.jobId(), PartKey.parse(a.part())).forEach(s -> {
+                    Revision r = s.revision();
+                    kept.add(new Acknowledged(r.jobId(), a.number(), r.part(), r.revision(), r.hash()));
+                });
+            }
+        }
+        return acknowledged.stream().filter(a -> !kept.contains(a)).toList();
     }
 }

@@ -6,15 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
-import java.util.Set;
 import java.util.stream.Stream;
-import org.copperbook.jobs.PartKey;
 import org.copperbook.store.AuditReport;
 import org.copperbook.store.JobStore;
-import org.copperbook.store.Revision;
 import org.copperbook.store.sqlite.Forked.Acknowledged;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -75,13 +71,13 @@ class KilledWhileSavingTest {
             kills += programs;
             all.addAll(round);
             try (JobStore store = SqliteJobStore.open(file)) {
-                assertEquals(List.of(), lost(store, round), "lost after kill " + kills);
+                assertEquals(List.of(), Forked.lost(store, round), "lost after kill " + kills);
                 AuditReport audit = store.audit();
                 assertTrue(audit.passed(), () -> audit.bad() + " " + audit.problems());
             }
         }
         try (JobStore store = SqliteJobStore.open(file)) {
-            return new Outcome(kills, all.size(), lost(store, all).size(), store.audit().revisions());
+            return new Outcome(kills, all.size(), Forked.lost(store, all).size(), store.audit().revisions());
         }
     }
 
@@ -103,19 +99,5 @@ class KilledWhileSavingTest {
             running.forEach(Forked::close);
         }
         return acknowledged;
-    }
-
-    private static List<Acknowledged> lost(JobStore store, List<Acknowledged> acknowledged) {
-        Set<String> jobs = new HashSet<>();
-        Set<Acknowledged> kept = new HashSet<>();
-        for (Acknowledged a : acknowledged) {
-            if (jobs.add(a.jobId() + a.part()) && store.idOf(a.number()).filter(a.jobId()::equals).isPresent()) {
-                store.history(a.jobId(), PartKey.parse(a.part())).forEach(s -> {
-                    Revision r = s.revision();
-                    kept.add(new Acknowledged(r.jobId(), a.number(), r.part(), r.revision(), r.hash()));
-                });
-            }
-        }
-        return acknowledged.stream().filter(a -> !kept.contains(a)).toList();
     }
 }
