@@ -31,6 +31,10 @@ public final class BatchCommands {
         line.addSubcommand("workbooks", new WorkbooksCommand(context));
         line.addSubcommand("export", new ExportCommand(context));
         line.addSubcommand("verify", new VerifyCommand(context));
+        line.addSubcommand("backup", new BackupCommand(context));
+        line.addSubcommand("restore", new RestoreCommand(context));
+        line.addSubcommand("archive", new ArchiveCommand(context));
+        line.addSubcommand("take-in-archive", new TakeInArchiveCommand(context));
         line.addSubcommand("check-copy", new CheckCopyCommand(context));
         line.addSubcommand("demo", new DemoCommand(context));
         line.addSubcommand("calc", new CalcCommand(context));

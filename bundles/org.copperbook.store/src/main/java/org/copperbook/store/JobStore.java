@@ -131,6 +131,22 @@ public interface JobStore extends AutoCloseable {
      */
     void backup(Path target);
 
+    /**
+     * Writes the whole store as a zip of JSON lines, photos and a manifest with their SHA-256, from which another program
+     * can read everything: every revision with its hash, jobs, people, number series.
+     *
+     * @throws StoreException ALREADY_THERE when the target exists
+     */
+    void archive(Path target);
+
+    /**
+     * Takes in an archive, all of it or nothing: every revision keeps its text, its time and its hash.
+     *
+     * @throws StoreException ALREADY_THERE when anything was saved in this store before; CORRUPT when the archive is not
+     *                        whole, was changed, or its chain does not hold
+     */
+    void takeInArchive(Path archive);
+
     /** The file that holds the store. */
     Path file();
 

@@ -53,7 +53,7 @@ public final class Chain {
         return HexFormat.of().formatHex(sha256().digest(bytes));
     }
 
-    private static MessageDigest sha256() {
+    static MessageDigest sha256() {
         try {
             return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {

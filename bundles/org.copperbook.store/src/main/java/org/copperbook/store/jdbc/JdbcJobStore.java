@@ -28,7 +28,9 @@ import org.copperbook.store.NumberTaken;
 import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.RegisterSlice;
 import org.copperbook.store.Saved;
+import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreOptions;
+import org.copperbook.store.StoreText;
 import org.copperbook.store.memory.WindingMemory;
 
 /** The store over a database engine with SQL. */
@@ -189,6 +191,27 @@ public final class JdbcJobStore implements JobStore {
     @Override
     public void backup(Path target) {
         database.backup(target);
+    }
+
+    @Override
+    public void archive(Path target) {
+        database.readApart(c -> {
+            new ArchiveWriter().write(c, target);
+            return target;
+        });
+    }
+
+    @Override
+    public void takeInArchive(Path archive) {
+        watch.write(c -> {
+            if (!ArchiveReader.isEmpty(c)) {
+                throw new StoreException(StoreException.Kind.ALREADY_THERE, StoreText.of("archive.notEmpty", file()));
+            }
+            new ArchiveReader(archive).readInto(c, tables.photos(), writing.now());
+            writing.rebuildRegister(c);
+            writing.rebuildPastWindings(c);
+            return archive;
+        });
     }
 
     @Override

@@ -91,12 +91,14 @@ final class Writing {
         List<JobHandle> handles = new ArrayList<>();
         for (Job job : intake.jobs()) {
             JobHandle handle = handle(c, job, taken);
-            tables.jobs().add(c, handle, now());
+            Instant changed = now();
+            tables.jobs().add(c, handle, changed);
             for (Map.Entry<PartKey, Part> e : job.parts().entrySet()) {
-                append(c, handle.id(), handle.number(), e.getKey(), e.getValue(), 1, who, why);
+                changed = append(c, handle.id(), handle.number(), e.getKey(), e.getValue(), 1, who, why).revision()
+                        .savedAt();
             }
-            register(c, handle, job);
-            remember(c, PastWindingEntry.of(new Job(handle.id(), handle.number(), job.parts()), Map.of(), now()));
+            register(c, handle, job, changed);
+            remember(c, PastWindingEntry.of(new Job(handle.id(), handle.number(), job.parts()), Map.of(), changed));
             handles.add(handle);
         }
         return handles;
@@ -167,9 +169,9 @@ final class Writing {
     }
 
     /** The same for a job taken in just now, whose parts need not be read back. */
-    private void register(Connection c, JobHandle handle, Job job) throws SQLException {
+    private void register(Connection c, JobHandle handle, Job job, Instant changed) throws SQLException {
         tables.register().put(c,
-                RegisterEntry.of(new Job(handle.id(), handle.number(), job.parts()), now(), stageOf));
+                RegisterEntry.of(new Job(handle.id(), handle.number(), job.parts()), changed, stageOf));
     }
 
     private String nextNumber(Connection c) throws SQLException {

@@ -1,0 +1,85 @@
+package org.copperbook.store.backup;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.copperbook.store.StoreException;
+import org.copperbook.store.StoreException.Kind;
+import org.copperbook.store.StoreText;
+import org.copperbook.store.files.DurableFile;
+import org.copperbook.store.sqlite.SoleUse;
+
+/** Puts a backup in a store's place. What stood there is set aside under a name of its own, never overwritten. */
+public final class Restore {
+
+    private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss");
+
+    private final Clock clock;
+
+    public Restore(Clock clock) {
+        this.clock = clock;
+    }
+
+    /**
+     * Restores.
+     *
+     * @param backup a file that a backup wrote; it stays as it is
+     * @param store  the store's file, which no program may have open
+     * @return where the store that was there lies now; empty when there was none
+     * @throws StoreException NOT_FOUND, CORRUPT when the backup does not pass the audit, LOCKED when the store is open
+     *                        elsewhere; the store is then as it was
+     */
+    public Optional<Path> replace(Path backup, Path store) {
+        Path from = backup.toAbsolutePath().normalize();
+        Path to = store.toAbsolutePath().normalize();
+        Path scratch = to.resolveSibling(".scratch-" + UUID.randomUUID());
+        try {
+            Files.createDirectories(scratch);
+            try {
+                prove(from, scratch);
+                Path copy = Files.copy(from, scratch.resolve("copy.sqlite"));
+                DurableFile.force(copy);
+                Optional<Path> aside = Files.exists(to) ? Optional.of(setAside(to)) : Optional.empty();
+                DurableFile.moveInto(copy, to);
+                return aside;
+            } finally {
+                ProvenBackup.deleteFolder(scratch);
+            }
+        } catch (IOException e) {
+            throw new StoreException(Kind.IO, StoreText.of("backup.aside", to, e.getMessage()), e);
+        }
+    }
+
+    private static void prove(Path backup, Path scratch) throws IOException {
+        if (!Files.isRegularFile(backup)) {
+            throw new StoreException(Kind.NOT_FOUND, StoreText.of("backup.none", backup));
+        }
+        Path proof = Files.copy(backup, scratch.resolve("proof.sqlite"));
+        ProvenBackup.check(proof).ifPresent(bad -> {
+            throw new StoreException(Kind.CORRUPT, StoreText.of("backup.notSound", backup, bad));
+        });
+    }
+
+    /** Moves the store with what the engine keeps beside it, which belongs to it when the file is damaged. */
+    private Path setAside(Path store) throws IOException {
+        SoleUse.fold(store);
+        String name = store.getFileName() + ".aside-" + STAMP.format(clock.instant().atOffset(ZoneOffset.UTC));
+        Path aside = store.resolveSibling(name);
+        for (int n = 2; Files.exists(aside); n++) {
+            aside = store.resolveSibling(name + "-" + n);
+        }
+        for (String beside : List.of("-wal", "-shm", "")) {
+            Path there = store.resolveSibling(store.getFileName() + beside);
+            if (Files.exists(there)) {
+                Files.move(there, aside.resolveSibling(aside.getFileName() + beside));
+            }
+        }
+        return aside;
+    }
+}
