@@ -28,6 +28,7 @@ public final class BatchCommands {
         line.addSubcommand("show", new ShowCommand(context));
         line.addSubcommand("verdicts", new VerdictsCommand(context));
         line.addSubcommand("plan", new PlanCommand(context));
+        line.addSubcommand("find-fault", new FindFaultCommand(context));
         line.addSubcommand("workbooks", new WorkbooksCommand(context));
         line.addSubcommand("export", new ExportCommand(context));
         line.addSubcommand("verify", new VerifyCommand(context));

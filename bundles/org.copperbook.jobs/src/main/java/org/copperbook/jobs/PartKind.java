@@ -3,6 +3,8 @@ package org.copperbook.jobs;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.booking.Standing;
 import org.copperbook.jobs.core.CoreTest;
+import org.copperbook.jobs.faults.FaultFinding;
+import org.copperbook.jobs.faults.FaultTables;
 import org.copperbook.jobs.impregnation.Impregnation;
 import org.copperbook.jobs.inspection.Inspection;
 import org.copperbook.jobs.limits.LimitProfile;
@@ -25,6 +27,7 @@ public enum PartKind {
     STANDING("standing", Standing.class, false),
     NAMEPLATE("nameplate", Nameplate.class, false),
     INSPECTION("inspection", Inspection.class, false),
+    FAULT_FINDING("fault-finding", FaultFinding.class, false),
     QUOTE("quote", Quote.class, true),
     WINDING("winding", WindingData.class, true),
     CORE("core", CoreTest.class, false),
@@ -39,6 +42,7 @@ public enum PartKind {
     INSTRUMENTS("instruments", Instruments.class, false),
     WIRE_STOCK("wire-stock", WireStock.class, false),
     LIMITS("limits", LimitProfile.class, false),
+    FAULT_TABLES("fault-tables", FaultTables.class, false),
     /** Winding cards from before this store, which belong to no job. */
     OLD_CARD("old-card", OldCard.class, true);
 

@@ -17,7 +17,6 @@ import org.copperbook.calc.runup.MechanicalCalculations;
 import org.copperbook.calc.runup.RegulationCalculations;
 import org.copperbook.calc.runup.SpeedCalculations;
 import org.copperbook.calc.uncertainty.UncertaintyCalculations;
-import org.copperbook.calc.faults.FaultCalculations;
 import org.copperbook.calc.winding.ConnectionCalculations;
 import org.copperbook.calc.winding.FactorCalculations;
 import org.copperbook.calc.winding.StrandCalculations;
@@ -55,7 +54,6 @@ final class StandardSources {
                 new EmfCalculations(),
                 new DesignCalculations(),
                 new CaptureCalculations(),
-                new FaultCalculations(),
                 new MoneyCalculations(),
                 new UnitCalculations());
     }

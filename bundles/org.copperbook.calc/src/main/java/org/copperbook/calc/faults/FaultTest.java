@@ -9,10 +9,10 @@ import org.copperbook.calc.OutOfRange;
  * @param id name in files
  * @param minutes working time it takes
  * @param question what is asked, in the trade's words
- * @param caution what must be shown before the work; empty for a mere question
+ * @param several whether more than one outcome can hold at once, as with symptoms told by the customer
  * @param outcomes possible outcomes
  */
-public record FaultTest(String id, double minutes, String question, String caution, List<Outcome> outcomes) {
+public record FaultTest(String id, double minutes, String question, boolean several, List<Outcome> outcomes) {
     public FaultTest {
         outcomes = List.copyOf(outcomes);
     }

@@ -124,15 +124,6 @@ class NamedWindingCalculationsTest {
         assertTrue(found.word("sentence").contains("surge"), found.word("sentence"));
     }
 
-    /** Common practice: a sound separate-excitation run points at the regulator. */
-    @Test
-    void faultFinderTakesFindingsAsText() {
-        Evaluation found = run("fault-finder", "findings=frequency=right; separate-excitation=normal-balanced");
-        assertEquals("regulator or its supply", found.word("first"));
-        assertThrows(OutOfRange.class, () -> run("fault-finder", "findings=frequency"));
-        assertEquals("rotating rectifier", CATALOGUE.evaluate("fault-finder", Map.of()).word("first"));
-    }
-
     /** Arithmetic: 20 kg and 8 percent at 14.35 are 21.6 kg and 309.96. */
     @Test
     void copperIsPriced() {

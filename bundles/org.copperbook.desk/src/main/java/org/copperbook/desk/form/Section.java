@@ -1,6 +1,7 @@
 package org.copperbook.desk.form;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -119,6 +120,23 @@ public final class Section {
             options.put(site.json().mapper().valueToTree(e), words.of(e));
         }
         form.add(new ChecksField(row(key), site.document(), site.key(), pointer, options));
+        return this;
+    }
+
+    /** One of a list of values under a question that is data, not a text of the plug-in; values by their labels. */
+    public Section asked(String pointer, String question, Map<String, String> labelByValue) {
+        FieldRow row = new FieldRow(body, question, form.labelWidth(), form::relayout);
+        form.add(new TypedField(row, TypedField.Shape.LIST, site.document(), site.key(), pointer,
+                ChoiceEntry.keys(() -> labelByValue), CHOICE_CHARS, () -> null));
+        return this;
+    }
+
+    /** A list of values that are data, each ticked or not; values by their labels. */
+    public Section ticked(String pointer, String question, Map<String, String> labelByValue) {
+        Map<JsonNode, String> options = new LinkedHashMap<>();
+        labelByValue.forEach((value, label) -> options.put(TextNode.valueOf(value), label));
+        form.add(new ChecksField(new FieldRow(body, question, form.labelWidth(), form::relayout), site.document(),
+                site.key(), pointer, options));
         return this;
     }
 

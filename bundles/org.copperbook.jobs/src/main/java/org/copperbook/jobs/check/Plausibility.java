@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.copperbook.jobs.Job;
+import org.copperbook.jobs.faults.FaultTables;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.reading.Observed;
@@ -61,6 +62,9 @@ public final class Plausibility {
     public static List<Problem> impossible(PartKey key, Part part) {
         Plausibility p = new Plausibility(key);
         p.record("", part);
+        if (part instanceof FaultTables t) {
+            t.problems().forEach(problem -> p.add("tables", problem.replaceFirst("\\.$", ""), "correct the table"));
+        }
         return List.copyOf(p.problems);
     }
 

@@ -5,6 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.copperbook.jobs.faults.DefaultFaultTables;
+import org.copperbook.jobs.faults.FaultTables;
+import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.limits.LimitProfile;
 
 /**
@@ -14,17 +17,25 @@ import org.copperbook.jobs.limits.LimitProfile;
  * @param instruments instruments with their accuracy
  * @param stock       wire on the shelf
  * @param limits      the limit profile in force
+ * @param faultTables tables of the fault finder in force
  * @param people      people by the key that parts name; a key without an entry has been erased or never was
  */
 public record Shop(Workshop workshop, Instruments instruments, WireStock stock, LimitProfile limits,
-        Map<String, Person> people) {
+        FaultTables faultTables, Map<String, Person> people) {
 
     public Shop {
         Objects.requireNonNull(workshop, "workshop");
         Objects.requireNonNull(instruments, "instruments");
         Objects.requireNonNull(stock, "stock");
         Objects.requireNonNull(limits, "limits");
+        Objects.requireNonNull(faultTables, "faultTables");
         people = Collections.unmodifiableMap(new LinkedHashMap<>(people));
+    }
+
+    /** A shop that keeps no fault tables of its own and works by those that ship with the product. */
+    public Shop(Workshop workshop, Instruments instruments, WireStock stock, LimitProfile limits,
+            Map<String, Person> people) {
+        this(workshop, instruments, stock, limits, DefaultFaultTables.load(new PartJson()), people);
     }
 
     /** The person behind a key, if known. */

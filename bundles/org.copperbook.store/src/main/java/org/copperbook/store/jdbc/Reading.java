@@ -16,6 +16,8 @@ import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.faults.DefaultFaultTables;
+import org.copperbook.jobs.faults.FaultTables;
 import org.copperbook.jobs.json.BadRecordException;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.limits.DefaultLimits;
@@ -42,11 +44,13 @@ final class Reading {
     private final Tables tables;
     private final PartJson json;
     private final LimitProfile shipped;
+    private final FaultTables shippedFaults;
 
     Reading(Tables tables, PartJson json) {
         this.tables = tables;
         this.json = json;
         shipped = DefaultLimits.load(json);
+        shippedFaults = DefaultFaultTables.load(json);
     }
 
     Optional<Saved> current(Connection c, String jobId, PartKey key) throws SQLException {
@@ -121,6 +125,7 @@ final class Reading {
                 part(parts, PartKind.WIRE_STOCK, WireStock.class)
                         .orElseGet(() -> new WireStock(WireStock.SCHEMA, List.of(), Map.of())),
                 part(parts, PartKind.LIMITS, LimitProfile.class).map(own -> own.laidOn(shipped)).orElse(shipped),
+                part(parts, PartKind.FAULT_TABLES, FaultTables.class).orElse(shippedFaults),
                 tables.people().all(c));
     }
 
