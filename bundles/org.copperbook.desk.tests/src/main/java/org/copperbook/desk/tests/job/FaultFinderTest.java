@@ -1,0 +1,80 @@
+package org.copperbook.desk.tests.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import org.copperbook.desk.editor.JobEditor;
+import org.copperbook.desk.tests.window.Desktop;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.faults.FaultFinding;
+import org.copperbook.store.JobHandle;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+/** The fault finder in the window: symptoms and answers rank the suspects, the next step carries its cautions. */
+class FaultFinderTest {
+
+    private static final PartKey BOOKING = PartKey.of(PartKind.BOOKING);
+    private static final PartKey FAULT = PartKey.of(PartKind.FAULT_FINDING);
+
+    private final Desktop desktop = new Desktop();
+
+    @AfterEach
+    void leave() {
+        desktop.closeAll();
+    }
+
+    private String first() {
+        return ((Table) desktop.field("fault.table")).getItem(0).getText(0);
+    }
+
+    private String label(String id) {
+        return ((Label) desktop.field(id)).getText();
+    }
+
+    /** Common practice: low and balanced clears the main stator, and the rectifier is checked first. */
+    @Test
+    void answersRankTheSuspectsAndAreSavedAndUndone() throws Exception {
+        String who = desktop.beSomebody();
+        JobHandle made = desktop.session().store().create((Booking) desktop.session().json().read(BOOKING,
+                "{\"schema\":1,\"machineKind\":\"BRUSHLESS_ALTERNATOR\",\"reportedFault\":\"lights dim\"}"), who);
+        JobEditor editor = desktop.open(made.number());
+        assertTrue(editor.show(FAULT));
+        desktop.settle(editor);
+        assertTrue(label("fault.nextStep").startsWith("What was reported?"), label("fault.nextStep"));
+
+        Button low = (Button) desktop.field("/symptoms/low-output");
+        assertTrue(low.setFocus());
+        low.setSelection(true);
+        low.notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
+        new Keyboard(desktop).fill("/answers/separate-excitation", "low-balanced");
+        desktop.until("the rectifier stands first", () -> first().equals("rotating rectifier"));
+        assertTrue(label("fault.nextStep").startsWith("Diode readings with the leads lifted?"), label("fault.nextStep"));
+        assertTrue(label("fault.why").contains("Main stator sound"), label("fault.why"));
+        assertTrue(label("fault.cautions").contains("lock off and prove dead"), label("fault.cautions"));
+        assertTrue(label("fault.evidence").contains("For: \""), label("fault.evidence"));
+
+        desktop.press("fault.goThere");
+        assertTrue(desktop.field("/answers/diodes-isolated").isFocusControl(), "the cursor stands on the answer");
+        desktop.type("/answers/diodes-isolated", "one or more open both ways");
+        desktop.until("the reading speaks for the rectifier",
+                () -> label("fault.evidence").contains("one or more open both ways\" speaks strongly for it"));
+        desktop.command("org.eclipse.ui.edit.undo");
+        desktop.until("the answer is undone", () -> !label("fault.evidence").contains("open both ways"));
+        desktop.command("org.eclipse.ui.file.save");
+        desktop.until("the job is saved", () -> !editor.isDirty());
+        FaultFinding kept = (FaultFinding) desktop.session().store().current(made.id(), FAULT).orElseThrow().part();
+        assertEquals(List.of("low-output"), kept.symptoms());
+        assertEquals(Map.of("separate-excitation", "low-balanced"), kept.answers());
+        assertFalse(label("fault.taken").contains("Nothing yet"));
+    }
+}
