@@ -3,7 +3,9 @@ package org.copperbook.desk.grid;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.IntConsumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -63,6 +65,7 @@ public final class RecordGrid {
     private final List<Button> buttons = new ArrayList<>();
     private GridCursor cursor = GridCursor.at(0, 0);
     private final RowVerdicts judged;
+    private final Map<Integer, List<String>> filled = new HashMap<>();
     private List<Verdict> verdicts = List.of();
     private boolean editable = true;
     private boolean editing;
@@ -204,8 +207,10 @@ public final class RecordGrid {
             table.setItemCount(rows);
             height(rows);
             fit();
+            filled.clear();
+            table.clearAll();
         }
-        table.clearAll();
+        clearOthers();
         if (cursor.row() >= rows) {
             cursor = GridCursor.at(Math.max(0, rows - 1), cursor.column());
         }
@@ -420,15 +425,41 @@ public final class RecordGrid {
         return judged.of(row, verdicts);
     }
 
+    /**
+     * Has the rows filled anew whose texts are others now. Rows out of sight are filled when they come into sight, so
+     * only what is seen is compared.
+     */
+    private void clearOthers() {
+        int first = table.getTopIndex();
+        int last = first + table.getClientArea().height / Math.max(1, table.getItemHeight()) + 1;
+        for (int row : List.copyOf(filled.keySet())) {
+            if (row < first || row > last || !filled.get(row).equals(texts(row))) {
+                filled.remove(row);
+                table.clear(row);
+            }
+        }
+    }
+
+    /** What a row is filled with: its cells, and last what is said of it. */
+    private List<String> texts(int row) {
+        List<String> texts = new ArrayList<>();
+        for (int c = 0; c < model.columns().size(); c++) {
+            texts.add(row < model.rows() ? model.text(row, c) : "");
+        }
+        texts.add(row < model.rows() ? saying(row) : null);
+        return texts;
+    }
+
     private void fill(Event e) {
         TableItem item = (TableItem) e.item;
         int row = table.indexOf(item);
+        List<String> texts = texts(row);
+        filled.put(row, texts);
         for (int c = 0; c < model.columns().size(); c++) {
-            item.setText(c, row < model.rows() ? model.text(row, c) : "");
+            item.setText(c, texts.get(c));
         }
-        String said = row < model.rows() ? saying(row) : null;
         item.setText(model.columns().size(), "");
-        item.setData(said);
+        item.setData(texts.get(model.columns().size()));
         if (model.grows() && row == model.filled()) {
             item.setText(0, DeskWords.text("grid.newRow"));
             item.setForeground(0, Look.of(table).palette().muted());

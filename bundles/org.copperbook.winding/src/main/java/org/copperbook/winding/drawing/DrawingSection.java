@@ -37,6 +37,8 @@ public final class DrawingSection implements WindingSection {
 
     private final OpenWinding winding;
     private final Supplier<RecordGrid> groups;
+    /** One and the same each time, so that a new change puts the drawing off and does not ask for one more. */
+    private final Runnable whenQuiet = this::redrawIfChanged;
     private final Map<WindingView, Button> choices = new EnumMap<>(WindingView.class);
     private WindingView view = WindingView.DEVELOPED;
     private WindingData drawn;
@@ -93,7 +95,7 @@ public final class DrawingSection implements WindingSection {
     @Override
     public void changed() {
         if (canvas != null && !canvas.isDisposed()) {
-            canvas.getDisplay().timerExec(QUIET_MILLIS, this::redrawIfChanged);
+            canvas.getDisplay().timerExec(QUIET_MILLIS, whenQuiet);
         }
     }
 

@@ -10,10 +10,10 @@ import org.copperbook.desk.form.SaidText;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.verdict.VerdictWords;
 import org.copperbook.desk.verdict.VerdictsPanel;
-import org.copperbook.jobs.Job;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.check.WindingFigures;
 import org.copperbook.winding.Aside;
+import org.copperbook.winding.JobAsked;
 import org.copperbook.winding.OpenWinding;
 import org.copperbook.winding.WindingSection;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -37,7 +37,8 @@ public final class LiveFigures implements WindingSection {
     private Text sentence;
     private BarTable rows;
     private Text detail;
-    private Coalescing<Job, Seen> computing;
+    private JobAsked asked;
+    private Coalescing<JobAsked, Seen> computing;
 
     public LiveFigures(OpenWinding winding) {
         this.winding = winding;
@@ -62,14 +63,18 @@ public final class LiveFigures implements WindingSection {
         return winding.words().text(key, args);
     }
 
-    private Seen seen(Job job) {
-        return new Seen(WindingFigures.match(job, winding.site().shop(), winding.key()),
-                WindingFigures.of(job, winding.site().shop(), winding.key()));
+    private Seen seen(JobAsked of) {
+        return new Seen(WindingFigures.match(of.job(), of.shop(), winding.key()),
+                WindingFigures.of(of.job(), of.shop(), winding.key()));
     }
 
     @Override
     public void changed() {
-        computing.ask(winding.document().job());
+        JobAsked now = JobAsked.of(winding);
+        if (!now.equals(asked)) {
+            asked = now;
+            computing.ask(now);
+        }
     }
 
     @Override

@@ -25,6 +25,7 @@ import org.copperbook.sheets.chart.ChartScene;
 import org.copperbook.sheets.picture.Scene;
 import org.copperbook.sheets.record.ResistanceChart;
 import org.copperbook.winding.Aside;
+import org.copperbook.winding.JobAsked;
 import org.copperbook.winding.OpenWinding;
 import org.copperbook.winding.WindingSection;
 import org.copperbook.winding.Windings;
@@ -55,7 +56,8 @@ public final class FoundLeftSection implements WindingSection {
     private BarTable table;
     private PictureCanvas picture;
     private PictureButtons buttons;
-    private Coalescing<Job, Seen> computing;
+    private JobAsked asked;
+    private Coalescing<JobAsked, Seen> computing;
 
     public FoundLeftSection(OpenWinding winding) {
         this.winding = winding;
@@ -98,7 +100,11 @@ public final class FoundLeftSection implements WindingSection {
 
     @Override
     public void changed() {
-        computing.ask(winding.document().job());
+        JobAsked now = JobAsked.of(winding);
+        if (!now.equals(asked)) {
+            asked = now;
+            computing.ask(now);
+        }
     }
 
     @Override
@@ -106,7 +112,8 @@ public final class FoundLeftSection implements WindingSection {
         changed();
     }
 
-    private Seen seen(Job job) {
+    private Seen seen(JobAsked of) {
+        Job job = of.job();
         Optional<WindingData> data = job.part(winding.key()).map(WindingData.class::cast);
         if (data.isEmpty()) {
             return new Seen(words("left.never", reference()), List.of(), Scene.EMPTY);
@@ -116,7 +123,7 @@ public final class FoundLeftSection implements WindingSection {
             return new Seen(words("left.elsewhere"), List.of(), Scene.EMPTY);
         }
         try {
-            List<FoundAndLeft> rows = FoundAndLeft.of(job, winding.site().shop(), role);
+            List<FoundAndLeft> rows = FoundAndLeft.of(job, of.shop(), role);
             if (rows.stream().noneMatch(r -> r.left() != null)) {
                 return new Seen(words("left.never", reference()), List.of(), Scene.EMPTY);
             }
