@@ -32,7 +32,12 @@ public final class ChartSheet implements RecordSheet {
         }
         SheetPage shown = Sheet12.portrait(c, book, c.say("charts.sheet")).page();
         SheetPage data = book.portrait(c.say("charts.data"), 36, 22, 22, 22);
-        int row = 0;
+        data.title(c.title() + " – " + c.say("charts.data"));
+        data.repeat(1);
+        if (c.demo()) {
+            data.warning(c.say("demo.long"));
+        }
+        int row = data.nextRow() + 1;
         int count = 0;
         for (Chart chart : charts.values()) {
             if (count > 0 && count % 2 == 0) {
