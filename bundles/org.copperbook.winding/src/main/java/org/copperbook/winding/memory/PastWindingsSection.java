@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.form.Form;
+import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.Part;
@@ -65,7 +66,7 @@ public final class PastWindingsSection implements WindingSection {
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(buttons);
         button(buttons, "memory.find", Look.Role.STRONG).addListener(SWT.Selection, e -> find());
         button(buttons, "memory.takeIn", Look.Role.TEXT).addListener(SWT.Selection,
-                e -> TakeInWizard.open(area.getShell(), winding.site(), words, role(), this::find));
+                e -> TakeInWizard.open(area.getShell(), DeskSession.ofWorkbench(), words, role(), this::find));
         said = said(area, "open.past.said");
         said.setText("");
         table = new FoundTable(area, texts, words);

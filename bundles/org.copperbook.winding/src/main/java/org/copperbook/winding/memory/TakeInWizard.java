@@ -2,7 +2,7 @@ package org.copperbook.winding.memory;
 
 import java.lang.reflect.InvocationTargetException;
 import java.util.Optional;
-import org.copperbook.desk.page.PageSite;
+import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.winding.WindingRole;
@@ -28,7 +28,7 @@ public final class TakeInWizard extends Wizard {
     private static final int WIDTH_CHARS = 120;
     private static final int HEIGHT_ROWS = 22;
 
-    private final PageSite site;
+    private final DeskSession session;
     private final Words words;
     private final CardImport cards;
     private final Runnable after;
@@ -37,12 +37,12 @@ public final class TakeInWizard extends Wizard {
     private final RowsPage rows;
     private final DonePage done;
 
-    private TakeInWizard(PageSite site, Words words, WindingRole role, Runnable after) {
-        this.site = site;
+    private TakeInWizard(DeskSession session, Words words, WindingRole role, Runnable after) {
+        this.session = session;
         this.words = words;
         this.after = after;
-        cards = new CardImport(site.json(), new CardMappings(UserFolders.current().home().resolve("card-mappings"),
-                site.json()), role);
+        cards = new CardImport(session.json(), new CardMappings(UserFolders.current().home().resolve("card-mappings"),
+                session.json()), role);
         choose = new ChooseFilePage(cards, words);
         columns = new ColumnsPage(cards, words);
         rows = new RowsPage(cards, words);
@@ -52,8 +52,8 @@ public final class TakeInWizard extends Wizard {
     }
 
     /** Opens the wizard; {@code after} is called when cards were taken in. */
-    public static void open(Shell over, PageSite site, Words words, WindingRole role, Runnable after) {
-        TakeInWizard wizard = new TakeInWizard(site, words, role, after);
+    public static void open(Shell over, DeskSession session, Words words, WindingRole role, Runnable after) {
+        TakeInWizard wizard = new TakeInWizard(session, words, role, after);
         WizardDialog dialog = new WizardDialog(over, wizard);
         Look look = Look.of(over);
         dialog.setPageSize(look.chars(WIDTH_CHARS), look.rowHeight() * HEIGHT_ROWS);
@@ -123,7 +123,7 @@ public final class TakeInWizard extends Wizard {
         if (getContainer().getCurrentPage() == done) {
             return true;
         }
-        Optional<String> who = site.who();
+        Optional<String> who = session.who();
         if (who.isEmpty()) {
             rows.setErrorMessage(words.text("proposal.who"));
             return false;
@@ -140,7 +140,7 @@ public final class TakeInWizard extends Wizard {
         try {
             getContainer().run(true, true, monitor -> {
                 try {
-                    cards.takeIn(site.store().memory(), who, why, same, contradicts, monitor);
+                    cards.takeIn(session.store().memory(), who, why, same, contradicts, monitor);
                 } catch (RuntimeException e) {
                     throw new InvocationTargetException(e);
                 }

@@ -192,10 +192,10 @@ class PastWindingsTest {
     }
 
     @Test
-    void theMappingIsOfferedAgainAndKnownCardsAreRecognised() throws Exception {
-        stator();
+    void theMappingOfTheMenusImportIsOfferedAgainAndKnownCardsAreRecognised() throws Exception {
+        desktop.beSomebody();
         Path file = Files.writeString(folder.resolve("own.csv"), "Ident,N,W,D\nM-1,36,9,25\nM-2,48,5,30\n");
-        desktop.press("memory.takeIn");
+        desktop.command("org.copperbook.winding.command.takeInCards");
         ((Text) desktop.field("cards.file")).setText(file.toString());
         press(IDialogConstants.NEXT_ID);
         choose("cards.field.0", "Card number");
@@ -212,6 +212,7 @@ class PastWindingsTest {
         desktop.until("the cards are in", () -> desktop.shows("cards.done"));
         press(IDialogConstants.FINISH_ID);
 
+        stator();
         toTheRows(file);
         press(IDialogConstants.FINISH_ID);
         desktop.until("the cards are known", () -> desktop.shows("cards.done"));

@@ -28,7 +28,8 @@ class KeysOfTheHandbookTest {
             "Ctrl+Z", "org.eclipse.ui.edit.undo",
             "Ctrl+Y", "org.eclipse.ui.edit.redo",
             "Ctrl+Shift+Q", "org.copperbook.desk.command.quoteWorkbook",
-            "Ctrl+Shift+R", "org.copperbook.desk.command.recordWorkbook");
+            "Ctrl+Shift+R", "org.copperbook.desk.command.recordWorkbook",
+            "Ctrl+Shift+I", "org.copperbook.winding.command.takeInCards");
 
     private final IBindingService bindings = PlatformUI.getWorkbench().getService(IBindingService.class);
 
