@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.Job;
@@ -93,6 +94,15 @@ class ClosedRecordTest {
         assertEquals(State.REOPENED, release());
         show(RUN_UP);
         assertFalse(desktop.shows("blocked"));
+        show(SIGN_OFFS);
+        be("winder-1");
+        show(SIGN_OFFS);
+        desktop.press("sign.RELEASE");
+        desktop.settle(editor);
+        String refused = ((Label) desktop.field("sign.said.RELEASE")).getText();
+        assertTrue(refused.toLowerCase(Locale.ROOT).contains("quality checker"), refused);
+        assertEquals(State.REOPENED, release(), "a winder releases nothing");
+        be("checker-1");
         show(SIGN_OFFS);
         Thread.sleep(1100); // a signature has to be later than the reopening, and both are kept to the second
         desktop.press("sign.RELEASE");

@@ -186,4 +186,21 @@ class TestBayPagesTest {
         assertEquals("turned and levelled", desktop.text("/stage"));
         assertFalse(((PictureCanvas) desktop.field("impregnation.picture")).scene().isEmpty());
     }
+
+    /** The old bench meter of the demo workshop is out of calibration since March. */
+    @Test
+    void anInstrumentOutOfCalibrationIsSaidBesideItsReading() throws Exception {
+        JobEditor editor = begun(PartKind.RUN_UP);
+        RecordGrid ohms = desktop.grid("/readings", "/method");
+        String[][] cells = {{"/place/winding", "main stator"}, {"/place/mark", "U-V"}, {"/observed", "55.4 m"},
+            {"/windingCelsius", "20"}, {"/instrument", "MM-2"}};
+        for (String[] cell : cells) {
+            keys.cell(ohms, 0, column(ohms, cell[0]), cell[1]);
+        }
+        PartKey runUp = PartKey.of(PartKind.RUN_UP);
+        desktop.until("the meter is objected to", () -> editor.judgement().verdicts().stream()
+                .anyMatch(v -> v.part().equals(runUp) && v.id().startsWith("meter.") && v.outcome() == Outcome.DOUBTFUL
+                        && v.reason().contains("2026-03-04") && v.settle().contains("in calibration")));
+        assertEquals("MM-2", editor.document().value(runUp, "/readings/0/instrument").asText(), "the reading stays");
+    }
 }
