@@ -1,5 +1,7 @@
 package org.copperbook.sheets.chart;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -53,6 +55,9 @@ public final class NativeChart {
         PresetColor.SADDLE_BROWN, PresetColor.DARK_GREEN};
     private static final MarkerStyle[] MARKS = {MarkerStyle.CIRCLE, MarkerStyle.SQUARE, MarkerStyle.TRIANGLE,
         MarkerStyle.DIAMOND, MarkerStyle.X};
+
+    private static final MathContext FIGURES = new MathContext(8);
+    private static final double NOTHING = 1e-12;
 
     private final Chart chart;
     private final XSSFSheet data;
@@ -185,9 +190,9 @@ public final class NativeChart {
         chart.x().places().forEach(this::text);
         for (ChartPoint p : s.points()) {
             XSSFRow at = data.getRow(first + (int) Math.round(p.x()) - 1);
-            at.createCell(1).setCellValue(p.y());
+            at.createCell(1).setCellValue(figure(p.y()));
             if (p.expandedU() != null) {
-                at.createCell(2).setCellValue(p.expandedU());
+                at.createCell(2).setCellValue(figure(p.expandedU()));
             }
         }
         return first;
@@ -224,14 +229,19 @@ public final class NativeChart {
         int first = row;
         for (ChartPoint p : s.points()) {
             XSSFRow cells = data.createRow(row++);
-            cells.createCell(1).setCellValue(p.x());
-            cells.createCell(2).setCellValue(p.y());
+            cells.createCell(1).setCellValue(figure(p.x()));
+            cells.createCell(2).setCellValue(figure(p.y()));
             if (p.expandedU() != null) {
-                cells.createCell(3).setCellValue(p.expandedU());
+                cells.createCell(3).setCellValue(figure(p.expandedU()));
             }
         }
         return new CellRangeAddress[] {new CellRangeAddress(first, row - 1, 1, 1),
             new CellRangeAddress(first, row - 1, 2, 2)};
+    }
+
+    /** Digits beyond any measurement are left out: they are noise of the arithmetic, and no two runs of it need agree in them. */
+    private static double figure(double value) {
+        return Math.abs(value) < NOTHING ? 0 : new BigDecimal(value).round(FIGURES).doubleValue();
     }
 
     private void text(String... texts) {
