@@ -2,8 +2,10 @@ package org.copperbook.inspection.fault;
 
 import java.util.List;
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Rows;
 import org.copperbook.jobs.faults.FaultReport;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -33,6 +35,8 @@ final class SuspectsArea {
         table = look.as(Look.Role.TEXT, new Table(area, SWT.FULL_SELECTION | SWT.BORDER | SWT.SINGLE));
         table.setHeaderVisible(true);
         table.setData(Desk.ID, "fault.table");
+        SpokenName.give(table, words.text("fault.suspects"));
+        Rows.dress(table, column -> false);
         column("fault.suspect", look.chars(NAME_CHARS));
         column("fault.probability", look.chars(FIGURE_CHARS));
         table.addListener(SWT.Selection, e -> explain());
@@ -59,7 +63,8 @@ final class SuspectsArea {
         }
         table.setSelection(0);
         GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, table.getHeaderHeight()
-                + table.getItemHeight() * (report.suspects().size() + 1)).applyTo(table);
+                + Math.max(table.getItemHeight(), Look.of(table).rowHeight())
+                * (report.suspects().size() + 1)).applyTo(table);
         String counted = report.taken().isEmpty() ? words.text("fault.takenNone")
                 : "\u2022 " + String.join("\n\u2022 ", report.taken().stream().map(t -> t.from().isEmpty() ? t.inWords()
                         : words.text("fault.takenFrom", t.inWords(), t.from())).toList());
