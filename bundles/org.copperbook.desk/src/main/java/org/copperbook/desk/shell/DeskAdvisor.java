@@ -1,6 +1,7 @@
 package org.copperbook.desk.shell;
 
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.backup.AutomaticBackups;
 import org.copperbook.desk.theme.Look;
 import org.eclipse.e4.core.contexts.IEclipseContext;
 import org.eclipse.swt.widgets.Display;
@@ -14,10 +15,12 @@ import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 public class DeskAdvisor extends WorkbenchAdvisor {
 
     private final DeskSession session;
+    private final AutomaticBackups backups;
     private SizePreference size;
 
     public DeskAdvisor(DeskSession session) {
         this.session = session;
+        backups = new AutomaticBackups(session);
     }
 
     @Override
@@ -35,8 +38,15 @@ public class DeskAdvisor extends WorkbenchAdvisor {
     }
 
     @Override
+    public void postStartup() {
+        super.postStartup();
+        backups.begin();
+    }
+
+    @Override
     public void postShutdown() {
         super.postShutdown();
+        backups.end();
         if (size != null) {
             size.forget();
         }

@@ -1,14 +1,17 @@
 package org.copperbook.desk.shell;
 
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.backup.BackupPreferences;
 import org.copperbook.desk.command.WorkbookFolder;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Reach;
+import org.copperbook.store.backup.BackupPlan;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.jface.preference.DirectoryFieldEditor;
 import org.eclipse.jface.preference.FieldEditorPreferencePage;
+import org.eclipse.jface.preference.IntegerFieldEditor;
 import org.eclipse.jface.preference.RadioGroupFieldEditor;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -16,8 +19,10 @@ import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPreferencePage;
 import org.eclipse.ui.preferences.ScopedPreferenceStore;
 
-/** Preferences of this screen: size of text and targets, folder for workbooks. */
+/** Preferences of this screen: size of text and targets, folder for workbooks, backups. */
 public final class DeskPreferences extends FieldEditorPreferencePage implements IWorkbenchPreferencePage {
+
+    private static final int MOST = 9999;
 
     public DeskPreferences() {
         super(GRID);
@@ -27,6 +32,9 @@ public final class DeskPreferences extends FieldEditorPreferencePage implements 
     public void init(IWorkbench workbench) {
         ScopedPreferenceStore store = new ScopedPreferenceStore(InstanceScope.INSTANCE, Desk.BUNDLE);
         store.setDefault(SizePreference.KEY, Look.Size.DESK.name());
+        store.setDefault(BackupPreferences.HOURS, (int) BackupPlan.STANDARD.every().toHours());
+        store.setDefault(BackupPreferences.KEEP, BackupPlan.STANDARD.keep());
+        store.setDefault(BackupPreferences.DAYS, BackupPlan.STANDARD.days());
         setPreferenceStore(store);
         setDescription(DeskWords.text("preferences.words"));
     }
@@ -39,11 +47,25 @@ public final class DeskPreferences extends FieldEditorPreferencePage implements 
         }
         addField(new RadioGroupFieldEditor(SizePreference.KEY, DeskWords.text("preferences.size"), 1, sizes,
                 getFieldEditorParent(), true));
-        DirectoryFieldEditor folder = new DirectoryFieldEditor(WorkbookFolder.KEY,
-                DeskWords.text("preferences.workbooks"), getFieldEditorParent());
+        folder(WorkbookFolder.KEY, "preferences.workbooks");
+        folder(BackupPreferences.FOLDER, "preferences.backups");
+        whole(BackupPreferences.HOURS, "preferences.backupHours", 1);
+        whole(BackupPreferences.KEEP, "preferences.backupKeep", 1);
+        whole(BackupPreferences.DAYS, "preferences.backupDays", 0);
+    }
+
+    private void folder(String key, String label) {
+        DirectoryFieldEditor folder = new DirectoryFieldEditor(key, DeskWords.text(label), getFieldEditorParent());
         folder.setEmptyStringAllowed(true);
         addField(folder);
-        SpokenName.give(folder.getTextControl(getFieldEditorParent()), DeskWords.text("preferences.workbooks"));
+        SpokenName.give(folder.getTextControl(getFieldEditorParent()), DeskWords.text(label));
+    }
+
+    private void whole(String key, String label, int least) {
+        IntegerFieldEditor number = new IntegerFieldEditor(key, DeskWords.text(label), getFieldEditorParent());
+        number.setValidRange(least, MOST);
+        addField(number);
+        SpokenName.give(number.getTextControl(getFieldEditorParent()), DeskWords.text(label));
     }
 
     /** The page itself shows the size that is chosen on it. */

@@ -42,7 +42,7 @@ public final class Restore {
         try {
             Files.createDirectories(scratch);
             try {
-                prove(from, scratch);
+                proveIn(scratch, from);
                 Path copy = Files.copy(from, scratch.resolve("copy.sqlite"));
                 DurableFile.force(copy);
                 Optional<Path> aside = Files.exists(to) ? Optional.of(setAside(to)) : Optional.empty();
@@ -56,7 +56,27 @@ public final class Restore {
         }
     }
 
-    private static void prove(Path backup, Path scratch) throws IOException {
+    /**
+     * Proves a backup by auditing a copy of it; the backup itself stays as it is.
+     *
+     * @param room folder in which the copy is made and removed again
+     * @throws StoreException NOT_FOUND or CORRUPT
+     */
+    public static void prove(Path backup, Path room) {
+        Path scratch = room.resolve(".scratch-" + UUID.randomUUID());
+        try {
+            Files.createDirectories(scratch);
+            try {
+                proveIn(scratch, backup);
+            } finally {
+                ProvenBackup.deleteFolder(scratch);
+            }
+        } catch (IOException e) {
+            throw new StoreException(Kind.IO, StoreText.of("io", backup, e.getMessage()), e);
+        }
+    }
+
+    private static void proveIn(Path scratch, Path backup) throws IOException {
         if (!Files.isRegularFile(backup)) {
             throw new StoreException(Kind.NOT_FOUND, StoreText.of("backup.none", backup));
         }
