@@ -216,7 +216,7 @@ public final class JobEditor extends EditorPart {
                 display.asyncExec(() -> {
                     if (!closing && !box.isDisposed() && display.getFocusControl() instanceof Composite c
                             && !(c instanceof Table) && !(c instanceof Combo)) {
-                        page().ifPresent(PartPage::focusFirst);
+                        setFocus();
                     }
                 });
                 return;

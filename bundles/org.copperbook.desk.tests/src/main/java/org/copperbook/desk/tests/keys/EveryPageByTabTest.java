@@ -9,23 +9,37 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.UUID;
 import java.util.stream.Stream;
 import org.copperbook.desk.document.FieldDifference;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.editor.OutlineRow;
 import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.tests.window.Desktop;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.signoff.HoldPoint;
+import org.copperbook.jobs.signoff.SignOffs;
+import org.copperbook.jobs.winding.WindingRole;
+import org.copperbook.store.Intake;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.NumberTaken;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Table;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * Every page of a job just begun is walked with Tab alone: every field, button and grid is reached, in reading order, and left again; a grid is left behind its last column, and from
- * anywhere in it with Ctrl+Tab.
+ * Every page of a job just begun, and every other kind of page of a whole one, is walked with Tab alone: every field,
+ * button and grid is reached, in reading order, and left again; a grid is left behind its last column, and from anywhere
+ * in it with Ctrl+Tab.
  */
 class EveryPageByTabTest {
 
@@ -47,12 +61,64 @@ class EveryPageByTabTest {
     }
 
     private Stream<DynamicTest> pages(JobEditor editor) {
-        List<OutlineRow.Page> pages = editor.outline().stream().filter(OutlineRow.Page.class::isInstance)
-                .map(OutlineRow.Page.class::cast).toList();
+        List<PartKey> pages = keys(editor);
         assertTrue(pages.size() >= 8, pages.toString());
-        editor.show(pages.get(pages.size() - 1).key());
+        editor.show(pages.get(pages.size() - 1));
         editor.setFocus();
-        return pages.stream().map(p -> DynamicTest.dynamicTest(p.label(), () -> walk(editor, p.key())));
+        return pages.stream().map(p -> DynamicTest.dynamicTest(p.toString(), () -> walk(editor, p)));
+    }
+
+    private static List<PartKey> keys(JobEditor editor) {
+        return editor.outline().stream().filter(OutlineRow.Page.class::isInstance)
+                .map(row -> ((OutlineRow.Page) row).key()).toList();
+    }
+
+    /** The full rewind of the demo workshop with its release taken off: windings found and wound, and a quote. */
+    @TestFactory
+    Stream<DynamicTest> thePagesOfAWholeJobAreWalkedToo() throws Exception {
+        desktop.beSomebody();
+        JobEditor editor = desktop.open(openCopy("2026-0001"));
+        List<PartKey> pages = keys(editor);
+        List<PartKey> walked = Stream.of(PartKey.windingAsFound(WindingRole.MAIN_STATOR),
+                PartKey.windingAsWound(WindingRole.MAIN_STATOR), PartKey.windingAsFound(WindingRole.MAIN_ROTOR),
+                PartKey.parse("quote/1")).toList();
+        assertTrue(pages.containsAll(walked), pages.toString());
+        return walked.stream().map(p -> DynamicTest.dynamicTest(p.toString(), () -> {
+            editor.show(pages.get(pages.indexOf(p) - 1));
+            editor.setFocus();
+            desktop.settle(editor);
+            walk(editor, p);
+        }));
+    }
+
+    /** Nothing of a released job can be typed into, and yet the keys go from page to page. */
+    @Test
+    void aClosedPageLeavesTheCursorWhereTheKeysStillWork() throws Exception {
+        desktop.beSomebody();
+        JobEditor editor = desktop.open("2026-0001");
+        List<PartKey> pages = keys(editor);
+        editor.show(pages.get(0));
+        editor.setFocus();
+        for (PartKey next : pages.subList(1, 6)) {
+            walker.press(SWT.CTRL, SWT.PAGE_DOWN, () -> editor.shown().filter(next::equals).isPresent());
+            desktop.settle(editor);
+            desktop.until("the cursor stands somewhere", () -> walker.here() instanceof Table
+                    || PageStops.around(walker.here()).isPresent());
+        }
+    }
+
+    private String openCopy(String number) {
+        JobStore store = desktop.session().store();
+        Job released = store.load(store.idOf(number).orElseThrow());
+        Map<PartKey, Part> parts = new TreeMap<>(released.parts());
+        parts.remove(PartKey.of(PartKind.ISSUED_COPIES));
+        SignOffs s = released.signOffs().orElseThrow();
+        parts.put(PartKey.of(PartKind.SIGN_OFFS), new SignOffs(s.schema(), s.signatures().stream()
+                .filter(x -> x.point() != HoldPoint.RELEASE).toList(), s.concessions(), s.judgements(), s.reopenings(),
+                s.cautions(), s.more()));
+        Job open = new Job(UUID.randomUUID().toString(), "", parts);
+        return store.takeIn(new Intake(Map.of(), List.of(), List.of(), List.of(open)), desktop.beSomebody(),
+                "taken in by a test", NumberTaken.GIVE_NEW_NUMBER).get(0).number();
     }
 
     private void walk(JobEditor editor, PartKey page) {
