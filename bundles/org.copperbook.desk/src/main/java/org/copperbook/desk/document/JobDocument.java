@@ -18,6 +18,8 @@ import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.json.BadRecordException;
 import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.winding.CountsMerge;
+import org.copperbook.jobs.winding.WindingData;
 
 /**
  * A job that is open on the screen: the current draft of each part with its own undo and redo, what is not saved, and
@@ -334,6 +336,34 @@ public final class JobDocument {
             revisions.put(key, revision);
             tell(new Change(Change.What.DRAFT, key));
             tell(new Change(Change.What.SAVED, key));
+        }
+    }
+
+    /**
+     * Puts together what somebody else saved with what is changed here, where nobody has to choose: two people who
+     * counted one winding at the same time. What is undone from then on is undone down to what they saved, never
+     * further, so that no undo takes their count out.
+     *
+     * @return whether it could be; the part waits to be saved then, and there is no conflict
+     */
+    public boolean merge(PartKey key, Part theirs, int theirRevision) {
+        Part base = history(key).saved();
+        if (!(base instanceof WindingData) || !(theirs instanceof WindingData) || draft(key).part() == null) {
+            return false;
+        }
+        Optional<ObjectNode> merged = CountsMerge.of(json.tree(base), tree(key), json.tree(theirs));
+        if (merged.isEmpty()) {
+            return false;
+        }
+        try {
+            Draft together = new Draft(json.read(key, merged.get()), draft(key).asTyped());
+            parts.put(key, new DraftHistory(theirs));
+            revisions.put(key, theirRevision);
+            putDraft(key, together, "/counts");
+            closeStep(key);
+            return true;
+        } catch (BadRecordException e) {
+            return false;
         }
     }
 

@@ -498,10 +498,22 @@ public final class JobEditor extends EditorPart {
         for (Saved s : outcome.saved()) {
             document.saved(s.key(), s.part(), s.number());
         }
+        boolean merged = false;
         for (ConflictException c : outcome.conflicts()) {
             Saved theirs = c.theirs();
-            document.conflict(theirs.key(), theirs.part(), theirs.number(), theirs.revision().who(),
-                    theirs.revision().savedAt());
+            if (document.merge(theirs.key(), theirs.part(), theirs.number())) {
+                merged = true;
+            } else {
+                document.conflict(theirs.key(), theirs.part(), theirs.number(), theirs.revision().who(),
+                        theirs.revision().savedAt());
+            }
+        }
+        if (merged && outcome.failure().isEmpty()) {
+            display.asyncExec(() -> {
+                if (!closing && !box.isDisposed()) {
+                    getSite().getPage().saveEditor(this, false);
+                }
+            });
         }
         if (outcome.failure().isPresent()) {
             ILog.of(JobEditor.class).error("a part could not be saved", outcome.failure().get());

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
 import java.util.List;
 import org.copperbook.calc.verdict.Outcome;
@@ -12,6 +14,7 @@ import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.check.HoldPointState;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.signoff.HoldPoint;
@@ -111,6 +114,27 @@ class BlindCountsTest {
         desktop.press("count.begin");
         assertEquals(1, counts().size());
         assertTrue(((Label) desktop.field("count.standing")).getText().contains("Another person"));
+    }
+
+    @Test
+    void countsSavedAtTheSameTimeAreBothKeptAndNeitherIsShown() throws Exception {
+        open();
+        editor.document().set(PartKey.of(PartKind.BOOKING), "/customer", TextNode.valueOf("Orrin Mills"));
+        desktop.page().saveEditor(editor, false);
+        desktop.until("the winding is saved", () -> !editor.isDirty());
+        int before = editor.document().baseRevision(STATOR);
+        tapFirstCount();
+        WindingData saved = winding();
+        ObjectNode elsewhere = desktop.session().json().tree(saved);
+        ((ObjectNode) elsewhere.path("counts").path(0)).put("by", second).put("strands", 754);
+        desktop.session().store().save(editor.document().id(), STATOR,
+                (WindingData) desktop.session().json().read(STATOR, elsewhere), before, second, "");
+        desktop.page().saveEditor(editor, false);
+        desktop.until("both counts are saved", () -> counts().size() == 2 && !editor.isDirty());
+        assertEquals(List.of(), editor.document().conflicts(), "nobody has to choose");
+        assertEquals(List.of(second, first), counts().stream().map(TurnCount::by).toList());
+        assertEquals(List.of(754, Integer.valueOf(STRANDS)), counts().stream().map(TurnCount::strands).toList());
+        assertEquals(winding(), desktop.session().store().current(editor.document().id(), STATOR).orElseThrow().part());
     }
 
     @Test
