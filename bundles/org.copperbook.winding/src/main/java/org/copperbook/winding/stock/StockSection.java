@@ -132,7 +132,8 @@ public final class StockSection implements WindingSection {
                 return new Told(List.of(), words("stock.noShelf"));
             }
             List<WireProposal> found = WireProposals.of(asked.original, asked.stock, asked.wish, WANTED);
-            return new Told(found, words(found.isEmpty() ? "stock.nothing" : "stock.hint"));
+            return new Told(found, words(found.isEmpty() ? "stock.nothing"
+                    : found.stream().allMatch(WireProposal::isOriginal) ? "stock.onlyOriginal" : "stock.hint"));
         } catch (WireProposals.NotSubstitutable e) {
             return new Told(List.of(), words("stock.not." + e.why().name(), e.which()));
         } catch (OutOfRange e) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.winding.WindingData;
@@ -69,6 +70,22 @@ class WireFromTheShelfTest {
         assertEquals("many", desktop.text("stock.mostStrands"), "what was typed stays");
         ((Text) desktop.field("stock.mostStrands")).setText("40");
         desktop.until("proposals again", () -> rows().getItemCount() > 0);
+        thatNothingFitsIsSaid();
+    }
+
+    /** One strand takes the place of twelve nowhere: the original alone is left, and not even that if none is held. */
+    private void thatNothingFitsIsSaid() {
+        ((Text) desktop.field("stock.mostStrands")).setText("1");
+        desktop.until("nothing but the original", () -> rows().getItemCount() == 1 && said().startsWith("Only the original"));
+        assertTrue(rows().getItem(0).getText(0).contains("as the original"), rows().getItem(0).getText(0));
+        JobEditor editor = (JobEditor) desktop.activeEditor();
+        editor.document().change(WindingWorkshop.FOUND, "/wire", t -> {
+            ((ObjectNode) t.path("wire").path(0)).put("size", "2.5 mm");
+            return t;
+        });
+        desktop.until("nothing at all", () -> rows().getItemCount() == 0 && said().startsWith("Nothing on the shelf fits"));
+        desktop.press("stock.take");
+        assertTrue(editor.document().part(WindingWorkshop.WOUND).isEmpty(), "nothing is written when nothing is offered");
     }
 
     private void shownFound() {
