@@ -1,7 +1,9 @@
 package org.copperbook.desk.verdict;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,6 +23,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
@@ -50,6 +53,10 @@ public final class VerdictsPanel {
     private List<Verdict> all = List.of();
     private List<Verdict> shown = List.of();
     private PartKey part;
+    /** Lines that a title takes at the width and in the font measured last: most titles stay when a reading changes. */
+    private final Map<String, Integer> linesOf = new HashMap<>();
+    private int measuredWidth;
+    private Font measuredFont;
     private int titleLines = 1;
 
     /** @param go told which verdict's reading to go to */
@@ -136,7 +143,11 @@ public final class VerdictsPanel {
         List<Verdict> ofPart = all.stream().filter(v -> v.part().equals(part)).toList();
         List<Verdict> next = VerdictWords.byWeight(whole.getSelection() || ofPart.isEmpty() ? all : ofPart);
         String chosen = chosenId();
-        summary.setText(summary());
+        String said = summary();
+        boolean other = !said.equals(summary.getText());
+        if (other) {
+            summary.setText(said);
+        }
         if (!next.equals(shown) || table.getItemCount() != next.size()) {
             shown = next;
             table.setItemCount(shown.size());
@@ -153,7 +164,9 @@ public final class VerdictsPanel {
             }
         }
         explain();
-        box.layout(true, true);
+        if (other) {
+            box.layout(true, true);
+        }
     }
 
     private String chosenId() {
@@ -236,7 +249,13 @@ public final class VerdictsPanel {
         GC gc = new GC(table);
         gc.setFont(Look.of(table).font(Look.Role.TEXT));
         int width = table.getClientArea().width - 2 * AIR;
-        int lines = width <= 0 ? 1 : shown.stream().mapToInt(v -> broken(gc, label(v), width).size()).max().orElse(1);
+        if (width != measuredWidth || !gc.getFont().equals(measuredFont)) {
+            linesOf.clear();
+            measuredWidth = width;
+            measuredFont = gc.getFont();
+        }
+        int lines = width <= 0 ? 1 : shown.stream().mapToInt(v -> linesOf.computeIfAbsent(label(v),
+                title -> broken(gc, title, width).size())).max().orElse(1);
         gc.dispose();
         if (lines != titleLines) {
             titleLines = lines;
