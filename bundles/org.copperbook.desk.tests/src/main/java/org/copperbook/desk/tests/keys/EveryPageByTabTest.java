@@ -17,6 +17,7 @@ import org.copperbook.desk.document.FieldDifference;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.editor.OutlineRow;
 import org.copperbook.desk.grid.RecordGrid;
+import org.copperbook.desk.register.RegisterView;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
@@ -105,6 +106,24 @@ class EveryPageByTabTest {
             desktop.until("the cursor stands somewhere", () -> walker.here() instanceof Table
                     || PageStops.around(walker.here()).isPresent());
         }
+    }
+
+    /** The register without a mouse: type to filter, go down into the list, open with Enter. */
+    @Test
+    void aJobIsFoundAndOpenedFromTheRegisterByKeys() throws Exception {
+        RegisterView register = desktop.register();
+        register.filter().setText("");
+        register.setFocus();
+        desktop.until("the filter has the cursor", () -> walker.here() == register.filter());
+        walker.fills("2026-0001");
+        desktop.until("one job is left", () -> register.table().getItemCount() == 1);
+        walker.press(SWT.ARROW_DOWN);
+        desktop.until("the cursor is in the list", () -> walker.here() == register.table()
+                && register.table().getSelectionIndex() == 0);
+        walker.press(SWT.CR);
+        desktop.until("the job is open", () -> desktop.activeEditor() instanceof JobEditor);
+        assertEquals("2026-0001", ((JobEditor) desktop.activeEditor()).getPartName());
+        register.filter().setText("");
     }
 
     private String openCopy(String number) {

@@ -134,6 +134,13 @@ final class Walker {
         return this;
     }
 
+    /** Types into the field that has the focus and stays there. */
+    Walker fills(String words) {
+        Control field = here();
+        letters(words, () -> textOf(field));
+        return this;
+    }
+
     /** Types into an empty field of several lines, where Enter begins a line. */
     Walker writes(String words) {
         Control field = here();
