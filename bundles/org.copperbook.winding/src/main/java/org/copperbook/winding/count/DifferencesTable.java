@@ -92,7 +92,11 @@ final class DifferencesTable {
 
     private void visible(boolean now, int rows) {
         GridData data = (GridData) table.getLayoutData();
-        data.heightHint = table.getHeaderHeight() + (Math.min(MOST_ROWS, rows) + 1) * Look.of(table).rowHeight();
+        int height = table.getHeaderHeight() + (Math.min(MOST_ROWS, rows) + 1) * Look.of(table).rowHeight();
+        if (now == table.getVisible() && height == data.heightHint) {
+            return;
+        }
+        data.heightHint = height;
         if (now != table.getVisible()) {
             table.setVisible(now);
             data.exclude = !now;

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.document.Coalescing;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.picture.PictureButtons;
@@ -16,6 +17,7 @@ import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.winding.WindingData;
 import org.copperbook.sheets.picture.Scene;
 import org.copperbook.sheets.winding.WindingView;
+import org.copperbook.winding.Aside;
 import org.copperbook.winding.OpenWinding;
 import org.copperbook.winding.WindingSection;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -35,6 +37,13 @@ public final class DrawingSection implements WindingSection {
     private static final int QUIET_MILLIS = 150;
     private static final Pattern GROUP = Pattern.compile("group/(\\d+)(/.*)?");
 
+    /** What is to be drawn, and how. */
+    private record Asked(WindingData data, WindingView view) {
+    }
+
+    private record Drawn(Asked asked, Scene scene) {
+    }
+
     private final OpenWinding winding;
     private final Supplier<RecordGrid> groups;
     /** One and the same each time, so that a new change puts the drawing off and does not ask for one more. */
@@ -42,6 +51,7 @@ public final class DrawingSection implements WindingSection {
     private final Map<WindingView, Button> choices = new EnumMap<>(WindingView.class);
     private WindingView view = WindingView.DEVELOPED;
     private WindingData drawn;
+    private Coalescing<Asked, Drawn> drawing;
     private PictureCanvas canvas;
     private Label said;
 
@@ -75,6 +85,7 @@ public final class DrawingSection implements WindingSection {
         said.setData(Desk.ID, "winding.drawing.said");
         GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(60), SWT.DEFAULT).applyTo(said);
         groups.get().onRow(this::highlight);
+        drawing = Aside.of(area, a -> new Drawn(a, a.data == null ? Scene.EMPTY : a.view.of(a.data)), this::show);
         draw();
     }
 
@@ -101,13 +112,22 @@ public final class DrawingSection implements WindingSection {
 
     private void redrawIfChanged() {
         if (!canvas.isDisposed() && !winding.data().equals(java.util.Optional.ofNullable(drawn))) {
-            draw();
+            drawn = winding.data().orElse(null);
+            drawing.ask(new Asked(drawn, view));
         }
     }
 
     private void draw() {
         drawn = winding.data().orElse(null);
-        canvas.show(drawn == null ? Scene.EMPTY : view.of(drawn));
+        show(new Drawn(new Asked(drawn, view), drawn == null ? Scene.EMPTY : view.of(drawn)));
+    }
+
+    /** Shows a drawing, unless another one has been asked for since. */
+    private void show(Drawn next) {
+        if (canvas.isDisposed() || next.asked.data != drawn || next.asked.view != view) {
+            return;
+        }
+        canvas.show(next.scene);
         say(winding.words().text(canvas.scene().isEmpty() ? "drawing.nothing" : "drawing.hint"));
     }
 

@@ -1,6 +1,7 @@
 package org.copperbook.winding.figures;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
@@ -100,14 +101,30 @@ public final class BarTable {
             return false;
         }
         boolean otherCount = next.size() != rows.size();
+        List<Row> before = rows;
         rows = List.copyOf(next);
-        table.setItemCount(rows.size());
-        table.clearAll();
-        widths.fit();
+        if (otherCount) {
+            table.setItemCount(rows.size());
+            table.clearAll();
+        } else {
+            IntStream.range(0, rows.size()).filter(i -> !rows.get(i).equals(before.get(i))).forEach(table::clear);
+        }
+        if (otherCount || wider(before)) {
+            widths.fit();
+        }
         if (otherCount) {
             height();
         }
         return otherCount;
+    }
+
+    /** Whether a column holds a longer text than before; measuring every cell each time takes longer than filling it. */
+    private boolean wider(List<Row> before) {
+        return IntStream.range(0, table.getColumnCount()).anyMatch(column -> longest(rows, column) > longest(before, column));
+    }
+
+    private static int longest(List<Row> of, int column) {
+        return of.stream().mapToInt(r -> r.cells().get(column).length()).max().orElse(0);
     }
 
     private void height() {

@@ -18,6 +18,7 @@ import org.copperbook.winding.OpenWinding;
 import org.copperbook.winding.WindingSection;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
 
@@ -54,7 +55,11 @@ public final class LiveFigures implements WindingSection {
                 new BarTable.Column(words("figures.what"), 0), new BarTable.Column(words("figures.value"), 0),
                 new BarTable.Column(words("figures.word"), 30), new BarTable.Column(words("figures.range"), 0),
                 new BarTable.Column(words("figures.why"), 0), new BarTable.Column(words("figures.source"), 0)), BAR);
-        rows.table().addListener(SWT.Selection, e -> explain());
+        rows.table().addListener(SWT.Selection, e -> {
+            if (explain()) {
+                form.relayout();
+            }
+        });
         detail = SaidText.in(area, "figures.detail", words("figures.detail"));
         computing = Aside.of(area, this::seen, this::show);
     }
@@ -115,12 +120,14 @@ public final class LiveFigures implements WindingSection {
         return say(detail, chosen == null ? words("figures.choose") : VerdictsPanel.words(chosen.verdict()));
     }
 
-    private boolean say(Text where, String text) {
+    /** Says it; true when the words need another height, so that what stands below has to move. */
+    private static boolean say(Text where, String text) {
         if (where.getText().equals(text)) {
             return false;
         }
         where.setText(text);
-        form.relayout();
-        return true;
+        Point now = where.getSize();
+        int inside = now.x - where.computeTrim(0, 0, 0, 0).width;
+        return inside <= 0 || where.computeSize(inside, SWT.DEFAULT).y != now.y;
     }
 }

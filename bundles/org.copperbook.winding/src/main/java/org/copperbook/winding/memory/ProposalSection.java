@@ -69,6 +69,7 @@ public final class ProposalSection implements WindingSection {
     public void changed() {
         JsonNode tree = winding.document().tree(winding.key());
         JsonNode list = tree.path("takenOver");
+        List<Object> before = seen();
         boolean stands = Proposal.stands(tree);
         visible(stands || list.size() > 0);
         shown(confirm, stands);
@@ -85,7 +86,14 @@ public final class ProposalSection implements WindingSection {
             said.setText(winding.words().text("proposal.confirmedBy", name(last.path("confirmedBy").asText("")),
                     moment(last.path("confirmedAt").asText(""))));
         }
-        form.relayout();
+        if (!before.equals(seen())) {
+            form.relayout();
+        }
+    }
+
+    /** What takes room on the page. */
+    private List<Object> seen() {
+        return List.of(area.getVisible(), confirm.getVisible(), mark.getText(), said.getText());
     }
 
     private String fields(JsonNode taken) {
