@@ -13,7 +13,8 @@ import org.eclipse.swt.widgets.TableColumn;
  */
 public final class FittedColumns {
 
-    private static final int MEASURED_ROWS = 60;
+    /** Measuring a row of a virtual table makes it, thumbnail and all; so not many more than are in sight. */
+    private static final int MEASURED_ROWS = 40;
     private static final int WIDEST_CHARS = 48;
     private static final int CELL_AIR = 16;
 
