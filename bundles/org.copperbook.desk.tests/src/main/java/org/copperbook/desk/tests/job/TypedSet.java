@@ -140,7 +140,7 @@ final class TypedSet {
     void impregnation() {
         job.page(PartKey.of(PartKind.IMPREGNATION))
                 .paste("/treatments", 0, "/winding",
-                        "exciter stator\tdip\tpolyester-imide\tL-0312\t110\t90\t20\t150\t300\tW. Birch\t2026-03-13 08:00");
+                        "exciter stator\tdip\tpolyester-imide\tL-0312\t110\t90\t20\t150\t300\t\t\tW. Birch\t2026-03-13 08:00");
     }
 
     void rectifier() {
