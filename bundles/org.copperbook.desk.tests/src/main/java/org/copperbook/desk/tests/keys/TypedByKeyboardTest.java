@@ -111,7 +111,7 @@ class TypedByKeyboardTest {
     @Test
     void theRectifierSet() {
         job.page(PartKey.of(PartKind.RECTIFIER))
-                .field("/note", "seen in place")
+                .lines("/note", "seen in place")
                 .undoneAndDoneAgain("/note", "", "seen in place")
                 .choose("conditions.isolated", "isolated (lifted)")
                 .row("/positions", 0, "/asFoundForward", "0.52", "OL")
