@@ -187,7 +187,7 @@ public final class VerdictsPanel {
     private void fill(Event e) {
         TableItem item = (TableItem) e.item;
         int row = table.indexOf(item);
-        if (row < shown.size()) {
+        if (row >= 0 && row < shown.size()) {
             Verdict v = shown.get(row);
             item.setText(label(v));
         }
@@ -201,7 +201,7 @@ public final class VerdictsPanel {
     private void paint(Event e) {
         TableItem item = (TableItem) e.item;
         int row = table.indexOf(item);
-        if (row >= shown.size()) {
+        if (row < 0 || row >= shown.size()) {
             return;
         }
         Look look = Look.of(table);

@@ -137,14 +137,14 @@ public final class BarTable {
     private void fill(Event e) {
         TableItem item = (TableItem) e.item;
         int row = table.indexOf(item);
-        if (row < rows.size()) {
+        if (row >= 0 && row < rows.size()) {
             item.setText(rows.get(row).cells().toArray(String[]::new));
         }
     }
 
     private void paint(Event e) {
         int row = table.indexOf((TableItem) e.item);
-        if (e.index != bar || row >= rows.size() || rows.get(row).verdict() == null) {
+        if (e.index != bar || row < 0 || row >= rows.size() || rows.get(row).verdict() == null) {
             return;
         }
         Look look = Look.of(table);
