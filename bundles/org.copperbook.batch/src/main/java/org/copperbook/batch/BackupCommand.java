@@ -39,7 +39,7 @@ final class BackupCommand implements Callable<Integer> {
         if (keep < 1 || days < 0) {
             throw new BadUse(BatchText.of("backup.bad-plan"));
         }
-        Path to = folder == null ? common.store(context).resolveSibling("backups") : folder;
+        Path to = folder == null ? Backups.beside(common.store(context)) : folder;
         Backup backup = common.withStore(context, store -> new Backups(to,
                 new BackupPlan(Duration.ofHours(1), keep, days), Clock.systemUTC()).take(store));
         if (common.json()) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import org.copperbook.desk.Desk;
 import org.copperbook.store.backup.BackupPlan;
+import org.copperbook.store.backup.Backups;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 
@@ -32,7 +33,7 @@ public final class BackupPreferences {
     /** The folder of now: the one chosen, else one beside the store. */
     public static Path folder(Path store) {
         String chosen = node().get(FOLDER, "");
-        return chosen.isBlank() ? store.resolveSibling("backups") : Path.of(chosen);
+        return chosen.isBlank() ? Backups.beside(store) : Path.of(chosen);
     }
 
     private static IEclipsePreferences node() {

@@ -79,8 +79,9 @@ final class JobRemains {
                 : Optional.empty();
         display.asyncExec(() -> {
             document.recover(key, draft.get());
-            now.filter(s -> !document.merge(key, s.part(), s.number())).ifPresent(s -> document.conflict(key, s.part(), s.number(), s.revision().who(),
-                    s.revision().savedAt()));
+            now.filter(s -> !document.merge(key, s.part(), s.number()))
+                    .ifPresent(s -> document.conflict(key, s.part(), s.number(), s.revision().who(),
+                            s.revision().savedAt()));
             show.accept(key);
         });
     }

@@ -91,7 +91,10 @@ final class Outline {
                 PartState.of(document, key, p.complete(), judgement), document.dirty(key)));
     }
 
-    /** A motor has no rotating rectifier and no exciter whose fault to find; while nobody has said what the machine is, everything is offered. */
+    /**
+     * A motor has no rotating rectifier and no exciter whose fault to find; while nobody has said what the machine is,
+     * everything is offered.
+     */
     private static boolean fits(PartKind kind, Job job) {
         if (kind != PartKind.RECTIFIER && kind != PartKind.FAULT_FINDING || job.parts().containsKey(PartKey.of(kind))) {
             return true;

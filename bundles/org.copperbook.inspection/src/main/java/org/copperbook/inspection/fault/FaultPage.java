@@ -28,8 +28,7 @@ public final class FaultPage extends PartPage {
     @Override
     protected void build(Form here) {
         here.words("fault.intro");
-        FaultTables own = site().shop().faultTables();
-        FaultTables tables = own.problems().isEmpty() ? own : DefaultFaultTables.load(site().json());
+        FaultTables tables = DefaultFaultTables.unlessSound(site().shop().faultTables(), site().json());
         tables.tests().stream().filter(t -> t.id().equals(FaultFinding.SYMPTOMS))
                 .forEach(t -> here.section("fault.symptoms").ticked("/symptoms", t.question(), outcomes(t)));
         next = new NextStepArea(here.area("fault.next"), words(), test -> form().reveal(pointer(test)));

@@ -21,8 +21,9 @@ public final class JobChecks {
             new ResistanceCheck(), new CoilGroupCheck(),
             new LeftAgainstFoundCheck(), new InsulationCheck(), new ExcitationRunCheck(), new DiodeReadingCheck(),
             new RectifierSetCheck(), new FittedSetCheck(), new DiodeRatingCheck(), new SuppressorCheck(),
-            new CoreCheck(), new PolaritySequenceCheck(), new PolarityTestCheck(), new SurgeCheck(), new DryingCheck(), new CureCheck(),
-            new WithstandCheck(), new InsulationAfterCheck(), new RunUpCheck(), new CurveCheck(), new HeatRunCheck(), new FlashingCheck(), new MechanicalCheck(), new RequiredTestsCheck(),
+            new CoreCheck(), new PolaritySequenceCheck(), new PolarityTestCheck(), new SurgeCheck(), new DryingCheck(),
+            new CureCheck(), new WithstandCheck(), new InsulationAfterCheck(), new RunUpCheck(), new CurveCheck(),
+            new HeatRunCheck(), new FlashingCheck(), new MechanicalCheck(), new RequiredTestsCheck(),
             new InstrumentCheck());
 
     private JobChecks() {

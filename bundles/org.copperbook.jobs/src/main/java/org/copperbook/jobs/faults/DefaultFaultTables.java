@@ -16,6 +16,11 @@ public final class DefaultFaultTables {
     private DefaultFaultTables() {
     }
 
+    /** The tables to rank by: a shop's own where they can be used, else the shipped ones. */
+    public static FaultTables unlessSound(FaultTables own, PartJson json) {
+        return own.problems().isEmpty() ? own : load(json);
+    }
+
     /** Reads the shipped tables. */
     public static FaultTables load(PartJson json) {
         try (InputStream in = DefaultFaultTables.class.getResourceAsStream(FILE)) {

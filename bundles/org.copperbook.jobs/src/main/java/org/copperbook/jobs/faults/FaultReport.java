@@ -90,7 +90,7 @@ public record FaultReport(String origin, List<String> notes, List<Taken> taken, 
             notes.add(FaultText.say("report.own-tables"));
             notes.addAll(problems);
         }
-        FaultTables tables = problems.isEmpty() ? own : DefaultFaultTables.load(new PartJson());
+        FaultTables tables = DefaultFaultTables.unlessSound(own, new PartJson());
         FaultKnowledge knowledge = tables.knowledge();
         notes.addAll(picked.notes());
         Map<Finding, String> from = findings(told, picked, knowledge, notes);

@@ -41,6 +41,11 @@ public final class Backups {
         this.clock = clock;
     }
 
+    /** The folder of a store's backups where nobody has chosen another. */
+    public static Path beside(Path store) {
+        return store.resolveSibling("backups");
+    }
+
     /**
      * A backup.
      *

@@ -46,6 +46,16 @@ class LoggedRunUpTest {
         desktop.closeAll();
     }
 
+    private JobEditor begun() throws Exception {
+        desktop.beSomebody();
+        desktop.command("org.copperbook.desk.command.newJob");
+        JobEditor editor = (JobEditor) desktop.activeEditor();
+        desktop.settle(editor);
+        editor.begin(RUN_UP);
+        desktop.settle(editor);
+        return editor;
+    }
+
     /** Three levels of field, each held for half a minute; the twentieth row of readings has lost a cell. */
     private Path log() throws Exception {
         StringBuilder rows = new StringBuilder("t [s];Speed [r/min];U-V [V];V-W [V];W-U [V];Exciter current [A]\n");
@@ -59,12 +69,7 @@ class LoggedRunUpTest {
 
     @Test
     void theChosenPointsOfALogEnterTheRecordAndTheChart() throws Exception {
-        desktop.beSomebody();
-        desktop.command("org.copperbook.desk.command.newJob");
-        JobEditor editor = (JobEditor) desktop.activeEditor();
-        desktop.settle(editor);
-        editor.begin(RUN_UP);
-        desktop.settle(editor);
+        JobEditor editor = begun();
         LogArea area = (LogArea) desktop.field("log.choose").getParent().getData(LogArea.class.getName());
         area.open(log());
         desktop.until("the columns are shown", () -> desktop.shows("log.quantity.0")
@@ -139,12 +144,7 @@ class LoggedRunUpTest {
     /** Column names that tell nothing are set by hand once; the next file of that logger is read the same way. */
     @Test
     void aMappingSetByHandIsOfferedForTheNextFileOfTheLogger() throws Exception {
-        desktop.beSomebody();
-        desktop.command("org.copperbook.desk.command.newJob");
-        JobEditor editor = (JobEditor) desktop.activeEditor();
-        desktop.settle(editor);
-        editor.begin(RUN_UP);
-        desktop.settle(editor);
+        JobEditor editor = begun();
         LogArea area = (LogArea) desktop.field("log.choose").getParent().getData(LogArea.class.getName());
         area.open(Files.writeString(folder.resolve("first.csv"), "t [s];K7;K8\n0;1500;398\n1;1501;399\n2;1500;398\n"));
         desktop.until("the columns are shown", () -> desktop.shows("log.quantity.2"));

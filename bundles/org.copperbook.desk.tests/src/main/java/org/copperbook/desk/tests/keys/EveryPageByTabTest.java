@@ -80,9 +80,9 @@ class EveryPageByTabTest {
         desktop.beSomebody();
         JobEditor editor = desktop.open(openCopy("2026-0001"));
         List<PartKey> pages = keys(editor);
-        List<PartKey> walked = Stream.of(PartKey.windingAsFound(WindingRole.MAIN_STATOR),
+        List<PartKey> walked = List.of(PartKey.windingAsFound(WindingRole.MAIN_STATOR),
                 PartKey.windingAsWound(WindingRole.MAIN_STATOR), PartKey.windingAsFound(WindingRole.MAIN_ROTOR),
-                PartKey.parse("quote/1")).toList();
+                PartKey.quote(1));
         assertTrue(pages.containsAll(walked), pages.toString());
         return walked.stream().map(p -> DynamicTest.dynamicTest(p.toString(), () -> {
             editor.show(pages.get(pages.indexOf(p) - 1));
@@ -115,7 +115,7 @@ class EveryPageByTabTest {
         register.filter().setText("");
         register.setFocus();
         desktop.until("the filter has the cursor", () -> walker.here() == register.filter());
-        walker.fills("2026-0001");
+        walker.writes("2026-0001");
         desktop.until("one job is left", () -> register.table().getItemCount() == 1);
         walker.press(SWT.ARROW_DOWN);
         desktop.until("the cursor is in the list", () -> walker.here() == register.table()

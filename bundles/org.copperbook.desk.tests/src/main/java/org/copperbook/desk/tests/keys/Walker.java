@@ -134,14 +134,7 @@ final class Walker {
         return this;
     }
 
-    /** Types into the field that has the focus and stays there. */
-    Walker fills(String words) {
-        Control field = here();
-        letters(words, () -> textOf(field));
-        return this;
-    }
-
-    /** Types into an empty field of several lines, where Enter begins a line. */
+    /** Types into an empty field and stays there: one of several lines, where Enter begins a line, or a filter. */
     Walker writes(String words) {
         Control field = here();
         letters(words, () -> textOf(field));
