@@ -34,6 +34,9 @@ public final class BatchCommands {
         line.addSubcommand("verify", new VerifyCommand(context));
         line.addSubcommand("backup", new BackupCommand(context));
         line.addSubcommand("restore", new RestoreCommand(context));
+        line.addSubcommand("people", new PeopleCommand(context));
+        line.addSubcommand("erase-person", new ErasePersonCommand(context));
+        line.addSubcommand("erase-due", new EraseDueCommand(context));
         line.addSubcommand("archive", new ArchiveCommand(context));
         line.addSubcommand("take-in-archive", new TakeInArchiveCommand(context));
         line.addSubcommand("check-copy", new CheckCopyCommand(context));

@@ -218,7 +218,7 @@ class JobRecordWorkbookTest {
                 "run-up":{"schema":1,"readings":[{}],"surges":[{}],"withstands":[{}],"points":[{}],"regulation":{},"overspeed":{},
                 "vibration":[{}],"bearingTemperatures":[{}]},"sign-offs":{"schema":1,"signatures":[{}],"concessions":[{}],
                 "judgements":[{"acceptable":true}],"reopenings":[{}],"cautions":[{}]}}}""".getBytes(StandardCharsets.UTF_8)));
-        Shop nameless = new Shop(new Workshop(1, null, null, null, null, null, null, null, null, null, Map.of()),
+        Shop nameless = new Shop(new Workshop(1, null, null, null, null, null, null, null, null, null, null, Map.of()),
                 SampleShop.shop().instruments(), SampleShop.shop().stock(), SampleShop.shop().limits(), Map.of());
         try (ReadBack book = written(job, List.of(), false, nameless)) {
             assertTrue(book.texts().stream().noneMatch(t -> t.contains("null")), book.texts().toString());

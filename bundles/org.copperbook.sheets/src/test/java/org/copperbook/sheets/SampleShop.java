@@ -26,7 +26,7 @@ final class SampleShop {
 
     static Shop shop(String currency, boolean demo) {
         Workshop workshop = new Workshop(1, "Tidewater Rewinds & Sons", "Slipway 4\nOld Harbour\nTel. 555 0134", currency,
-                null, 20.0, 235.0, 1.0, null, demo, Map.of());
+                null, 20.0, 235.0, 1.0, null, demo, null, Map.of());
         List<Instrument> instruments = List.of(
                 instrument("B1", "Micro-ohm bridge, four-wire", Kind.RESISTANCE_BRIDGE, true, "ohm", 20.0, 0.0001, 0.1, 2.0),
                 instrument("M2", "Hand multimeter", Kind.MULTIMETER, false, "ohm", 600.0, 0.1, 0.9, 2.0),

@@ -1,6 +1,7 @@
 package org.copperbook.store;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -95,6 +96,25 @@ public interface JobStore extends AutoCloseable {
 
     /** Keeps a person, in place of one known under the same key. */
     void savePerson(Person person);
+
+    /** Everybody and every typed name that can be erased, people first. */
+    List<PrivateName> privateNames();
+
+    /**
+     * Erases a person, a typed name or a photo for good: its key is destroyed, and what is derived from it is made anew.
+     * The chain still holds, because it has the key's name only. Copies that were taken earlier are another matter:
+     * {@link org.copperbook.store.backup.Erasure}.
+     *
+     * @param key key of a person or of a typed name, or the hash of a photo
+     * @throws StoreException NOT_FOUND when nothing is kept under the key
+     */
+    Erased erase(String key);
+
+    /** What was erased from this store, and when. */
+    Map<String, Instant> erasures();
+
+    /** Erases what was erased elsewhere already; keys that are not here are noted all the same. */
+    void eraseAgain(Map<String, Instant> keys);
 
     /** Keeps the bytes of a photo unchanged and returns their SHA-256 in lower-case hex, the key for PhotoRef. */
     String keepPhoto(byte[] bytes);

@@ -1,6 +1,5 @@
 package org.copperbook.desk.editor;
 
-import java.text.Normalizer;
 import java.time.Year;
 import java.util.Currency;
 import java.util.LinkedHashMap;
@@ -8,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.UUID;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.document.Change;
 import org.copperbook.desk.document.JobDocument;
@@ -73,7 +73,7 @@ public final class BeginningEditor extends EditorPart {
         }
         document = new JobDocument(new Job(JobStore.SHOP, "", Map.of()), Map.of(), session.json());
         document.beginWith(WORKSHOP, session.json().tree(new Workshop(Workshop.SCHEMA, null, null, localCurrency(),
-                null, null, null, null, null, null, Map.of())));
+                null, null, null, null, null, null, null, Map.of())));
         Look look = Look.of(parent);
         box = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(24, 18).spacing(0, 8).applyTo(box);
@@ -175,7 +175,7 @@ public final class BeginningEditor extends EditorPart {
             return;
         }
         begin.setEnabled(false);
-        Person first = new Person(key(name), name, Set.of(Role.values()), null, null, true);
+        Person first = new Person(newKey(), name, Set.of(Role.values()), null, null, true);
         Display display = begin.getDisplay();
         new DeskJob(DeskWords.text("beginning.task"), monitor -> {
             try {
@@ -223,11 +223,9 @@ public final class BeginningEditor extends EditorPart {
         problem.getParent().layout(true, true);
     }
 
-    /** A key in plain letters, since it becomes part of the record for good. */
-    static String key(String name) {
-        String plain = Normalizer.normalize(name, Normalizer.Form.NFD).replaceAll("\\p{M}", "")
-                .toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
-        return plain.isEmpty() ? "person-1" : plain;
+    /** A key that says nothing of the name, since it becomes part of the record for good. */
+    private static String newKey() {
+        return "p-" + UUID.randomUUID().toString().substring(0, 13);
     }
 
     private static String localCurrency() {

@@ -20,11 +20,14 @@ import org.copperbook.jobs.Part;
  * @param temperatureU       standard uncertainty of a winding temperature when none is stated, kelvin
  * @param numberSeries       job number pattern: {year} and {n:4} are filled in
  * @param demo               true for the invented demo workshop, which every screen and workbook says
+ * @param keepNamesMonths    names of customers and contacts are due to be erased this many months after the last change
+ *                           of a job that mentions them; null for no limit
  * @param more               fields of newer versions
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record Workshop(int schema, String name, String address, String currency, Units units,
         Double referenceCelsius, Double copperConstant, Double temperatureU, String numberSeries, Boolean demo,
+        Integer keepNamesMonths,
         @KeepUnknown Map<String, JsonNode> more) implements Part {
 
     public static final int SCHEMA = 1;

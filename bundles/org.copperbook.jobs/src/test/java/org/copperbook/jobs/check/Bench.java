@@ -56,7 +56,8 @@ final class Bench {
         Shop s = shop();
         Workshop w = s.workshop();
         return new Shop(new Workshop(w.schema(), w.name(), w.address(), w.currency(), w.units(), w.referenceCelsius(), k,
-                w.temperatureU(), w.numberSeries(), w.demo(), w.more()), s.instruments(), s.stock(), s.limits(),
+                w.temperatureU(), w.numberSeries(), w.demo(),
+                w.keepNamesMonths(), w.more()), s.instruments(), s.stock(), s.limits(),
                 s.people());
     }
 

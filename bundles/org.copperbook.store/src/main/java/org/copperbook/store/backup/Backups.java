@@ -13,6 +13,7 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -21,13 +22,16 @@ import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreException.Kind;
 import org.copperbook.store.StoreText;
 import org.copperbook.store.files.DurableFile;
+import org.copperbook.store.sqlite.ErasedIn;
 
 /**
  * The backups of a store in a folder: taken while it is open, each restored into a scratch store and audited before it
- * counts, old ones removed by the plan. The newest sound one is never removed.
+ * counts, old ones removed by the plan, and those kept cleaned
+ * of who was erased since. The newest sound one is never removed.
  */
 public final class Backups {
 
+    private static final System.Logger LOG = System.getLogger(Backups.class.getName());
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss");
     private static final String ENDING = ".sqlite";
 
@@ -85,6 +89,7 @@ public final class Backups {
                 Backup backup = free(store.file());
                 DurableFile.moveInto(copy, backup.file());
                 rotate(store.file());
+                follow(store, scratch);
                 return backup;
             } finally {
                 ProvenBackup.deleteFolder(scratch);
@@ -126,6 +131,20 @@ public final class Backups {
         }
     }
 
+    /** Takes out of earlier backups who was erased since. One that is not sound stays as it is, and the log names it. */
+    private void follow(JobStore store, Path scratch) throws IOException {
+        Map<String, Instant> erased = new ErasureList(folder, store.file()).add(store.erasures());
+        for (Backup b : of(store.file())) {
+            if (!erased.isEmpty() && !ErasedIn.file(b.file()).containsAll(erased.keySet())) {
+                try {
+                    DurableFile.moveInto(CleanedCopy.of(b.file(), erased, scratch), b.file());
+                } catch (StoreException e) {
+                    LOG.log(System.Logger.Level.WARNING, "who was erased still stands in " + b.file(), e);
+                }
+            }
+        }
+    }
+
     /** A name that no backup has yet: two within a second get two seconds. */
     private Backup free(Path store) {
         Instant at = Instant.ofEpochSecond(clock.instant().getEpochSecond());
@@ -146,7 +165,8 @@ public final class Backups {
         }
     }
 
-    private static String base(Path store) {
+    /** The name of a store without its ending. */
+    static String base(Path store) {
         String name = store.getFileName().toString();
         return name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
     }

@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.copperbook.store.StoreException;
@@ -15,8 +17,14 @@ import org.copperbook.store.StoreText;
 import org.copperbook.store.files.DurableFile;
 import org.copperbook.store.sqlite.SoleUse;
 
-/** Puts a backup in a store's place. What stood there is set aside under a name of its own, never overwritten. */
+/**
+ * Puts a backup in a store's place. What stood there is set aside under a name of its own, never overwritten. Who was
+ * erased since the backup was taken does not come back.
+ */
 public final class Restore {
+
+    /** What stands between the name of a store that was set aside and the time. */
+    static final String ASIDE = ".aside-";
 
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss");
 
@@ -43,7 +51,9 @@ public final class Restore {
             Files.createDirectories(scratch);
             try {
                 proveIn(scratch, from);
-                Path copy = Files.copy(from, scratch.resolve("copy.sqlite"));
+                Map<String, Instant> erased = new ErasureList(to.getParent(), to).read();
+                new ErasureList(from.getParent(), to).read().forEach(erased::putIfAbsent);
+                Path copy = CleanedCopy.of(from, erased, scratch);
                 DurableFile.force(copy);
                 Optional<Path> aside = Files.exists(to) ? Optional.of(setAside(to)) : Optional.empty();
                 DurableFile.moveInto(copy, to);
@@ -89,7 +99,7 @@ public final class Restore {
     /** Moves the store with what the engine keeps beside it, which belongs to it when the file is damaged. */
     private Path setAside(Path store) throws IOException {
         SoleUse.fold(store);
-        String name = store.getFileName() + ".aside-" + STAMP.format(clock.instant().atOffset(ZoneOffset.UTC));
+        String name = store.getFileName() + ASIDE + STAMP.format(clock.instant().atOffset(ZoneOffset.UTC));
         Path aside = store.resolveSibling(name);
         for (int n = 2; Files.exists(aside); n++) {
             aside = store.resolveSibling(name + "-" + n);

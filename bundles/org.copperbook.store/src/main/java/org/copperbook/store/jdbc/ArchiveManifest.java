@@ -12,7 +12,7 @@ import java.util.List;
  */
 record ArchiveManifest(int copperbookArchive, long revisions, String lastHash, List<Entry> files) {
 
-    static final int EDITION = 1;
+    static final int EDITION = 2;
     static final String NAME = "manifest.json";
 
     /**

@@ -55,6 +55,9 @@ final class ArchiveReader {
             }
             for (ArchiveTable t : ArchiveTable.ALL) {
                 ArchiveManifest.Entry e = files.remove(t.file());
+                if (e == null && manifest.copperbookArchive() < t.since()) {
+                    continue;
+                }
                 if (e == null) {
                     throw bad("archive.lacks", t.file());
                 }
@@ -85,7 +88,7 @@ final class ArchiveReader {
             text = in.readNBytes(LARGEST_MANIFEST);
         }
         int edition = mapper.readTree(text).path("copperbookArchive").asInt();
-        if (edition != ArchiveManifest.EDITION) {
+        if (edition < 1 || edition > ArchiveManifest.EDITION) {
             throw new StoreException(Kind.NEWER_SCHEMA, StoreText.of("archive.edition", archive, edition));
         }
         ArchiveManifest manifest = mapper.readValue(text, ArchiveManifest.class);

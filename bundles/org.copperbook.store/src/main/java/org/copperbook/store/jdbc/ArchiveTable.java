@@ -24,12 +24,13 @@ import org.copperbook.store.StoreText;
  * @param file    name of the file in the archive
  * @param table   table it holds
  * @param columns columns, under whose names the values stand
+ * @param since   edition of the format from which on archives have it
  * @param where   which rows, as a condition with its leading word, and their order
  */
-record ArchiveTable(String file, String table, List<Column> columns, String where) {
+record ArchiveTable(String file, String table, List<Column> columns, int since, String where) {
 
-    /** A column and whether it holds whole numbers. */
-    record Column(String name, boolean whole) {
+    /** A column, whether it holds whole numbers, and whether its text is under the key that stands in the first. */
+    record Column(String name, boolean whole, boolean closed) {
     }
 
     /** SQLite's code of a broken constraint in the low byte, and the class that the SQL standard gives it. */
@@ -38,20 +39,22 @@ record ArchiveTable(String file, String table, List<Column> columns, String wher
     private static final String CONSTRAINT_STATE = "23";
 
     static final List<ArchiveTable> ALL = List.of(
-            new ArchiveTable("jobs.jsonl", "job", columns("id", "number", "created_at"),
+            new ArchiveTable("jobs.jsonl", "job", columns("id", "number", "created_at"), 1,
                     "WHERE number IS NOT NULL ORDER BY id"),
             new ArchiveTable("revisions.jsonl", "revision", columns("#sequence", "job_id", "part", "#revision",
-                    "saved_at", "who", "why", "json", "previous_hash", "hash"), "ORDER BY sequence"),
-            new ArchiveTable("people.jsonl", "person", columns("key", "json"), "ORDER BY key"),
-            new ArchiveTable("number-series.jsonl", "number_series", columns("pattern", "#year", "#last"),
-                    "ORDER BY pattern, year"));
+                    "saved_at", "who", "why", "json", "previous_hash", "hash"), 1, "ORDER BY sequence"),
+            new ArchiveTable("people.jsonl", "person", columns("key", "*json"), 1, "ORDER BY key"),
+            new ArchiveTable("number-series.jsonl", "number_series", columns("pattern", "#year", "#last"), 1,
+                    "ORDER BY pattern, year"),
+            new ArchiveTable("private-names.jsonl", "private_name", columns("key", "*text"), 2, "ORDER BY key"),
+            new ArchiveTable("erased.jsonl", "erased", columns("key", "erased_at"), 2, "ORDER BY key"));
 
     private static List<Column> columns(String... names) {
-        return List.of(names).stream().map(n -> new Column(n.replace("#", ""), n.startsWith("#"))).toList();
+        return List.of(names).stream().map(n -> new Column(n.replaceAll("[#*]", ""), n.startsWith("#"), n.startsWith("*"))).toList();
     }
 
     /** Writes every row; returns how many. */
-    long write(Connection c, ObjectMapper mapper, OutputStream out) throws SQLException, IOException {
+    long write(Connection c, PersonalTable personal, ObjectMapper mapper, OutputStream out) throws SQLException, IOException {
         long rows = 0;
         try (PreparedStatement q = c.prepareStatement(
                 "SELECT " + names() + " FROM " + table + " " + where); ResultSet r = q.executeQuery()) {
@@ -61,7 +64,9 @@ record ArchiveTable(String file, String table, List<Column> columns, String wher
                     if (columns.get(i).whole()) {
                         row.put(columns.get(i).name(), r.getLong(i + 1));
                     } else {
-                        row.put(columns.get(i).name(), r.getString(i + 1));
+                        String text = r.getString(i + 1);
+                        row.put(columns.get(i).name(),
+                                columns.get(i).closed() ? personal.open(c, r.getString(1), text) : text);
                     }
                 }
                 out.write(mapper.writeValueAsBytes(row));

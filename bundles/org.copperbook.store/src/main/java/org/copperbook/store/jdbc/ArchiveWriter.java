@@ -28,7 +28,12 @@ import org.copperbook.store.files.DurableFile;
 final class ArchiveWriter {
 
     private final ObjectMapper mapper = new ObjectMapper();
+    private final PersonalTable personal;
     private final List<ArchiveManifest.Entry> entries = new ArrayList<>();
+
+    ArchiveWriter(PersonalTable personal) {
+        this.personal = personal;
+    }
 
     void write(Connection c, Path target) throws SQLException {
         Path whole = target.toAbsolutePath().normalize();
@@ -57,7 +62,7 @@ final class ArchiveWriter {
         entry(zip, "readme.txt", out -> out.write((StoreText.of("archive.readme") + "\n").getBytes(
                 StandardCharsets.UTF_8)));
         for (ArchiveTable t : ArchiveTable.ALL) {
-            entry(zip, t.file(), out -> t.write(c, mapper, out));
+            entry(zip, t.file(), out -> t.write(c, personal, mapper, out));
         }
         try (PreparedStatement q = c.prepareStatement("SELECT hash, bytes FROM photo ORDER BY hash");
                 ResultSet r = q.executeQuery()) {

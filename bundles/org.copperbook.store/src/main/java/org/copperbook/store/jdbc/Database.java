@@ -26,6 +26,10 @@ public interface Database extends AutoCloseable {
     /** What the engine finds wrong with its own pages and with the guards of append-only tables; one line each. */
     List<String> integrityProblems(Connection connection) throws SQLException;
 
+    /** Makes sure that what was deleted is gone from the disk too, as far as the engine lets one; may do nothing. */
+    default void scrub() {
+    }
+
     /** Writes a complete, checked copy. */
     void backup(Path target);
 

@@ -3,6 +3,7 @@ package org.copperbook.store.jdbc;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,11 +21,13 @@ import org.copperbook.jobs.shop.Shop;
 import org.copperbook.store.AuditReport;
 import org.copperbook.store.BadLink;
 import org.copperbook.store.Change;
+import org.copperbook.store.Erased;
 import org.copperbook.store.Intake;
 import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.LotSearch;
 import org.copperbook.store.NumberTaken;
+import org.copperbook.store.PrivateName;
 import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.RegisterSlice;
 import org.copperbook.store.Saved;
@@ -35,6 +38,9 @@ import org.copperbook.store.memory.WindingMemory;
 
 /** The store over a database engine with SQL. */
 public final class JdbcJobStore implements JobStore {
+
+    /** Raised when more of what is kept has to be put under keys. */
+    private static final int PERSONAL_EDITION = 1;
 
     private final Database database;
     private final Tables tables;
@@ -51,6 +57,14 @@ public final class JdbcJobStore implements JobStore {
         tables = Tables.with(json);
         reading = new Reading(tables, json);
         writing = new Writing(tables, reading, json, options.stageOf(), options.clock());
+        if (database.read(c -> tables.settings().number(c, SettingTable.PERSONAL_EDITION)) != PERSONAL_EDITION) {
+            database.write(c -> {
+                tables.personal().protect(c);
+                tables.settings().put(c, SettingTable.PERSONAL_EDITION, Integer.toString(PERSONAL_EDITION));
+                return null;
+            });
+            database.scrub();
+        }
         if (database.read(c -> tables.settings().number(c, SettingTable.REGISTER_EDITION))
                 != RegisterEntry.EDITION) {
             rebuildRegister();
@@ -142,6 +156,33 @@ public final class JdbcJobStore implements JobStore {
     }
 
     @Override
+    public List<PrivateName> privateNames() {
+        return database.read(c -> new PrivateNames(tables).all(c));
+    }
+
+    @Override
+    public Erased erase(String key) {
+        Erased erased = database.readApart(c -> new PrivateNames(tables).before(c, key));
+        eraseAgain(Map.of(key, writing.now()));
+        return erased;
+    }
+
+    @Override
+    public Map<String, Instant> erasures() {
+        return database.read(c -> tables.personal().erased(c));
+    }
+
+    @Override
+    public void eraseAgain(Map<String, Instant> keys) {
+        watch.write(c -> {
+            writing.erase(c, keys);
+            return keys;
+        });
+        database.scrub();
+        listeners.tell(new Change(SHOP, Change.PEOPLE, false));
+    }
+
+    @Override
     public String keepPhoto(byte[] bytes) {
         return database.write(c -> tables.photos().put(c, bytes, writing.now()));
     }
@@ -196,7 +237,7 @@ public final class JdbcJobStore implements JobStore {
     @Override
     public void archive(Path target) {
         database.readApart(c -> {
-            new ArchiveWriter().write(c, target);
+            new ArchiveWriter(tables.personal()).write(c, target);
             return target;
         });
     }
@@ -208,6 +249,7 @@ public final class JdbcJobStore implements JobStore {
                 throw new StoreException(StoreException.Kind.ALREADY_THERE, StoreText.of("archive.notEmpty", file()));
             }
             new ArchiveReader(archive).readInto(c, tables.photos(), writing.now());
+            tables.personal().protect(c);
             writing.rebuildRegister(c);
             writing.rebuildPastWindings(c);
             return archive;

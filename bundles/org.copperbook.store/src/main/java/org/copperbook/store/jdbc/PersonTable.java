@@ -12,28 +12,35 @@ import org.copperbook.jobs.shop.Person;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreText;
 
-/** People and contacts, outside the chain. */
+/** People and contacts, outside the chain, each under a key of its own. */
 final class PersonTable {
 
     private final PartJson json;
     private final SettingTable settings;
+    private final PersonalTable personal;
 
-    PersonTable(PartJson json, SettingTable settings) {
+    PersonTable(PartJson json, SettingTable settings, PersonalTable personal) {
         this.json = json;
         this.settings = settings;
+        this.personal = personal;
     }
 
     void put(Connection c, Person person) throws SQLException {
         try (PreparedStatement in = c.prepareStatement("INSERT INTO person (key, json) VALUES (?, ?)"
                 + " ON CONFLICT (key) DO UPDATE SET json = excluded.json")) {
             in.setString(1, person.key());
-            in.setString(2, text(person));
+            in.setString(2, personal.close(c, person.key(), text(person)));
             in.executeUpdate();
         }
+        changed(c);
+    }
+
+    /** Counts a change, so that other programs notice. */
+    void changed(Connection c) throws SQLException {
         settings.put(c, SettingTable.PEOPLE_CHANGES, Long.toString(changes(c) + 1));
     }
 
-    /** How often people were changed, so that other programs notice. */
+    /** How often people were changed. */
     long changes(Connection c) throws SQLException {
         return settings.number(c, SettingTable.PEOPLE_CHANGES);
     }
@@ -43,7 +50,7 @@ final class PersonTable {
         try (PreparedStatement q = c.prepareStatement("SELECT key, json FROM person ORDER BY key");
                 ResultSet r = q.executeQuery()) {
             while (r.next()) {
-                found.put(r.getString(1), person(r.getString(1), r.getString(2)));
+                found.put(r.getString(1), person(r.getString(1), personal.open(c, r.getString(1), r.getString(2))));
             }
         }
         return found;

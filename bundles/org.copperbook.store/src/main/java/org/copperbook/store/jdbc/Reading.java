@@ -54,13 +54,14 @@ final class Reading {
     }
 
     Optional<Saved> current(Connection c, String jobId, PartKey key) throws SQLException {
-        return tables.revisions().latest(c, jobId, key.toString()).map(r -> saved(key, r));
+        Optional<Revision> latest = tables.revisions().latest(c, jobId, key.toString());
+        return latest.isPresent() ? Optional.of(saved(c, key, latest.get())) : Optional.empty();
     }
 
     List<Saved> history(Connection c, String jobId, PartKey key) throws SQLException {
         List<Saved> found = new ArrayList<>();
         for (Revision r : tables.revisions().history(c, jobId, key.toString())) {
-            found.add(saved(key, r));
+            found.add(saved(c, key, r));
         }
         return found;
     }
@@ -69,7 +70,10 @@ final class Reading {
         number(c, jobId);
         Map<PartKey, Saved> found = new TreeMap<>();
         for (Revision r : tables.revisions().latestOfJob(c, jobId)) {
-            key(r).ifPresent(k -> found.put(k, saved(k, r)));
+            Optional<PartKey> key = key(r);
+            if (key.isPresent()) {
+                found.put(key.get(), saved(c, key.get(), r));
+            }
         }
         return found;
     }
@@ -178,7 +182,7 @@ final class Reading {
             Optional<PartKey> key = key(r);
             if (key.isPresent()) {
                 try {
-                    parts.put(key.get(), json.read(key.get(), r.json()));
+                    parts.put(key.get(), json.read(key.get(), tables.privateText().plain(c, key.get(), r.json())));
                     revisions.put(key.get(), r.revision());
                 } catch (BadRecordException e) {
                     continue;
@@ -193,7 +197,7 @@ final class Reading {
     }
 
     private static Workshop workshop() {
-        return new Workshop(Workshop.SCHEMA, null, null, null, null, null, null, null, null, null, null);
+        return new Workshop(Workshop.SCHEMA, null, null, null, null, null, null, null, null, null, null, null);
     }
 
     /** The key of a revision's part; nothing when the part is of a kind that only newer versions know. */
@@ -205,9 +209,9 @@ final class Reading {
         }
     }
 
-    private Saved saved(PartKey key, Revision r) {
+    private Saved saved(Connection c, PartKey key, Revision r) throws SQLException {
         try {
-            return new Saved(key, json.read(key, r.json()), r);
+            return new Saved(key, json.read(key, tables.privateText().plain(c, key, r.json())), r);
         } catch (BadRecordException e) {
             throw new StoreException(StoreException.Kind.UNREADABLE_RECORD,
                     StoreText.of("unreadableRecord", r.part(), r.revision(), r.savedAt(), e.getMessage()), e);

@@ -1,5 +1,6 @@
 package org.copperbook.store.jdbc;
 
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -105,6 +106,39 @@ final class RevisionTable {
                 while (r.next()) {
                     each.accept(row(r));
                 }
+            }
+        }
+    }
+
+    /** What is done with the chained text of a part. */
+    interface Each {
+        void take(Connection c, String jobId, String part, String chained) throws SQLException;
+    }
+
+    /** Hands over every revision of the parts of some kinds. */
+    void eachOf(Connection c, List<String> kinds, Each each) throws SQLException {
+        for (String kind : kinds) {
+            try (PreparedStatement q = c.prepareStatement(
+                    "SELECT job_id, part, json FROM revision WHERE part = ? OR part LIKE ?")) {
+                q.setString(1, kind);
+                q.setString(2, kind + "/%");
+                try (ResultSet r = q.executeQuery()) {
+                    while (r.next()) {
+                        each.take(c, r.getString(1), r.getString(2), r.getString(3));
+                    }
+                }
+            }
+        }
+    }
+
+    /** How many revisions have a name as plain text, in any field. */
+    int saying(Connection c, String name) throws SQLException {
+        String quoted = TextNode.valueOf(name).toString();
+        try (PreparedStatement q = c.prepareStatement("SELECT COUNT(*) FROM revision WHERE json LIKE ? ESCAPE '\\'")) {
+            q.setString(1, SearchText.anywhere(quoted));
+            try (ResultSet r = q.executeQuery()) {
+                r.next();
+                return r.getInt(1);
             }
         }
     }

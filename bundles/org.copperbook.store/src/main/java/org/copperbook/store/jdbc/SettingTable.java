@@ -9,6 +9,7 @@ import java.sql.SQLException;
 final class SettingTable {
 
     static final String PEOPLE_CHANGES = "people-changes";
+    static final String PERSONAL_EDITION = "personal-edition";
     static final String PAST_WINDINGS_EDITION = "past-windings-edition";
     static final String REGISTER_EDITION = "register-edition";
 

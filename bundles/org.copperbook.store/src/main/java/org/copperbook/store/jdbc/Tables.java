@@ -4,12 +4,15 @@ import org.copperbook.jobs.json.PartJson;
 
 /** The store's tables, each behind the few statements it needs. */
 record Tables(JobTable jobs, RevisionTable revisions, NumberSeries numbers, PersonTable people, PhotoTable photos,
-        RegisterTable register, PastWindingTable pastWindings, SettingTable settings) {
+        RegisterTable register, PastWindingTable pastWindings, SettingTable settings,
+        PersonalTable personal, PrivateText privateText) {
 
     static Tables with(PartJson json) {
         JobTable jobs = new JobTable();
         SettingTable settings = new SettingTable();
-        return new Tables(jobs, new RevisionTable(), new NumberSeries(jobs), new PersonTable(json, settings),
-                new PhotoTable(), new RegisterTable(), new PastWindingTable(), settings);
+        PersonalTable personal = new PersonalTable(settings);
+        return new Tables(jobs, new RevisionTable(), new NumberSeries(jobs), new PersonTable(json, settings, personal),
+                new PhotoTable(), new RegisterTable(), new PastWindingTable(), settings, personal,
+                new PrivateText(personal, json));
     }
 }

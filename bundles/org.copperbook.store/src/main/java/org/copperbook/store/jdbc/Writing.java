@@ -109,7 +109,26 @@ final class Writing {
         for (JobHandle job : tables.jobs().all(c)) {
             register(c, job);
         }
+        tables.personal().clearUses(c);
+        tables.revisions().eachOf(c, List.of(PartKind.BOOKING.word(), PartKind.QUOTE.word()), this::mention);
         tables.settings().put(c, SettingTable.REGISTER_EDITION, Integer.toString(RegisterEntry.EDITION));
+    }
+
+    private void mention(Connection c, String jobId, String part, String chained) throws SQLException {
+        for (String key : tables.privateText().mentioned(PartKey.parse(part), chained)) {
+            tables.personal().use(c, key, jobId);
+        }
+    }
+
+    /** Destroys what is kept under keys, and makes the register rows anew in which it was shown. */
+    void erase(Connection c, Map<String, Instant> keys) throws SQLException {
+        for (Map.Entry<String, Instant> e : keys.entrySet()) {
+            tables.personal().erase(c, e.getKey(), e.getValue());
+            for (String job : tables.personal().jobs(c, e.getKey())) {
+                register(c, new JobHandle(job, reading.number(c, job)));
+            }
+        }
+        tables.people().changed(c);
     }
 
     /** Takes in one card unless it is in already. */
@@ -161,7 +180,7 @@ final class Writing {
     private Saved append(Connection c, String jobId, String number, PartKey key, Part part, int revision, String who,
             String why) throws SQLException {
         return new Saved(key, part, tables.revisions().append(c, jobId, number, key.toString(), revision, now(), who,
-                why, json.write(part)));
+                why, tables.privateText().chained(c, jobId, key, json.write(part))));
     }
 
     private void register(Connection c, JobHandle job) throws SQLException {

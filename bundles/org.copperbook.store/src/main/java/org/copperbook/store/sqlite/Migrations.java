@@ -31,7 +31,8 @@ import org.copperbook.store.StoreText;
 record Migrations(List<String> steps) {
 
     /** The steps of this version. */
-    static final Migrations ALL = new Migrations(List.of("0001-jobs-and-revisions", "0002-past-windings"));
+    static final Migrations ALL = new Migrations(List.of("0001-jobs-and-revisions", "0002-past-windings",
+            "0003-personal-data"));
 
     private record Step(String name, String checksum) {
     }

@@ -138,6 +138,20 @@ final class SqliteDatabase implements Database {
         return found;
     }
 
+    /** Folds the log into the file and empties it; while somebody reads, the next one to close the file does. */
+    @Override
+    public void scrub() {
+        writing.lock();
+        try {
+            checkOpen();
+            SqliteFile.run(writer, "PRAGMA wal_checkpoint(TRUNCATE)");
+        } catch (SQLException e) {
+            throw errors.translate(e);
+        } finally {
+            writing.unlock();
+        }
+    }
+
     @Override
     public void backup(Path target) {
         checkOpen();

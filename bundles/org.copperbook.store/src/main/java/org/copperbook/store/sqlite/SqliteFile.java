@@ -33,6 +33,8 @@ record SqliteFile(Path path, Duration patience, long maxPages) {
             // Without these macOS only hands the bytes to the drive.
             run(c, "PRAGMA fullfsync = ON");
             run(c, "PRAGMA checkpoint_fullfsync = ON");
+            // What is deleted is overwritten, so that an erased key cannot be read out of free pages.
+            run(c, "PRAGMA secure_delete = ON");
             if (maxPages > 0) {
                 run(c, "PRAGMA max_page_count = " + maxPages);
             }

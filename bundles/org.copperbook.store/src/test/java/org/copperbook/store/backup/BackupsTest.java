@@ -142,10 +142,10 @@ class BackupsTest {
     private static void tamper(Path store) throws IOException {
         byte[] all = Files.readAllBytes(store);
         String text = new String(all, java.nio.charset.StandardCharsets.ISO_8859_1);
-        int at = text.indexOf("\"customer\":\"Harbour Ice");
+        int at = text.indexOf("\"machine\":\"set\"");
         assertTrue(at > 0);
         try (RandomAccessFile f = new RandomAccessFile(store.toFile(), "rw")) {
-            f.seek(at + "\"customer\":\"".length());
+            f.seek(at + "\"machine\":\"".length());
             f.write('B');
         }
     }
