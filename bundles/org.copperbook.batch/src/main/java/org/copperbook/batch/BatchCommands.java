@@ -34,6 +34,7 @@ public final class BatchCommands {
         line.addSubcommand("verify", new VerifyCommand(context));
         line.addSubcommand("backup", new BackupCommand(context));
         line.addSubcommand("restore", new RestoreCommand(context));
+        line.addSubcommand("month-report", new MonthReportCommand(context));
         line.addSubcommand("people", new PeopleCommand(context));
         line.addSubcommand("erase-person", new ErasePersonCommand(context));
         line.addSubcommand("erase-due", new EraseDueCommand(context));

@@ -2,6 +2,7 @@ package org.copperbook.store;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.YearMonth;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -75,6 +76,9 @@ public interface JobStore extends AutoCloseable {
 
     /** A page of the register. */
     RegisterSlice register(RegisterQuery query);
+
+    /** A month in figures, added up from what is derived of every job. */
+    MonthReport monthReport(YearMonth month);
 
     /**
      * Which jobs got a lot of diodes or resin, as their current parts say. Reads every job once; for a thread of its own.

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,7 @@ import org.copperbook.store.Intake;
 import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.LotSearch;
+import org.copperbook.store.MonthReport;
 import org.copperbook.store.NumberTaken;
 import org.copperbook.store.PrivateName;
 import org.copperbook.store.RegisterQuery;
@@ -129,6 +131,11 @@ public final class JdbcJobStore implements JobStore {
     @Override
     public RegisterSlice register(RegisterQuery query) {
         return database.read(c -> tables.register().page(c, query));
+    }
+
+    @Override
+    public MonthReport monthReport(YearMonth month) {
+        return database.read(c -> tables.months().report(c, month));
     }
 
     @Override

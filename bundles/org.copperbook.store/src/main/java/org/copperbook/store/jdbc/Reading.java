@@ -34,7 +34,6 @@ import org.copperbook.store.LotSearch;
 import org.copperbook.store.NumberPattern;
 import org.copperbook.store.Revision;
 import org.copperbook.store.Saved;
-import org.copperbook.store.StageOf;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreText;
 
@@ -141,13 +140,16 @@ final class Reading {
     }
 
     /**
-     * The register entry of a job. A part that cannot be read is left out here: the register must not stand in the
-     * way of saving.
+     * What the register is derived from. A part that cannot be read is left out here: the register must not stand in
+     * the way of saving.
      */
-    RegisterEntry registerEntry(Connection c, String jobId, String number, StageOf stageOf)
-            throws SQLException {
+    Registered registered(Connection c, String jobId, String number) throws SQLException {
         Readable r = readable(c, jobId);
-        return RegisterEntry.of(new Job(jobId, number, r.parts()), r.changed(), stageOf);
+        return new Registered(new Job(jobId, number, r.parts()), r.changed());
+    }
+
+    /** A job as far as it can be read, and when it was last changed. */
+    record Registered(Job job, Instant changed) {
     }
 
     /** The windings of a job worth remembering; of a part that cannot be read there is none. */

@@ -23,7 +23,7 @@ import org.copperbook.store.StoreText;
 record RegisterEntry(RegisterRow row, String stageKey, String search) {
 
     /** Raised whenever rows are derived differently, so that stores make their register anew. */
-    static final int EDITION = 3;
+    static final int EDITION = 4;
 
     private static final System.Logger LOG = System.getLogger(RegisterEntry.class.getName());
 

@@ -18,6 +18,7 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.report.MonthFacts;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.winding.OldCard;
 import org.copperbook.store.ConflictException;
@@ -184,13 +185,15 @@ final class Writing {
     }
 
     private void register(Connection c, JobHandle job) throws SQLException {
-        tables.register().put(c, reading.registerEntry(c, job.id(), job.number(), stageOf));
+        Reading.Registered r = reading.registered(c, job.id(), job.number());
+        register(c, job, r.job(), r.changed());
     }
 
-    /** The same for a job taken in just now, whose parts need not be read back. */
+    /** The same for a job whose parts need not be read back. */
     private void register(Connection c, JobHandle handle, Job job, Instant changed) throws SQLException {
-        tables.register().put(c,
-                RegisterEntry.of(new Job(handle.id(), handle.number(), job.parts()), changed, stageOf));
+        Job numbered = new Job(handle.id(), handle.number(), job.parts());
+        tables.register().put(c, RegisterEntry.of(numbered, changed, stageOf));
+        tables.months().put(c, handle.id(), MonthFacts.of(numbered, changed, clock.getZone()));
     }
 
     private String nextNumber(Connection c) throws SQLException {

@@ -32,7 +32,7 @@ record Migrations(List<String> steps) {
 
     /** The steps of this version. */
     static final Migrations ALL = new Migrations(List.of("0001-jobs-and-revisions", "0002-past-windings",
-            "0003-personal-data"));
+            "0003-personal-data", "0004-month-facts"));
 
     private record Step(String name, String checksum) {
     }

@@ -236,7 +236,8 @@ class ErasureTest {
     void aStoreOfAnOlderVersionGetsItsPeopleUnderKeysAndSaysWhatItsChainKeepsInPlainText() throws Exception {
         String chained = "{\"schema\":1,\"customer\":\"" + CUSTOMER + "\",\"contactKey\":\"k1\"}";
         try (Connection c = DriverManager.getConnection("jdbc:sqlite:" + file); Statement s = c.createStatement()) {
-            for (String later : List.of("person_key", "private_name", "person_use", "erased")) {
+            for (String later : List.of("person_key", "private_name", "person_use", "erased",
+                    "month_fact")) {
                 s.executeUpdate("DROP TABLE " + later);
             }
             s.executeUpdate("DELETE FROM schema_step WHERE number > 2");

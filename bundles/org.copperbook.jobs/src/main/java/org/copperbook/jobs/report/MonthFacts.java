@@ -1,0 +1,174 @@
+package org.copperbook.jobs.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.booking.Standing;
+import org.copperbook.jobs.quote.Quote;
+import org.copperbook.jobs.quote.QuoteLine;
+import org.copperbook.jobs.quote.QuotePrices;
+import org.copperbook.jobs.quote.UnpriceableQuoteException;
+import org.copperbook.jobs.report.MonthFact.Kind;
+import org.copperbook.jobs.runup.RunUp;
+import org.copperbook.jobs.runup.SurgeTest;
+import org.copperbook.jobs.runup.WithstandTest;
+import org.copperbook.jobs.signoff.HoldPoint;
+import org.copperbook.jobs.signoff.SignOffs;
+
+/** What a job adds to the reports of which months. A void job adds nothing. */
+public final class MonthFacts {
+
+    private static final int THOUSANDTHS = 3;
+
+    private final List<MonthFact> facts = new ArrayList<>();
+    private final Job job;
+    private final Instant changed;
+    private final ZoneId zone;
+
+    private MonthFacts(Job job, Instant changed, ZoneId zone) {
+        this.job = job;
+        this.changed = changed;
+        this.zone = zone;
+    }
+
+    /**
+     * The facts of a job.
+     *
+     * @param changed when the job was last changed; the time of tests that carry none
+     * @param zone    of the workshop, which decides the month of an instant
+     */
+    public static List<MonthFact> of(Job job, Instant changed, ZoneId zone) {
+        MonthFacts of = new MonthFacts(job, changed, zone);
+        if (!job.standing().map(Standing::isVoid).orElse(false)) {
+            job.booking().ifPresent(of::booking);
+            of.newestQuote().ifPresent(of::quote);
+            job.runUp().ifPresent(of::runUp);
+        }
+        return List.copyOf(of.facts);
+    }
+
+    private void booking(Booking b) {
+        if (b.bookedAt() != null) {
+            add(month(b.bookedAt()), Kind.BOOKED, "", 0);
+            if (b.earlierJob() != null && !b.earlierJob().isBlank()) {
+                add(month(b.bookedAt()), Kind.RETURNED, "", 0);
+            }
+        }
+        Optional<LocalDate> released = job.signOffs().flatMap(MonthFacts::releasedAt)
+                .map(at -> LocalDate.ofInstant(at, zone));
+        released.ifPresent(day -> {
+            add(YearMonth.from(day), Kind.RELEASED, "", 0);
+            if (b.promised() != null && day.isAfter(b.promised())) {
+                add(YearMonth.from(day), Kind.LATE, "", 0);
+            }
+        });
+        boolean closed = job.standing().map(Standing::closure).isPresent();
+        if (released.isEmpty() && !closed && b.promised() != null) {
+            add(YearMonth.from(b.promised()), Kind.OPEN, "", 0);
+        }
+    }
+
+    /** When the record was released; nothing when the release was taken back after it. */
+    private static Optional<Instant> releasedAt(SignOffs s) {
+        Optional<Instant> signed = s.signatures().stream().filter(g -> g.point() == HoldPoint.RELEASE)
+                .map(SignOffs.Signature::at).filter(Objects::nonNull).max(Instant::compareTo);
+        Optional<Instant> reopened = s.reopenings().stream().filter(r -> r.point() == HoldPoint.RELEASE)
+                .map(SignOffs.Reopening::at).filter(Objects::nonNull).max(Instant::compareTo);
+        return signed.filter(at -> reopened.isEmpty() || at.isAfter(reopened.get()));
+    }
+
+    private Optional<Quote> newestQuote() {
+        return job.keys(PartKind.QUOTE).stream().map(PartKey::name)
+                .max(Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()))
+                .map(name -> (Quote) job.parts().get(new PartKey(PartKind.QUOTE, name)));
+    }
+
+    private void quote(Quote q) {
+        if (q.alternatives().isEmpty()) {
+            return;
+        }
+        Quote.Alternative first = q.alternatives().get(0);
+        if (q.date() != null) {
+            net(q, agreed(q).orElse(first)).ifPresent(n -> add(YearMonth.from(q.date()), Kind.QUOTED, q.currency(), n));
+        }
+        if (q.approval() == null || q.approval().at() == null || !Boolean.TRUE.equals(q.approval().agreed())) {
+            return;
+        }
+        YearMonth month = month(q.approval().at());
+        agreed(q).ifPresent(a -> {
+            net(q, a).ifPresent(n -> add(month, Kind.APPROVED, q.currency(), n));
+            for (QuoteLine line : a.lines()) {
+                if (line.kind() == QuoteLine.Kind.LABOUR && line.quantity() != null && "h".equals(line.unit())) {
+                    thousandths(line.quantity()).ifPresent(h -> add(month, Kind.HOURS,
+                            line.trade() == null ? "" : line.trade().strip(), h));
+                }
+            }
+        });
+    }
+
+    /** The alternative agreed to: by its name, or the only one. */
+    private static Optional<Quote.Alternative> agreed(Quote q) {
+        if (q.approval() == null || !Boolean.TRUE.equals(q.approval().agreed())) {
+            return Optional.empty();
+        }
+        String name = q.approval().alternative();
+        return name == null || name.isBlank()
+                ? q.alternatives().stream().filter(a -> q.alternatives().size() == 1).findFirst()
+                : q.alternatives().stream().filter(a -> name.equals(a.name())).findFirst();
+    }
+
+    /** Net total; nothing for a quote that cannot be priced as it stands. */
+    private static Optional<Long> net(Quote q, Quote.Alternative a) {
+        try {
+            return thousandths(new QuotePrices(q).totals(a).net());
+        } catch (UnpriceableQuoteException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<Long> thousandths(BigDecimal amount) {
+        BigDecimal whole = amount.setScale(THOUSANDTHS, RoundingMode.HALF_EVEN).movePointRight(THOUSANDTHS);
+        // Beyond this it is a slip of the pen, and a thousand of them still have to add up.
+        return whole.abs().compareTo(BigDecimal.valueOf(1_000_000_000_000_000L)) > 0 ? Optional.empty()
+                : Optional.of(whole.longValueExact());
+    }
+
+    private void runUp(RunUp r) {
+        for (WithstandTest t : r.withstands()) {
+            failed(t.held(), t.at(), "withstand");
+        }
+        for (SurgeTest t : r.surges()) {
+            failed(t.alike(), t.at(), "surge");
+        }
+        if (r.overspeed() != null) {
+            failed(r.overspeed().sound(), null, "overspeed");
+        }
+        failed(r.sequenceRight(), null, "phase-sequence");
+    }
+
+    private void failed(Boolean passed, Instant at, String test) {
+        if (Boolean.FALSE.equals(passed)) {
+            add(month(at == null ? changed : at), Kind.FAILED, test, 0);
+        }
+    }
+
+    private YearMonth month(Instant at) {
+        return YearMonth.from(LocalDate.ofInstant(at, zone));
+    }
+
+    private void add(YearMonth month, Kind kind, String what, long thousandths) {
+        facts.add(new MonthFact(month, kind, what, thousandths));
+    }
+}

@@ -1,0 +1,56 @@
+package org.copperbook.store.jdbc;
+
+import java.math.BigDecimal;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.copperbook.jobs.report.MonthFact;
+import org.copperbook.store.MonthReport;
+
+/** The derived facts of which the month's report is made. */
+final class MonthTable {
+
+    /** Adds a month up; the index holds all it needs. */
+    static final String REPORT = "SELECT kind, what, COUNT(*), SUM(amount) FROM month_fact WHERE month = ?"
+            + " GROUP BY kind, what";
+
+    private static final int THOUSANDTHS = 3;
+
+    void put(Connection c, String jobId, List<MonthFact> facts) throws SQLException {
+        try (PreparedStatement d = c.prepareStatement("DELETE FROM month_fact WHERE job_id = ?")) {
+            d.setString(1, jobId);
+            d.executeUpdate();
+        }
+        try (PreparedStatement in = c.prepareStatement(
+                "INSERT INTO month_fact (job_id, month, kind, what, amount) VALUES (?, ?, ?, ?, ?)")) {
+            for (MonthFact f : facts) {
+                in.setString(1, jobId);
+                in.setString(2, f.month().toString());
+                in.setString(3, f.kind().name());
+                in.setString(4, f.what() == null ? "" : f.what());
+                in.setLong(5, f.thousandths());
+                in.executeUpdate();
+            }
+        }
+    }
+
+    MonthReport report(Connection c, YearMonth month) throws SQLException {
+        List<MonthReport.Line> lines = new ArrayList<>();
+        try (PreparedStatement q = c.prepareStatement(REPORT)) {
+            q.setString(1, month.toString());
+            try (ResultSet r = q.executeQuery()) {
+                while (r.next()) {
+                    lines.add(new MonthReport.Line(MonthFact.Kind.valueOf(r.getString(1)), r.getString(2), r.getLong(3),
+                            BigDecimal.valueOf(r.getLong(4), THOUSANDTHS)));
+                }
+            }
+        }
+        lines.sort(Comparator.comparing(MonthReport.Line::kind).thenComparing(MonthReport.Line::what));
+        return new MonthReport(month, lines);
+    }
+}
