@@ -48,7 +48,7 @@ class MonthReportCommandTest {
         assertTrue(batch.on("demo", "--out", folder.resolve("books").toString()).exit() <= 1);
         Map<String, Integer> booked = bookedByMonth();
         assertTrue(booked.size() > 1, booked.toString());
-        booked.forEach((month, jobs) -> assertEquals(jobs,
+        booked.forEach((month, jobs) -> assertEquals(jobs.longValue(),
                 count(batch.on("month-report", month, "--json").json(), "BOOKED"), month));
         BatchRun.Result none = batch.on("month-report", "1999-01");
         assertEquals(0, none.exit());
