@@ -23,6 +23,8 @@ import org.copperbook.store.memory.WindingMemory;
 final class JdbcWindingMemory implements WindingMemory {
 
     /** Rows compared at a time; bounds the memory a search takes to a few megabytes. */
+    /** Distances are kept as single floats: what lies within their rounding of the edge is not left out. */
+    private static final double CLEARLY = 1 - 1e-5;
     private static final int BLOCK = 20_000;
 
     private final Database database;
@@ -79,7 +81,7 @@ final class JdbcWindingMemory implements WindingMemory {
 
     private List<Near> nearestIds(Connection c, Asked asked, int wanted) throws SQLException {
         List<Near> best = new ArrayList<>();
-        table.figures(c, asked, BLOCK, (ids, columns) -> {
+        PastWindingTable.Blocks compare = (ids, columns) -> {
             for (PastWinding p : PastWindings.ofColumns(columns).nearest(asked.figures(), wanted)) {
                 best.add(new Near(ids[p.row()], p));
             }
@@ -87,7 +89,17 @@ final class JdbcWindingMemory implements WindingMemory {
             if (best.size() > wanted) {
                 best.subList(wanted, best.size()).clear();
             }
-        });
+        };
+        List<SizeRange> ranges = SizeRange.around(asked.figures());
+        if (ranges.isEmpty()) {
+            table.figures(c, asked, null, BLOCK, compare);
+        }
+        for (SizeRange range : ranges) {
+            table.figures(c, asked, range, BLOCK, compare);
+            if (best.size() == wanted && best.get(wanted - 1).found().distance() < range.farthest() * CLEARLY) {
+                break;
+            }
+        }
         return best;
     }
 

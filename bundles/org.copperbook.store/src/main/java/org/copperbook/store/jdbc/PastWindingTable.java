@@ -119,12 +119,20 @@ final class PastWindingTable {
         void take(long[] ids, double[][] columns);
     }
 
-    /** Streams the figures of every winding that may be meant, so that none but one block is ever in memory. */
-    void figures(Connection c, Asked asked, int block, Blocks to) throws SQLException {
+    /**
+     * Streams the figures of every winding that may be meant, so that none but one block is ever in memory.
+     *
+     * @param range those of some sizes only; all when null
+     */
+    void figures(Connection c, Asked asked, SizeRange range, int block, Blocks to) throws SQLException {
         List<String> words = words(asked);
         try (PreparedStatement q = c.prepareStatement("SELECT id, rating, poles, slots, bore, length, volts"
-                + " FROM past_winding" + where(words, "") + " ORDER BY id")) {
-            fill(q, asked, words);
+                + " FROM past_winding" + where(words, within(range)))) {
+            int next = fill(q, asked, words);
+            if (range != null && !range.unknown()) {
+                q.setDouble(next, range.from());
+                q.setDouble(next + 1, range.below());
+            }
             try (ResultSet r = q.executeQuery()) {
                 long[] ids = new long[block];
                 double[][] columns = new double[Figure.values().length][block];
@@ -149,6 +157,13 @@ final class PastWindingTable {
                 }
             }
         }
+    }
+
+    private static String within(SizeRange range) {
+        if (range == null) {
+            return "";
+        }
+        return " AND " + range.column() + (range.unknown() ? " IS NULL" : " >= ? AND " + range.column() + " < ?");
     }
 
     /** A row with its key. */

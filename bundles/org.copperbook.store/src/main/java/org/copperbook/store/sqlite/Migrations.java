@@ -32,7 +32,8 @@ record Migrations(List<String> steps) {
 
     /** The steps of this version. */
     static final Migrations ALL = new Migrations(List.of("0001-jobs-and-revisions", "0002-past-windings",
-            "0003-personal-data", "0004-month-facts"));
+            "0003-personal-data", "0004-month-facts",
+            "0005-past-windings-by-size"));
 
     private record Step(String name, String checksum) {
     }

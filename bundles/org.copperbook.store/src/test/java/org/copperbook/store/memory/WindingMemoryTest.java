@@ -201,6 +201,28 @@ class WindingMemoryTest {
         assertEquals(expected, found);
     }
 
+    @Test
+    void goingOutFromTheSizeFindsWhatLookingAtAllFinds() {
+        Random random = new Random(20261126);
+        List<OldCard> cards = new ArrayList<>();
+        List<MachineFigures> figures = new ArrayList<>();
+        for (int i = 0; i < 400; i++) {
+            int slots = 12 * (1 + random.nextInt(8));
+            double bore = random.nextInt(10) == 0 ? 0 : 0.02 * Math.exp(random.nextDouble() * 5);
+            cards.add(card("k" + i, "s" + i, slots, bore, 5));
+            figures.add(new MachineFigures(60_000, 4, slots, bore == 0 ? NONE : bore, NONE, 400));
+        }
+        store.memory().takeIn(cards, "w", "", SameCard.REFUSE);
+        PastWindings all = PastWindings.of(figures);
+        for (int i = 0; i < 60; i++) {
+            MachineFigures wanted = new MachineFigures(i % 3 == 0 ? NONE : 55_000, 4, 12 * (1 + i % 8),
+                    i % 4 == 0 ? NONE : 0.01 * Math.exp(i / 10.0), NONE, i % 5 == 0 ? 230 : NONE);
+            int many = 1 + i % 30;
+            assertEquals(all.nearest(wanted, many).stream().map(PastWinding::distance).toList(),
+                    store.memory().nearest(asked(wanted, "", ""), many).stream().map(FoundWinding::distance).toList());
+        }
+    }
+
     /** More rows than one block, straight into the table: the search reads nothing else. */
     private void copies(int times) throws Exception {
         try (Connection c = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("workshop.sqlite"));
