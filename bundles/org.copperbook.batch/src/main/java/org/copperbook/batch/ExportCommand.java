@@ -7,7 +7,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import org.copperbook.jobs.Job;
 import org.copperbook.jobs.json.JobFile;
+import org.copperbook.jobs.winding.BlindCounts;
 import org.copperbook.store.files.DurableFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -41,7 +43,12 @@ final class ExportCommand implements Callable<Integer> {
             if (!unknown.isEmpty()) {
                 context.err().println(OneLine.of(BatchText.of("export.unknown-parts", number, String.join(", ", unknown))));
             }
-            return new JobFile(context.json()).write(store.load(id));
+            Job job = store.load(id);
+            if (BlindCounts.covered(job) != job) {
+                // A file without them would lose them where it is taken in, and with them it would tell the first count.
+                throw new BadUse(BatchText.of("export.counting", number));
+            }
+            return new JobFile(context.json()).write(job);
         });
         if (out == null) {
             context.out().print(text);

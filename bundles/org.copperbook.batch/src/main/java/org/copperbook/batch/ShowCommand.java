@@ -12,6 +12,7 @@ import org.copperbook.jobs.check.Stage;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.json.JobFile;
 import org.copperbook.jobs.nameplate.Nameplate;
+import org.copperbook.jobs.winding.BlindCounts;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.Revision;
 import org.copperbook.store.Saved;
@@ -69,7 +70,7 @@ final class ShowCommand implements Callable<Integer> {
         document.put("revisions", revisions);
         document.put("unknownParts", store.unknownParts(job.id()));
         try {
-            document.put("job", context.json().mapper().readTree(new JobFile(context.json()).write(job)));
+            document.put("job", context.json().mapper().readTree(new JobFile(context.json()).write(BlindCounts.covered(job))));
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a job file just written cannot be read", e);
         }

@@ -5,6 +5,9 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.jobs.winding.CountComparison;
 import org.copperbook.jobs.winding.TurnCount;
@@ -16,9 +19,13 @@ public final class CountRule {
     private CountRule() {
     }
 
-    /** Number of the count that would be begun next: 1, 2, or 3 for what the first two differ in. */
+    /**
+     * Number of the count that would be begun next: 1, 2, or 3 for what the first two differ in. The lowest that is free:
+     * a first count that was given up leaves its number to whoever begins next.
+     */
     public static int next(WindingData winding) {
-        return winding.counts().size() + 1;
+        Set<Integer> taken = winding.counts().stream().map(TurnCount::ordinal).collect(Collectors.toSet());
+        return IntStream.iterate(1, i -> i + 1).filter(i -> !taken.contains(i)).findFirst().orElseThrow();
     }
 
     /** Whether a further count is wanted: two, and another while they differ. */

@@ -181,6 +181,18 @@ class TwoCountsTest {
         assertFalse(CountRule.wanted(winding(job)), "two counts that agree are enough");
     }
 
+    /** Anna begins, Ben begins, Anna gives up: whoever counts next is the first, and no number is there twice. */
+    @Test
+    void aNumberThatWasGivenUpIsFreeAgainAndNoneIsGivenTwice() throws Exception {
+        WindingData all = winding(withCounts(96, 2, false));
+        WindingData secondAlone = winding(change(t -> ((ArrayNode) t.path("counts")).remove(0)));
+        assertEquals(List.of(2), secondAlone.counts().stream().map(TurnCount::ordinal).toList());
+        assertEquals(1, CountRule.next(secondAlone));
+        assertEquals(3, CountRule.next(all));
+        assertTrue(CountRule.wanted(secondAlone));
+        assertTrue(BlindCounts.covers(secondAlone), "one count is still blind to the next");
+    }
+
     private List<String> blockers(Job of) {
         return HoldPoints.of(HoldPoints.states(of, shop), HoldPoint.CAPTURE_COMPLETE).blockers();
     }

@@ -18,6 +18,7 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.nameplate.Nameplate;
+import org.copperbook.jobs.winding.BlindCounts;
 import org.copperbook.jobs.winding.OldCard;
 import org.copperbook.jobs.winding.WindingData;
 import org.copperbook.store.JobStore;
@@ -33,7 +34,7 @@ import org.copperbook.store.memory.Remembered;
 record PastWindingEntry(Remembered winding, String search, String fingerprint) {
 
     /** Raised whenever rows are derived differently, so that stores make their list anew. */
-    static final int EDITION = 1;
+    static final int EDITION = 2;
 
     /** The windings of a job that say enough to be taken over. */
     static List<PastWindingEntry> of(Job job, Map<PartKey, Integer> revisions, Instant changedAt) {
@@ -41,7 +42,8 @@ record PastWindingEntry(Remembered winding, String search, String fingerprint) {
         Nameplate plate = job.nameplate().orElse(null);
         for (PartKey key : job.keys(PartKind.WINDING)) {
             WindingData data = (WindingData) job.parts().get(key);
-            if (data.role() != null && says(data)) {
+            // While its turns are counted twice, blind, nobody finds them here either.
+            if (data.role() != null && says(data) && !BlindCounts.covers(data)) {
                 found.add(entry(job.id(), key, revisions.getOrDefault(key, 1), job.number(), data, plate, changedAt,
                         ""));
             }

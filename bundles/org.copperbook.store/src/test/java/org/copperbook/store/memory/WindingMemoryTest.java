@@ -89,6 +89,18 @@ class WindingMemoryTest {
     }
 
     @Test
+    void aWindingThatIsBeingCountedTwiceIsNotFoundUntilBothCountsAreIn() {
+        JobHandle job = store.create(Sample.booking("Harbour Ice", "set"), "foreman");
+        String first = "{\"ordinal\":1,\"by\":\"anna\",\"groups\":[{\"group\":1,\"turns\":[5]}]}";
+        MachineFigures rating = new MachineFigures(60_000, NONE, NONE, NONE, NONE, NONE);
+        store.save(job.id(), STATOR, winding(",\"slots\":48,\"turnsPerCoil\":5,\"counts\":[" + first + "]"), 0, "anna", "");
+        assertEquals(List.of(), numbers(asked(rating, "", "")));
+        store.save(job.id(), STATOR, winding(",\"slots\":48,\"turnsPerCoil\":5,\"counts\":[" + first + ","
+                + first.replace("\"ordinal\":1", "\"ordinal\":2").replace("anna", "ben") + "]"), 1, "ben", "");
+        assertEquals(List.of(job.number()), numbers(asked(rating, "", "")));
+    }
+
+    @Test
     void theSameMachineComesFirstAndTheOthersByDistance() {
         store.memory().takeIn(List.of(card("far", "1", 36, 0.30, 9), card("near", "2", 48, 0.251, 5),
                 card("same", "X 9", 60, 0.40, 3)), "winder", "", SameCard.REFUSE);

@@ -45,7 +45,9 @@ final class OpenCount {
         int ordinal = winding.data().map(CountRule::next).orElse(1);
         ObjectNode row = winding.row().put("ordinal", ordinal).put("by", winding.site().who().orElseThrow())
                 .put("open", true);
-        winding.document().insertRow(winding.key(), COUNTS, ordinal - 1, row);
+        int place = (int) winding.data().map(WindingData::counts).orElse(List.of()).stream()
+                .filter(c -> c.ordinal() < ordinal).count();
+        winding.document().insertRow(winding.key(), COUNTS, place, row);
     }
 
     /** Number of the count: 1, 2, 3. */
