@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import org.copperbook.calc.winding.Coil;
 import org.copperbook.calc.winding.CoilLayout;
 import org.copperbook.calc.winding.Grouping;
+import org.copperbook.calc.winding.WaveGrouping;
 import org.copperbook.calc.winding.Winding;
 import org.copperbook.calc.winding.WindingGenerator;
 import org.copperbook.calc.winding.WindingPlan;
@@ -96,6 +97,9 @@ final class CoilListFromDescription {
             winding = WindingGenerator.generate(new WindingPlan(data.slots(), data.poles(), phases, layers,
                     concentric ? CoilLayout.CONCENTRIC : CoilLayout.LAP, grouping, spans(data.span(), data.slots()),
                     sizes(data.groupSequence()), turns.stream().map(Integer::doubleValue).toList(), 1));
+            if (data.coilType() == WindingData.CoilType.WAVE) {
+                winding = WaveGrouping.progressive(winding);
+            }
         } catch (org.copperbook.calc.OutOfRange e) {
             throw new NotEnough(e.getMessage());
         }

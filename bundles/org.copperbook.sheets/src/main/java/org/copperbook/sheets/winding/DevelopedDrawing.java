@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.copperbook.jobs.winding.CoilGroup;
 import org.copperbook.jobs.winding.WindingData;
-import org.copperbook.jobs.winding.WindingData.CoilType;
 import org.copperbook.sheets.picture.Mark.Anchor;
 import org.copperbook.sheets.picture.Mark.Text;
 import org.copperbook.sheets.picture.Point;
@@ -20,11 +19,11 @@ import org.copperbook.sheets.winding.SlotTable.Placed;
  */
 final class DevelopedDrawing {
 
-    private static final double PITCH = 28;
-    private static final double LEFT = 30;
     private static final double APART = 5;
     private static final double LENGTH = 150;
     private static final double RISE = 58;
+    /** How much of the way down the ends of coils come together. */
+    private static final double DEEP = 0.92;
     private static final double HALF_END = 3.5;
     private static final double LABEL_ROW = 15;
     private static final double LABEL_SIZE = 11;
@@ -33,7 +32,8 @@ final class DevelopedDrawing {
     private final SlotTable table;
     private final Phases phases;
     private final Sketch sketch = new Sketch();
-    private final double sheet;
+    private final FlatBore flat;
+    private final WaveOrder wave;
     private final double top;
     private final double bottom;
     private final double ends;
@@ -44,7 +44,8 @@ final class DevelopedDrawing {
         this.data = data;
         this.table = table;
         phases = Phases.of(table.groups());
-        sheet = table.slots() * PITCH;
+        flat = new FlatBore(sketch, table.slots());
+        wave = new WaveOrder(data, table);
         double rows = labels();
         top = Sketch.TITLE + 24 + rows * LABEL_ROW + RISE;
         bottom = top + LENGTH;
@@ -54,31 +55,31 @@ final class DevelopedDrawing {
 
     Scene drawn(String title) {
         for (int slot = 1; slot <= table.slots(); slot++) {
-            double half = PITCH * 0.36;
-            double x = middle(slot);
+            double half = FlatBore.PITCH * 0.36;
+            double x = flat.middle(slot);
             sketch.line("slot/" + slot, ScenePalette.FAINT, 1, x - half, top, x - half, bottom, x + half, bottom, x + half,
                     top, x - half, top);
         }
         table.groups().forEach(this::group);
         for (int slot = 1; slot <= table.slots(); slot++) {
-            sketch.text("slot/" + slot, ScenePalette.TEXT, middle(slot), (top + bottom) / 2, Anchor.MIDDLE, 10.5,
+            sketch.text("slot/" + slot, ScenePalette.TEXT, flat.middle(slot), (top + bottom) / 2, Anchor.MIDDLE, 10.5,
                     Integer.toString(slot));
         }
         for (Text l : labels) {
             sketch.text(l.id(), l.style(), l.at().x(), top - RISE + l.at().y(), Anchor.MIDDLE, LABEL_SIZE, l.text());
         }
-        Connections connections = new Connections(data, table.groups());
-        double below = wiring.draw(connections) + 22;
+        double below = ends + 22;
+        List<String> notes = new ArrayList<>();
+        if (wave.isWave() && !wave.isDrawn()) {
+            notes.addAll(WindingNotes.of(sketch, table, wave));
+        } else {
+            Connections connections = new Connections(data, table.groups());
+            below = wiring.draw(connections) + 22;
+            notes.addAll(WindingNotes.of(sketch, table, wave));
+            notes.addAll(WindingNotes.of(sketch, data, connections));
+        }
         below = sketch.legend(phases, below);
-        return sketch.scene(title, 2 * LEFT + sheet, below, WindingNotes.of(sketch, data, table, connections, wave()));
-    }
-
-    private boolean wave() {
-        return data.coilType() == CoilType.WAVE && data.poles() != null && data.poles() > 0;
-    }
-
-    private static double middle(double slot) {
-        return LEFT + (slot - 0.5) * PITCH;
+        return sketch.scene(title, FlatBore.LEFT + flat.right(), below, notes);
     }
 
     /** From the middle of the slot to the side in this layer; sides beyond the second stand further out. */
@@ -90,11 +91,11 @@ final class DevelopedDrawing {
     }
 
     private double from(Placed c) {
-        return middle(c.go()) + shift(c.goLayer());
+        return flat.middle(c.go()) + shift(c.goLayer());
     }
 
     private double to(Placed c) {
-        return middle(c.go() + table.span(c)) + shift(c.backLayer());
+        return flat.middle(c.go() + table.span(c)) + shift(c.backLayer());
     }
 
     private double apex(Placed c) {
@@ -104,11 +105,7 @@ final class DevelopedDrawing {
     private double mean(List<Placed> coils) {
         double first = apex(coils.get(0));
         // Coils of a group that crosses the edge of the sheet are brought to the side of its first coil.
-        return coils.stream().mapToDouble(c -> near(apex(c), first)).average().orElse(first);
-    }
-
-    private double near(double x, double first) {
-        return x + sheet * Math.rint((first - x) / sheet);
+        return coils.stream().mapToDouble(c -> flat.near(apex(c), first)).average().orElse(first);
     }
 
     /** Places the names of the groups above their end turns, in as many rows as keeps them apart; returns the rows. */
@@ -116,7 +113,7 @@ final class DevelopedDrawing {
         int rows = 0;
         for (CoilGroup g : table.groups()) {
             String name = g.number() + " " + Phases.signed(g);
-            double x = onSheet(mean(table.coils(g)));
+            double x = flat.onSheet(mean(table.coils(g)));
             int row = 0;
             Text label = label(g, x, row, name);
             while (collides(label)) {
@@ -140,119 +137,96 @@ final class DevelopedDrawing {
 
     private void group(CoilGroup group) {
         List<Placed> coils = table.coils(group);
-        boolean spread = coils.size() > 1 && Math.abs(apex(coils.get(0)) - near(apex(coils.get(1)), apex(coils.get(0)))) < 8;
+        String style = phases.style(group);
+        coils.forEach(c -> inItsSlots(c, style));
+        if (!wave.isWave()) {
+            overlapping(group, coils, style);
+        } else if (wave.isDrawn()) {
+            onAndOn(group, coils, style);
+        }
+    }
+
+    /** Both sides of a coil and its end turn away from the connections. */
+    private void inItsSlots(Placed c, String style) {
+        side(c, c.go(), c.goLayer(), c.id() + "/go", c.forward(), style);
+        side(c, c.back(), c.backLayer(), c.id() + "/return", !c.forward(), style);
+        double rise = RISE * Math.abs(table.span(c)) / table.longestSpan();
+        flat.line(c.id() + "/end", style, 1.3, List.of(new Point(from(c), top), new Point(apex(c), top - rise),
+                new Point(to(c), top)));
+    }
+
+    /** Coils whose ends come back to their middle, each joined there to the next. */
+    private void overlapping(CoilGroup group, List<Placed> coils, String style) {
+        boolean spread = coils.size() > 1 && Math.abs(apex(coils.get(0)) - flat.near(apex(coils.get(1)), apex(coils.get(0)))) < 8;
         double first = apex(coils.get(0));
         double mean = mean(coils);
         List<double[]> coilEnds = new ArrayList<>();
         for (int i = 0; i < coils.size(); i++) {
-            double at = spread ? mean + (i - (coils.size() - 1) / 2.0) * 0.8 * PITCH : near(apex(coils.get(i)), first);
+            double at = spread ? mean + (i - (coils.size() - 1) / 2.0) * 0.8 * FlatBore.PITCH
+                    : flat.near(apex(coils.get(i)), first);
             coilEnds.add(new double[] {at - HALF_END, at + HALF_END});
         }
-        String style = phases.style(group);
-        outside(group, coilEnds, style);
+        outside(new End(group, true), coilEnds.get(0)[0], style);
+        outside(new End(group, false), coilEnds.get(coils.size() - 1)[1], style);
         for (int i = 0; i < coils.size(); i++) {
-            coil(coils.get(i), coilEnds.get(i), style);
+            Placed c = coils.get(i);
+            double[] to = coilEnds.get(i);
+            double turned = flat.near(from(c), to[0]) - from(c);
+            toItsEnd(c, from(c) + turned, c.reversed() ? to[1] : to[0], style);
+            toItsEnd(c, to(c) + turned, c.reversed() ? to[0] : to[1], style);
             if (i > 0) {
-                wrapped("group/" + group.number() + "/link/" + coils.get(i - 1).number() + "-" + coils.get(i).number(),
-                        style, 1.5, List.of(new Point(coilEnds.get(i - 1)[1], ends),
-                                new Point(coilEnds.get(i - 1)[1], ends + 5), new Point(coilEnds.get(i)[0], ends + 5),
-                                new Point(coilEnds.get(i)[0], ends)));
+                flat.line(link(coils, i), style, 1.5, List.of(new Point(coilEnds.get(i - 1)[1], ends),
+                        new Point(coilEnds.get(i - 1)[1], ends + 5), new Point(to[0], ends + 5), new Point(to[0], ends)));
             }
         }
     }
 
-    /** Brings start and finish of a group out below, each on an upright of its own. */
-    private void outside(CoilGroup group, List<double[]> coilEnds, String style) {
-        int last = coilEnds.size() - 1;
-        outside(new End(group, true), coilEnds.get(0)[0], style);
-        outside(new End(group, false), coilEnds.get(last)[1], style);
+    private void toItsEnd(Placed c, double side, double end, String style) {
+        flat.line(c.id() + "/end", style, 1.3, List.of(new Point(side, bottom), new Point(end, DEEP * RISE + bottom),
+                new Point(end, ends)));
     }
 
+    private static String link(List<Placed> coils, int i) {
+        return "group/" + coils.get(i).group().number() + "/link/" + coils.get(i - 1).number() + "-" + coils.get(i).number();
+    }
+
+    /** Coils of a wave: from the last side of each straight on to the first side of the next. */
+    private void onAndOn(CoilGroup group, List<Placed> coils, String style) {
+        for (int i = 1; i < coils.size(); i++) {
+            Placed before = coils.get(i - 1);
+            double exit = exit(before);
+            double entry = flat.middle(wave.exitSlot(before) + wave.way(before) * wave.step(before, coils.get(i)))
+                    + shift(wave.entryLayer(coils.get(i)));
+            flat.line(link(coils, i), style, 1.3, List.of(new Point(exit, bottom),
+                    new Point((exit + entry) / 2, bottom + DEEP * RISE), new Point(entry, bottom)));
+        }
+        Placed first = coils.get(0);
+        Placed last = coils.get(coils.size() - 1);
+        double start = flat.middle(wave.entrySlot(first)) + shift(wave.entryLayer(first));
+        toOutside(new End(group, true), first, start, start - wave.lean(first) * FlatBore.PITCH, style);
+        toOutside(new End(group, false), last, exit(last), exit(last) + wave.lean(last) * FlatBore.PITCH, style);
+    }
+
+    private double exit(Placed c) {
+        return flat.middle(wave.exitSlot(c)) + shift(wave.exitLayer(c));
+    }
+
+    private void toOutside(End end, Placed c, double side, double leaning, String style) {
+        toItsEnd(c, side, leaning, style);
+        outside(end, leaning, style);
+    }
+
+    /** Brings an end of a group out below, on an upright of its own. */
     private void outside(End end, double x, String style) {
-        double at = onSheet(x);
-        double free = wiring.reserve(end, at, LEFT, LEFT + sheet);
+        double at = flat.onSheet(x);
+        double free = wiring.reserve(end, at, FlatBore.LEFT, flat.right());
         sketch.line(end.id(), style, 1.5, at, ends, at, ends + 8, free, ends + 8, free, ends + 14);
         sketch.dot(end.id(), style, free, ends + 14, 2.8, end.start());
     }
 
-    private void coil(Placed c, double[] coilEnds, String style) {
-        side(c, c.go(), c.goLayer(), c.id() + "/go", c.forward(), style);
-        side(c, c.back(), c.backLayer(), c.id() + "/return", !c.forward(), style);
-        double rise = RISE * Math.abs(table.span(c)) / table.longestSpan();
-        double base = near(from(c), coilEnds[0]);
-        double shift = base - from(c);
-        double go = from(c) + shift;
-        double back = to(c) + shift;
-        wrapped(c.id() + "/end", style, 1.3, List.of(new Point(go, top), new Point((go + back) / 2, top - rise),
-                new Point(back, top)));
-        double entry = c.reversed() ? coilEnds[1] : coilEnds[0];
-        double exit = c.reversed() ? coilEnds[0] : coilEnds[1];
-        double deep = bottom + (ends - bottom) * 0.92;
-        if (wave()) {
-            double lean = wave(c) * PITCH;
-            wrapped(c.id() + "/end", style, 1.3, List.of(new Point(go, bottom), new Point(go - lean, bottom + RISE * 0.6),
-                    new Point(entry, deep), new Point(entry, ends)));
-            wrapped(c.id() + "/end", style, 1.3, List.of(new Point(back, bottom),
-                    new Point(back + lean, bottom + RISE * 0.6), new Point(exit, deep), new Point(exit, ends)));
-        } else {
-            wrapped(c.id() + "/end", style, 1.3, List.of(new Point(go, bottom), new Point(entry, deep), new Point(entry, ends)));
-            wrapped(c.id() + "/end", style, 1.3, List.of(new Point(back, bottom), new Point(exit, deep), new Point(exit, ends)));
-        }
-    }
-
-    /** How far the ends of a wave coil lean outwards: half of what is left of a pole pair, slots. */
-    private double wave(Placed c) {
-        return Math.max(0.5, (2.0 * table.slots() / data.poles() - Math.abs(table.span(c))) / 2) * Math.signum(table.span(c));
-    }
-
     private void side(Placed c, int slot, int layer, String id, boolean up, String style) {
-        double x = middle(slot) + shift(layer);
+        double x = flat.middle(slot) + shift(layer);
         sketch.line(id, style, table.layers() == 1 || layer == 1 ? 2.6 : 1.3, x, top, x, bottom);
         sketch.arrow(id + "/sense", style, x, layer % 2 == 1 ? top + 32 : bottom - 32, 0, up ? -1 : 1, 7);
-    }
-
-    private double onSheet(double x) {
-        return LEFT + ((x - LEFT) % sheet + sheet) % sheet;
-    }
-
-    /** Draws a line that may run beyond the sheet, with what runs beyond drawn at the other side. */
-    private void wrapped(String id, String style, double width, List<Point> points) {
-        for (int turn = -2; turn <= 2; turn++) {
-            double by = turn * sheet;
-            List<Point> run = new ArrayList<>();
-            for (int i = 1; i < points.size(); i++) {
-                Point a = new Point(points.get(i - 1).x() + by, points.get(i - 1).y());
-                Point b = new Point(points.get(i).x() + by, points.get(i).y());
-                if (!inside(a, b, run) && run.size() > 1) {
-                    sketch.line(id, style, width, run);
-                    run = new ArrayList<>();
-                }
-            }
-            if (run.size() > 1) {
-                sketch.line(id, style, width, run);
-            }
-        }
-    }
-
-    private boolean inside(Point a, Point b, List<Point> run) {
-        double right = LEFT + sheet;
-        if (Math.max(a.x(), b.x()) < LEFT || Math.min(a.x(), b.x()) > right) {
-            return false;
-        }
-        Point from = cut(a, b, right);
-        if (run.isEmpty()) {
-            run.add(from);
-        }
-        run.add(cut(b, a, right));
-        return b.x() >= LEFT && b.x() <= right;
-    }
-
-    /** The point itself, or where the line to the other point enters the sheet. */
-    private static Point cut(Point p, Point other, double right) {
-        double edge = p.x() < LEFT ? LEFT : Math.min(p.x(), right);
-        if (edge == p.x()) {
-            return p;
-        }
-        return new Point(edge, p.y() + (other.y() - p.y()) * (edge - p.x()) / (other.x() - p.x()));
     }
 }

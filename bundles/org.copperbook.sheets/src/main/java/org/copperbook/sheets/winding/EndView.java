@@ -53,6 +53,9 @@ final class EndView {
         table.groups().forEach(this::group);
         double below = sketch.legend(phases, 2 * cx + 2 * Sketch.TITLE);
         List<String> notes = new ArrayList<>(List.of(sketch.say("note.endView", sketch.say(data.role().isRotor() ? "ring.outer" : "ring.inner"))));
+        if (data.coilType() == WindingData.CoilType.WAVE) {
+            notes.add(sketch.say("note.waveEnd"));
+        }
         notes.addAll(WindingNotes.table(sketch, table));
         return sketch.scene(title, 2 * cx, below, notes);
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.copperbook.jobs.winding.WindingData;
-import org.copperbook.jobs.winding.WindingData.CoilType;
 
 /** What stands below a drawing: how it is read, and what the data leave open. */
 final class WindingNotes {
@@ -12,14 +11,27 @@ final class WindingNotes {
     private WindingNotes() {
     }
 
-    static List<String> of(Sketch sketch, WindingData data, SlotTable table, Connections connections, boolean wave) {
+    static List<String> of(Sketch sketch, SlotTable table, WaveOrder wave) {
         List<String> notes = new ArrayList<>();
         notes.add(sketch.say(table.layers() == 1 ? "note.oneLayer" : "note.twoLayers") + " " + sketch.say("note.read"));
-        if (data.coilType() == CoilType.WAVE && !wave) {
-            notes.add(sketch.say("note.waveWithoutPoles"));
+        if (wave.isWave()) {
+            notes.addAll(of(sketch, wave));
         }
         notes.addAll(table(sketch, table));
-        notes.addAll(of(sketch, data, connections));
+        return notes;
+    }
+
+    private static List<String> of(Sketch sketch, WaveOrder wave) {
+        if (!wave.hasPoles()) {
+            return List.of(sketch.say("note.waveWithoutPoles"));
+        }
+        if (!wave.isDrawn()) {
+            return List.of(sketch.say("note.waveOrder", wave.unclear().stream().map(g -> String.valueOf(g.number()))
+                    .collect(Collectors.joining(", "))));
+        }
+        List<String> notes = new ArrayList<>(List.of(sketch.say("note.wave")));
+        wave.creep().ifPresent(slots -> notes.add(sketch.say(slots > 0 ? "note.waveProgressive" : "note.waveRetrogressive",
+                Math.abs(slots))));
         return notes;
     }
 

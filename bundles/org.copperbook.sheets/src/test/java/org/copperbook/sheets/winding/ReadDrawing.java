@@ -54,6 +54,12 @@ final class ReadDrawing {
         return sides;
     }
 
+    /** Where a coil side stands. */
+    double x(int group, int coil, boolean go) {
+        String id = "group/" + group + "/coil/" + coil + (go ? "/go" : "/return");
+        return ((Mark.Line) scene.marks().stream().filter(m -> m.id().equals(id)).findFirst().orElseThrow()).points().get(0).x();
+    }
+
     private int slotAt(double x) {
         List<Integer> slots = new ArrayList<>();
         for (Mark m : scene.marks()) {
