@@ -1,9 +1,12 @@
 package org.copperbook.winding;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.copperbook.desk.document.JobDocument;
 import org.copperbook.desk.page.PageSite;
+import org.copperbook.desk.picture.PictureHeading;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.winding.WindingData;
@@ -29,6 +32,11 @@ public record OpenWinding(PageSite site, Words words) {
     /** The record as it stands on the screen; empty before anything is filled. */
     public Optional<WindingData> data() {
         return document().part(key(), WindingData.class);
+    }
+
+    /** What stands over a picture of this winding on paper. */
+    public List<String> heading() {
+        return PictureHeading.of(document().job(), new Windings().label(key()), LocalDate.now());
     }
 
     /** Number of rows that a list of the record has. */

@@ -5,9 +5,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.sheets.picture.PngPicture;
@@ -35,6 +37,7 @@ public final class PictureOutput {
     private final PictureCanvas canvas;
     private Function<String, Optional<Path>> where = this::chosenFile;
     private Consumer<String> saying = said -> { };
+    private Supplier<List<String>> heading = List::of;
 
     PictureOutput(PictureCanvas canvas) {
         this.canvas = canvas;
@@ -48,6 +51,16 @@ public final class PictureOutput {
     /** Tells in words what became of a file; called on the display's thread. */
     public void onSaid(Consumer<String> listener) {
         saying = listener;
+    }
+
+    /** What stands over the picture on paper; asked for when it is printed. */
+    public void headed(Supplier<List<String>> lines) {
+        heading = lines;
+    }
+
+    /** The lines that stand over the picture on paper. */
+    public List<String> heading() {
+        return heading.get();
     }
 
     /** Puts the whole picture on the clipboard. */
@@ -80,16 +93,16 @@ public final class PictureOutput {
         if (canvas.scene().isEmpty()) {
             return;
         }
-        Scene scene = canvas.scene();
         PrintDialog dialog = new PrintDialog(canvas.getShell());
         PrinterData wanted = new PrinterData();
-        wanted.orientation = PicturePage.orientation(scene);
+        wanted.orientation = PicturePage.orientation(canvas.scene());
         dialog.setPrinterData(wanted);
         PrinterData data = dialog.open();
         if (data != null) {
             Printer printer = new Printer(data);
             try {
-                saying.accept(DeskWords.text(PicturePage.print(printer, scene) ? "picture.printed" : "picture.notPrinted"));
+                saying.accept(DeskWords.text(PicturePage.print(printer, heading(), canvas.scene()) ? "picture.printed"
+                        : "picture.notPrinted"));
             } finally {
                 printer.dispose();
             }

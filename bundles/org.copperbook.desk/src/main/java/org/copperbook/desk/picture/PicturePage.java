@@ -1,7 +1,11 @@
 package org.copperbook.desk.picture;
 
 import java.io.ByteArrayInputStream;
+import java.util.ArrayList;
+import java.util.List;
+import org.copperbook.sheets.picture.Mark;
 import org.copperbook.sheets.picture.PngPicture;
+import org.copperbook.sheets.picture.Point;
 import org.copperbook.sheets.picture.Scene;
 import org.copperbook.sheets.picture.ScenePalette;
 import org.eclipse.swt.graphics.GC;
@@ -17,6 +21,10 @@ public final class PicturePage {
     private static final double MM_PER_INCH = 25.4;
     private static final double MARGIN_MM = 12;
     private static final double IMAGE_SCALE = 3;
+    private static final double HEADING_SIZE = 12;
+    private static final double HEADING_LINE = 17;
+    /** Words of 10 points are so high over a margin of 12 mm. */
+    private static final double HEADING_OF_MARGIN = 0.3;
 
     private PicturePage() {
     }
@@ -26,8 +34,8 @@ public final class PicturePage {
         return scene.width() > scene.height() ? PrinterData.LANDSCAPE : PrinterData.PORTRAIT;
     }
 
-    /** Prints a scene; false when the printer refused. */
-    public static boolean print(Printer printer, Scene scene) {
+    /** Prints a scene under its heading; false when the printer refused. */
+    static boolean print(Printer printer, List<String> heading, Scene scene) {
         if (!printer.startJob(scene.title())) {
             return false;
         }
@@ -37,7 +45,7 @@ public final class PicturePage {
         }
         GC gc = new GC(printer);
         try {
-            paint(gc, scene, printer.getClientArea(), printer.getDPI().x * MARGIN_MM / MM_PER_INCH);
+            paint(gc, heading, scene, printer.getClientArea(), printer.getDPI().x * MARGIN_MM / MM_PER_INCH);
         } finally {
             gc.dispose();
         }
@@ -47,21 +55,56 @@ public final class PicturePage {
     }
 
     /**
-     * Paints a scene as it is printed into an area, as large as it fits.
+     * Paints a scene as it is printed into an area, as large as it fits under its heading.
      *
-     * @param margin kept free on every side, in units of the area
+     * @param heading lines that stand over it
+     * @param margin  kept free on every side, in units of the area
      */
-    public static void paint(GC gc, Scene scene, Rectangle area, double margin) {
-        double scale = Math.min((area.width - 2 * margin) / scene.width(), (area.height - 2 * margin) / scene.height());
-        // As an image: the transforms that lines and words need are not those of the paper on every printer.
+    public static void paint(GC gc, List<String> heading, Scene scene, Rectangle area, double margin) {
+        double room = area.width - 2 * margin;
+        double top = margin;
+        if (!heading.isEmpty()) {
+            double scale = margin * HEADING_OF_MARGIN / HEADING_SIZE;
+            Scene over = heading(heading, room / scale);
+            image(gc, over, area.x + margin, area.y + top, scale);
+            top += over.height() * scale;
+        }
+        double scale = Math.min(room / scene.width(), (area.height - top - margin) / scene.height());
+        image(gc, scene, area.x + (area.width - scene.width() * scale) / 2, area.y + top, scale);
+    }
+
+    /** As an image: the transforms and fonts that lines and words need are not those of the paper on every printer. */
+    private static void image(GC gc, Scene scene, double x, double y, double scale) {
         ImageData data = new ImageData(new ByteArrayInputStream(PngPicture.of(scene, ScenePalette.PRINT, IMAGE_SCALE)));
         Image image = new Image(gc.getDevice(), data);
         try {
-            int width = (int) (scene.width() * scale);
-            gc.drawImage(image, 0, 0, data.width, data.height, area.x + (area.width - width) / 2, (int) (area.y + margin),
-                    width, (int) (scene.height() * scale));
+            gc.drawImage(image, 0, 0, data.width, data.height, (int) x, (int) y, (int) (scene.width() * scale),
+                    (int) (scene.height() * scale));
         } finally {
             image.dispose();
         }
+    }
+
+    private static Scene heading(List<String> lines, double width) {
+        List<Mark> marks = new ArrayList<>();
+        double y = HEADING_LINE / 2;
+        for (String line : lines) {
+            marks.add(fitting(line, y, width));
+            y += HEADING_LINE;
+        }
+        marks.add(new Mark.Line("", ScenePalette.TEXT, 1, false, List.of(new Point(0, y), new Point(width, y))));
+        return new Scene(lines.get(0), width, y + HEADING_LINE, marks);
+    }
+
+    private static Mark.Text fitting(String line, double y, double width) {
+        Mark.Text text = text(line, y);
+        for (int end = line.length() - 1; end > 0 && text.width() > width; end--) {
+            text = text(line.substring(0, end) + "\u2026", y);
+        }
+        return text;
+    }
+
+    private static Mark.Text text(String words, double y) {
+        return new Mark.Text("", ScenePalette.TEXT, new Point(0, y), Mark.Anchor.START, HEADING_SIZE, false, words);
     }
 }

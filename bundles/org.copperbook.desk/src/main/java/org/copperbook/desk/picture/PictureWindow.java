@@ -40,6 +40,7 @@ final class PictureWindow {
         Reach.ensure(shell);
         large.onPick(page::pick);
         large.output().onSaid(this::say);
+        large.output().headed(page.output()::heading);
         page.onShown(this::follow);
         page.onHighlight(this::follow);
         page.addDisposeListener(e -> shell.dispose());

@@ -80,6 +80,7 @@ public final class DrawingSection implements WindingSection {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(canvas);
         canvas.onPick(this::picked);
         canvas.output().onSaid(this::say);
+        canvas.output().headed(winding::heading);
         new PictureButtons(area, canvas).moveAbove(canvas);
         said = look.as(Look.Role.TEXT, new Label(area, SWT.WRAP));
         said.setData(Desk.ID, "winding.drawing.said");

@@ -8,11 +8,10 @@ import org.copperbook.calc.quantity.Dimension;
 import org.copperbook.calc.quantity.Quantity;
 import org.copperbook.calc.quantity.QuantityText;
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.chart.ChartArea;
 import org.copperbook.desk.document.Coalescing;
 import org.copperbook.desk.entry.Marks;
 import org.copperbook.desk.form.Form;
-import org.copperbook.desk.picture.PictureButtons;
-import org.copperbook.desk.picture.PictureCanvas;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.verdict.VerdictWords;
 import org.copperbook.jobs.Job;
@@ -21,8 +20,7 @@ import org.copperbook.jobs.check.FoundAndLeft;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.winding.WindingData;
 import org.copperbook.jobs.winding.WindingRole;
-import org.copperbook.sheets.chart.ChartScene;
-import org.copperbook.sheets.picture.Scene;
+import org.copperbook.sheets.chart.Chart;
 import org.copperbook.sheets.record.ResistanceChart;
 import org.copperbook.winding.Aside;
 import org.copperbook.winding.JobAsked;
@@ -44,18 +42,15 @@ public final class FoundLeftSection implements WindingSection {
     private static final int BAR = 5;
     private static final int DIGITS = 4;
     private static final int DIGITS_OF_U = 2;
-    private static final int BROAD = 1100;
-    private static final int MANY = 24;
 
-    private record Seen(String words, List<FoundAndLeft> rows, Scene scene) {
+    private record Seen(String words, List<FoundAndLeft> rows, Optional<Chart> chart) {
     }
 
     private final OpenWinding winding;
     private Form form;
     private Label said;
     private BarTable table;
-    private PictureCanvas picture;
-    private PictureButtons buttons;
+    private ChartArea chart;
     private JobAsked asked;
     private Coalescing<JobAsked, Seen> computing;
 
@@ -78,14 +73,11 @@ public final class FoundLeftSection implements WindingSection {
                 new BarTable.Column(words("left.state"), 0), new BarTable.Column(words("left.change"), 0),
                 new BarTable.Column(words("left.word"), 32), new BarTable.Column(words("left.limit"), 0),
                 new BarTable.Column(words("left.why"), 0)), BAR);
-        picture = new PictureCanvas(area);
-        picture.setData(Desk.ID, "left.picture");
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(picture);
-        buttons = new PictureButtons(area, picture);
-        GridDataFactory.fillDefaults().applyTo(buttons);
+        chart = new ChartArea(area, "left.picture");
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(chart);
+        chart.canvas().output().headed(winding::heading);
         show(table.table(), false);
-        show(picture, false);
-        show(buttons, false);
+        show(chart, false);
         computing = Aside.of(area, this::seen, this::show);
     }
 
@@ -116,24 +108,21 @@ public final class FoundLeftSection implements WindingSection {
         Job job = of.job();
         Optional<WindingData> data = job.part(winding.key()).map(WindingData.class::cast);
         if (data.isEmpty()) {
-            return new Seen(words("left.never", reference()), List.of(), Scene.EMPTY);
+            return new Seen(words("left.never", reference()), List.of(), Optional.empty());
         }
         WindingRole role = data.get().role();
         if (!data.get().asWound() && job.part(PartKey.windingAsWound(role)).isPresent()) {
-            return new Seen(words("left.elsewhere"), List.of(), Scene.EMPTY);
+            return new Seen(words("left.elsewhere"), List.of(), Optional.empty());
         }
         try {
             List<FoundAndLeft> rows = FoundAndLeft.of(job, of.shop(), role);
             if (rows.stream().noneMatch(r -> r.left() != null)) {
-                return new Seen(words("left.never", reference()), List.of(), Scene.EMPTY);
+                return new Seen(words("left.never", reference()), List.of(), Optional.empty());
             }
-            double width = rows.size() > MANY ? BROAD : ChartScene.WIDTH;
-            Scene scene = ResistanceChart.of(new Windings().label(winding.key()), rows,
-                    winding.site().shop().workshop().referenceCelsius(), Locale.getDefault())
-                    .map(c -> ChartScene.of(c, width, ChartScene.HEIGHT)).orElse(Scene.EMPTY);
-            return new Seen(words("left.note", reference()), rows, scene);
+            return new Seen(words("left.note", reference()), rows, ResistanceChart.of(new Windings().label(winding.key()), rows,
+                    winding.site().shop().workshop().referenceCelsius(), Locale.getDefault()));
         } catch (OutOfRange e) {
-            return new Seen(e.getMessage(), List.of(), Scene.EMPTY);
+            return new Seen(e.getMessage(), List.of(), Optional.empty());
         }
     }
 
@@ -145,11 +134,8 @@ public final class FoundLeftSection implements WindingSection {
         said.setText(seen.words());
         other |= table.show(seen.rows().stream().map(this::row).toList());
         other |= show(table.table(), !seen.rows().isEmpty());
-        other |= show(picture, !seen.scene().isEmpty());
-        other |= show(buttons, !seen.scene().isEmpty());
-        if (!seen.scene().equals(picture.scene())) {
-            picture.show(seen.scene());
-        }
+        other |= show(chart, seen.chart().isPresent());
+        seen.chart().ifPresent(chart::show);
         if (other) {
             form.relayout();
         }

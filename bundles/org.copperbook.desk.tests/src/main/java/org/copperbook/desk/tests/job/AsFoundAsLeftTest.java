@@ -7,11 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.copperbook.desk.chart.ChartArea;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.picture.PictureCanvas;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.sheets.picture.Mark;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -45,7 +48,9 @@ class AsFoundAsLeftTest {
         Path file = folder.resolve("change.svg");
         picture.output().askWhere(name -> Optional.of(file));
         picture.output().saveSvg();
-        desktop.until("the picture is saved", () -> Files.exists(file) && file.toFile().length() > 1000);
+        desktop.until("the picture is saved", () -> Files.exists(file) && file.toFile().length() > 1000
+                && label("left.picture.reading").contains(file.getFileName().toString()));
+        theCrosshairTellsTheValuesOfAGroup((ChartArea) picture.getParent(), folder.resolve("change.csv"));
 
         int resistance = desktop.grid("/groups").model().columns().stream().map(c -> c.pointer()).toList()
                 .indexOf("/resistance");
@@ -60,6 +65,20 @@ class AsFoundAsLeftTest {
         desktop.until("the old winding's page says where it is", () -> label("left.said")
                 .contains("stands on its page"));
         assertFalse(shows("left.rows"), "and does not show it twice");
+    }
+
+    private void theCrosshairTellsTheValuesOfAGroup(ChartArea chart, Path csv) throws Exception {
+        Event right = new Event();
+        right.keyCode = SWT.ARROW_RIGHT;
+        right.stateMask = SWT.MOD1;
+        chart.canvas().notifyListeners(SWT.KeyDown, right);
+        chart.canvas().notifyListeners(SWT.KeyDown, right);
+        desktop.work();
+        String place = chart.chart().x().places().get(0);
+        assertTrue(label("left.picture.reading").startsWith(place + ": As left"), label("left.picture.reading"));
+        chart.askCsvFile(() -> Optional.of(csv));
+        chart.saveCsv();
+        desktop.until("the numbers are saved", () -> Files.exists(csv) && csv.toFile().length() > 200);
     }
 
     @Test

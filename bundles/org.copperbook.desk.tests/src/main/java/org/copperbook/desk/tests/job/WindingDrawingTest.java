@@ -9,10 +9,13 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Year;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.poi.xssf.usermodel.XSSFPictureData;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -132,6 +135,31 @@ class WindingDrawingTest {
         assertEquals(SvgPicture.of(scene), Files.readString(svg, StandardCharsets.UTF_8));
         assertEquals(canvas().scene(), scene);
         assertTrue(new ImageData(png.toString()).width > 3 * scene.width() - 2);
+        inTheRecord(editor, scene);
+        desktop.press("picture.copy");
+        Clipboard clipboard = new Clipboard(Display.getCurrent());
+        ImageData copied = (ImageData) clipboard.getContents(ImageTransfer.getInstance());
+        clipboard.dispose();
+        assertEquals(2 * scene.width(), copied.width, 2);
+    }
+
+    /** The coil list of a lap winding does not say how the path of a wave runs. */
+    @Test
+    void whatCannotBeDrawnOfAWaveIsSaidOnThePageAndInTheRecord() throws Exception {
+        JobEditor editor = open();
+        editor.document().change(STATOR, "/coilType", tree -> tree.put("coilType", "WAVE"));
+        desktop.until("the drawing says so", () -> words(canvas().scene()).contains("Not drawn: end connections"));
+        assertTrue(canvas().scene().marks().stream().noneMatch(m -> m.id().startsWith("jumper/")));
+        assertTrue(SvgPicture.of(canvas().scene()).contains("Not drawn: end connections"));
+        inTheRecord(editor, canvas().scene());
+    }
+
+    private static String words(Scene scene) {
+        return scene.marks().stream().filter(m -> m instanceof Mark.Text).map(m -> ((Mark.Text) m).text())
+                .collect(Collectors.joining(" "));
+    }
+
+    private void inTheRecord(JobEditor editor, Scene scene) throws Exception {
         Path record = folder.resolve("record.xlsx");
         Judgement now = Judge.of(editor.document().job(), desktop.session().shop());
         new JobRecordWorkbook().write(editor.document().job(), now.verdicts(), now.holdPoints(), desktop.session().shop(), record);
@@ -140,11 +168,6 @@ class WindingDrawingTest {
             assertTrue(book.getAllPictures().stream().map(XSSFPictureData::getData).anyMatch(p -> Arrays.equals(p, expected)),
                     "the record holds the picture of the same scene");
         }
-        desktop.press("picture.copy");
-        Clipboard clipboard = new Clipboard(Display.getCurrent());
-        ImageData copied = (ImageData) clipboard.getContents(ImageTransfer.getInstance());
-        clipboard.dispose();
-        assertEquals(2 * scene.width(), copied.width, 2);
     }
 
     @Test
@@ -172,7 +195,7 @@ class WindingDrawingTest {
         Rectangle paper = new Rectangle(0, 0, 1169, 827);
         Image page = new Image(Display.getCurrent(), paper.width, paper.height);
         GC gc = new GC(page);
-        PicturePage.paint(gc, canvas().scene(), paper, 47);
+        PicturePage.paint(gc, canvas().output().heading(), canvas().scene(), paper, 47);
         gc.dispose();
         ImageData data = page.getImageData();
         page.dispose();
@@ -187,6 +210,26 @@ class WindingDrawingTest {
             }
         }
         assertTrue(dark > 15_000, dark + " dark dots");
+        assertTrue(dark(data, 47, 1122, 80) > 300, "the heading stands over it");
+    }
+
+    private static int dark(ImageData data, int left, int right, int bottom) {
+        int dark = 0;
+        for (int y = 0; y < bottom; y++) {
+            for (int x = left; x < right; x++) {
+                dark += data.palette.getRGB(data.getPixel(x, y)).red < 100 ? 1 : 0;
+            }
+        }
+        return dark;
+    }
+
+    @Test
+    void aPrintedPageSaysWhichJobWhichMachineWhichWindingAndWhen() throws Exception {
+        JobEditor editor = open();
+        List<String> heading = canvas().output().heading();
+        String serial = editor.document().job().nameplate().orElseThrow().serial();
+        assertTrue(heading.get(0).startsWith("Job 2026-0001: ") && heading.get(0).contains(serial), heading.get(0));
+        assertTrue(heading.get(1).startsWith("Main stator") && heading.get(1).contains(String.valueOf(Year.now())), heading.get(1));
     }
 
     private JobEditor open() throws Exception {
