@@ -55,6 +55,8 @@ public final class JobFile {
             root = json.mapper().readTree(in);
         } catch (IOException e) {
             throw BadRecordException.from("job file", e);
+        } catch (NumberFormatException e) {
+            throw new BadRecordException("job file", "", PartJson.BEYOND);
         }
         if (root == null || !root.isObject()) {
             throw new BadRecordException("job file", "", "is not a JSON object");

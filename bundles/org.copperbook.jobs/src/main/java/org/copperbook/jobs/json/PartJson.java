@@ -26,6 +26,9 @@ public final class PartJson {
     private static final int LONGEST_TEXT = 1_000_000;
     private static final int DEEPEST = 100;
 
+    /** The library lets some numbers beyond any range through to where Java makes them. */
+    static final String BEYOND = "holds a number beyond any that can be kept";
+
     private final ObjectMapper mapper;
 
     public PartJson() {
@@ -76,6 +79,8 @@ public final class PartJson {
             return checked(key, mapper.readValue(p, key.kind().type()));
         } catch (java.io.IOException e) {
             throw BadRecordException.from(key.toString(), e);
+        } catch (NumberFormatException e) {
+            throw new BadRecordException(key.toString(), "", BEYOND);
         }
     }
 

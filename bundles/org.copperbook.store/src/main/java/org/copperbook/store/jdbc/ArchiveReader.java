@@ -36,6 +36,9 @@ final class ArchiveReader {
 
     private static final int LARGEST_MANIFEST = 64 << 20;
     private static final int LARGEST_PHOTO = 256 << 20;
+    /** Records shrink to a tenth or so; what shrinks to less than this share was made to fill a disk. */
+    private static final int MOST_SHRUNK = 200;
+    private static final int NEVER_MIND = 1 << 20;
 
     private final ObjectMapper mapper = new ObjectMapper();
     private final Path archive;
@@ -73,7 +76,8 @@ final class ArchiveReader {
                 }
             }
             finish(c, manifest);
-        } catch (IOException e) {
+        } catch (IOException | IllegalArgumentException e) {
+            // The JDK refuses names that are no text with the latter.
             throw new StoreException(Kind.CORRUPT, StoreText.of("archive.unreadable", archive, e.getMessage()), e);
         }
     }
@@ -108,6 +112,9 @@ final class ArchiveReader {
         ZipEntry entry = zip.getEntry(e.name());
         if (entry == null) {
             throw bad("archive.lacks", e.name());
+        }
+        if (e.bytes() > NEVER_MIND && e.bytes() / MOST_SHRUNK > entry.getCompressedSize()) {
+            throw bad("archive.bomb", e.name());
         }
         MessageDigest sha = Chain.sha256();
         try (InputStream in = zip.getInputStream(entry);

@@ -33,6 +33,7 @@ record ArchiveTable(String file, String table, List<Column> columns, int since, 
     record Column(String name, boolean whole, boolean closed) {
     }
 
+    private static final int LONGEST_LINE = 16 << 20;
     /** SQLite's code of a broken constraint in the low byte, and the class that the SQL standard gives it. */
     private static final int PRIMARY = 0xff;
     private static final int CONSTRAINT = 19;
@@ -82,7 +83,7 @@ record ArchiveTable(String file, String table, List<Column> columns, int since, 
         long line = 0;
         try (PreparedStatement put = c.prepareStatement("INSERT INTO " + table + " (" + names() + ") VALUES ("
                 + String.join(", ", Collections.nCopies(columns.size(), "?")) + ")")) {
-            for (String text = in.readLine(); text != null; text = in.readLine()) {
+            for (String text = line(in); text != null; text = line(in)) {
                 line++;
                 JsonNode row = row(mapper, text, line);
                 for (int i = 0; i < columns.size(); i++) {
@@ -100,6 +101,21 @@ record ArchiveTable(String file, String table, List<Column> columns, int since, 
                 put(put, line);
             }
         }
+    }
+
+    /** A line of at most {@value #LONGEST_LINE} characters; nothing at the end. */
+    private static String line(BufferedReader in) throws IOException {
+        StringBuilder text = new StringBuilder();
+        for (int c = in.read(); c >= 0; c = in.read()) {
+            if (c == '\n') {
+                return text.toString();
+            }
+            if (text.length() == LONGEST_LINE) {
+                throw new IOException(StoreText.of("archive.longLine"));
+            }
+            text.append((char) c);
+        }
+        return text.isEmpty() ? null : text.toString();
     }
 
     /** A row that contradicts another is the archive's fault, not the disk's. */

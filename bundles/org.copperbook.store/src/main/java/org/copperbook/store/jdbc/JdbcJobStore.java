@@ -257,6 +257,9 @@ public final class JdbcJobStore implements JobStore {
             }
             new ArchiveReader(archive).readInto(c, tables.photos(), writing.now());
             tables.personal().protect(c);
+            // People and names that cannot be read are found now and not when somebody looks for one.
+            tables.people().all(c);
+            tables.personal().names(c);
             writing.rebuildRegister(c);
             writing.rebuildPastWindings(c);
             return archive;

@@ -5,6 +5,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -110,9 +111,17 @@ final class PersonalTable {
 
     Map<String, Instant> erased(Connection c) throws SQLException {
         Map<String, Instant> found = new LinkedHashMap<>();
-        pairs(c, "SELECT key, erased_at FROM erased ORDER BY erased_at, key")
-                .forEach((k, at) -> found.put(k, Instant.parse(at)));
+        pairs(c, "SELECT key, erased_at FROM erased ORDER BY erased_at, key").forEach((k, at) -> found.put(k, time(at)));
         return found;
+    }
+
+    /** That somebody was erased counts even where the time cannot be read. */
+    private static Instant time(String text) {
+        try {
+            return Instant.parse(text);
+        } catch (DateTimeException e) {
+            return Instant.EPOCH;
+        }
     }
 
     /** Puts everything under its key that is not yet: rows of older versions and those of an archive. */

@@ -2,6 +2,8 @@ package org.copperbook.store.jdbc;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Set;
@@ -27,11 +29,12 @@ final class PrivateText {
     private static final Pattern KEY = Pattern.compile(NAME_MARK + "[0-9a-f]{16}");
 
     private final PersonalTable table;
-    private final PartJson json;
+    /** Numbers stay character by character what they were. */
+    private final ObjectReader trees;
 
     PrivateText(PersonalTable table, PartJson json) {
         this.table = table;
-        this.json = json;
+        trees = json.mapper().reader().without(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES);
     }
 
     /** The text to chain for a part's own text; notes who is mentioned. */
@@ -57,21 +60,22 @@ final class PrivateText {
             return chained;
         }
         try {
-            JsonNode tree = json.mapper().readTree(chained);
+            JsonNode tree = trees.readTree(chained);
             PersonalFields.replace(key.kind(), tree, text -> name(c, text));
             return tree.toString();
-        } catch (JsonProcessingException e) {
+        } catch (JsonProcessingException | NumberFormatException e) {
             return chained;
         } catch (Failed e) {
             throw e.cause;
         }
     }
 
-    /** Keys of the typed names and of the contact that a chained text mentions. */
-    Set<String> mentioned(PartKey key, String chained) {
+    /** Keys of the typed names and of the contact that a chained text mentions; none when it cannot be read. */
+    Set<String> mentioned(String part, String chained) {
         try {
-            return PersonalFields.in(key.kind()) ? mentioned(json.mapper().readTree(chained), key.kind()) : Set.of();
-        } catch (JsonProcessingException e) {
+            PartKind kind = PartKey.parse(part).kind();
+            return PersonalFields.in(kind) ? mentioned(trees.readTree(chained), kind) : Set.of();
+        } catch (JsonProcessingException | IllegalArgumentException e) {
             return Set.of();
         }
     }
@@ -121,7 +125,7 @@ final class PrivateText {
 
     private JsonNode tree(String text) {
         try {
-            return json.mapper().readTree(text);
+            return trees.readTree(text);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a part was not written as JSON", e);
         }

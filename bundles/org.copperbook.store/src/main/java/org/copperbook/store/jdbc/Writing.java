@@ -116,7 +116,7 @@ final class Writing {
     }
 
     private void mention(Connection c, String jobId, String part, String chained) throws SQLException {
-        for (String key : tables.privateText().mentioned(PartKey.parse(part), chained)) {
+        for (String key : tables.privateText().mentioned(part, chained)) {
             tables.personal().use(c, key, jobId);
         }
     }
