@@ -12,8 +12,10 @@ import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import java.math.BigDecimal;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 
@@ -34,6 +36,7 @@ public final class PartJson {
     public PartJson() {
         mapper = JsonMapper.builder()
                 .addModule(new JavaTimeModule())
+                .addModule(new SimpleModule().addDeserializer(BigDecimal.class, new BoundedDecimal()))
                 .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
                 .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
                 .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)

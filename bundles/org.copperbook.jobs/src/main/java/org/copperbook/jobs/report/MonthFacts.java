@@ -31,6 +31,8 @@ import org.copperbook.jobs.signoff.SignOffs;
 public final class MonthFacts {
 
     private static final int THOUSANDTHS = 3;
+    /** Digits before the point; more are a slip of the pen, and a thousand such amounts still have to add up. */
+    private static final int MOST_DIGITS = 12;
 
     private final List<MonthFact> facts = new ArrayList<>();
     private final Job job;
@@ -139,10 +141,11 @@ public final class MonthFacts {
     }
 
     private static Optional<Long> thousandths(BigDecimal amount) {
-        BigDecimal whole = amount.setScale(THOUSANDTHS, RoundingMode.HALF_EVEN).movePointRight(THOUSANDTHS);
-        // Beyond this it is a slip of the pen, and a thousand of them still have to add up.
-        return whole.abs().compareTo(BigDecimal.valueOf(1_000_000_000_000_000L)) > 0 ? Optional.empty()
-                : Optional.of(whole.longValueExact());
+        if (amount.precision() - (long) amount.scale() > MOST_DIGITS) {
+            return Optional.empty();
+        }
+        return Optional.of(amount.setScale(THOUSANDTHS, RoundingMode.HALF_EVEN).movePointRight(THOUSANDTHS)
+                .longValueExact());
     }
 
     private void runUp(RunUp r) {
