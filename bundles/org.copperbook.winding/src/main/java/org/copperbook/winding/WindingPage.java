@@ -21,11 +21,15 @@ import org.copperbook.winding.stock.StockSection;
 public final class WindingPage extends PartPage {
 
     /** A section with its place on the form. */
+    /** What {@link #reveal} takes for the search for past windings. */
+    public static final String PAST = "#past";
+
     private record Placed(WindingSection section, Block block) {
     }
 
     private List<Placed> sections = List.of();
     private OneLineSection oneLine;
+    private PastWindingsSection past;
     private ProposalSection proposal;
 
     @Override
@@ -39,6 +43,7 @@ public final class WindingPage extends PartPage {
         WindingReadings readings = new WindingReadings(winding);
         proposal = new ProposalSection(winding);
         oneLine = new OneLineSection(winding, readings);
+        past = new PastWindingsSection(winding);
         CoilGroupsSection groups = new CoilGroupsSection(winding, readings);
         List<WindingSection> inOrder = List.of(
                 proposal,
@@ -60,13 +65,16 @@ public final class WindingPage extends PartPage {
                 new CountsSection(winding),
                 new PhotosSection(),
                 new DimensionsSection(),
-                new PastWindingsSection(winding),
+                past,
                 new FirstWindingSection(winding));
         sections = inOrder.stream().map(s -> new Placed(s, here.block(() -> s.build(here)))).toList();
     }
 
     @Override
     public boolean reveal(String pointer) {
+        if (pointer.equals(PAST)) {
+            return past.focus();
+        }
         return pointer.equals("/proposedFrom") ? proposal.focus() : super.reveal(pointer);
     }
 

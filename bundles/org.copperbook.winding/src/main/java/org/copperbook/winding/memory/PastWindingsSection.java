@@ -80,6 +80,11 @@ public final class PastWindingsSection implements WindingSection {
         found(false);
     }
 
+    /** Puts the cursor into the search; false while the section is not on the screen. */
+    public boolean focus() {
+        return said != null && !said.isDisposed() && said.getParent().isVisible() && fields.focus();
+    }
+
     private Label said(Composite area, String id) {
         Look look = Look.of(area);
         Label label = look.as(Look.Role.TEXT, new Label(area, SWT.WRAP));

@@ -93,6 +93,10 @@ final class SearchFields {
         }
     }
 
+    boolean focus() {
+        return texts.get(Field.WORDS).setFocus();
+    }
+
     private boolean motor() {
         return role == WindingRole.MOTOR_STATOR || role == WindingRole.MOTOR_ROTOR;
     }

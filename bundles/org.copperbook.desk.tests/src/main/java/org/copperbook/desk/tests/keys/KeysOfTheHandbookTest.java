@@ -19,17 +19,18 @@ import org.junit.jupiter.api.Test;
 class KeysOfTheHandbookTest {
 
     private static final String OURS = "org.copperbook.desk.keys";
-    private static final Map<String, String> COMMANDS = Map.of(
-            "Ctrl+N", "org.copperbook.desk.command.newJob",
-            "F3", "org.copperbook.desk.command.register",
-            "F12", "org.eclipse.ui.window.activateEditor",
-            "Ctrl+S", "org.eclipse.ui.file.save",
-            "Ctrl+W", "org.eclipse.ui.file.close",
-            "Ctrl+Z", "org.eclipse.ui.edit.undo",
-            "Ctrl+Y", "org.eclipse.ui.edit.redo",
-            "Ctrl+Shift+Q", "org.copperbook.desk.command.quoteWorkbook",
-            "Ctrl+Shift+R", "org.copperbook.desk.command.recordWorkbook",
-            "Ctrl+Shift+I", "org.copperbook.winding.command.takeInCards");
+    private static final Map<String, String> COMMANDS = Map.ofEntries(
+            Map.entry("Ctrl+N", "org.copperbook.desk.command.newJob"),
+            Map.entry("F3", "org.copperbook.desk.command.register"),
+            Map.entry("F12", "org.eclipse.ui.window.activateEditor"),
+            Map.entry("Ctrl+S", "org.eclipse.ui.file.save"),
+            Map.entry("Ctrl+W", "org.eclipse.ui.file.close"),
+            Map.entry("Ctrl+Z", "org.eclipse.ui.edit.undo"),
+            Map.entry("Ctrl+Y", "org.eclipse.ui.edit.redo"),
+            Map.entry("Ctrl+Shift+Q", "org.copperbook.desk.command.quoteWorkbook"),
+            Map.entry("Ctrl+Shift+R", "org.copperbook.desk.command.recordWorkbook"),
+            Map.entry("Ctrl+Shift+I", "org.copperbook.winding.command.takeInCards"),
+            Map.entry("Ctrl+Shift+F", "org.copperbook.winding.command.findPast"));
 
     private final IBindingService bindings = PlatformUI.getWorkbench().getService(IBindingService.class);
 
