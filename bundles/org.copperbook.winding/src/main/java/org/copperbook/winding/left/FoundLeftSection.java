@@ -73,7 +73,7 @@ public final class FoundLeftSection implements WindingSection {
                 new BarTable.Column(words("left.state"), 0), new BarTable.Column(words("left.change"), 0),
                 new BarTable.Column(words("left.word"), 32), new BarTable.Column(words("left.limit"), 0),
                 new BarTable.Column(words("left.why"), 0)), BAR);
-        chart = new ChartArea(area, "left.picture");
+        chart = new ChartArea(area, "chart.left");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(chart);
         chart.canvas().output().headed(winding::heading);
         show(table.table(), false);

@@ -42,14 +42,14 @@ class AsFoundAsLeftTest {
         int group5 = row("coil group 5");
         assertTrue(rows().getItem(group5).getText(1).contains("\u00b1"), "with its uncertainty");
         assertEquals("meets", rows().getItem(group5).getText(5));
-        PictureCanvas picture = (PictureCanvas) desktop.field("left.picture");
+        PictureCanvas picture = (PictureCanvas) desktop.field("chart.left");
         assertTrue(texts(picture).contains("As found") && texts(picture).contains("As left"), texts(picture));
         assertTrue(texts(picture).contains("Limit"), "the band is named: " + texts(picture));
         Path file = folder.resolve("change.svg");
         picture.output().askWhere(name -> Optional.of(file));
         picture.output().saveSvg();
         desktop.until("the picture is saved", () -> Files.exists(file) && file.toFile().length() > 1000
-                && label("left.picture.reading").contains(file.getFileName().toString()));
+                && label("chart.left.reading").contains(file.getFileName().toString()));
         theCrosshairTellsTheValuesOfAGroup((ChartArea) picture.getParent(), folder.resolve("change.csv"));
 
         int resistance = desktop.grid("/groups").model().columns().stream().map(c -> c.pointer()).toList()
@@ -75,7 +75,7 @@ class AsFoundAsLeftTest {
         chart.canvas().notifyListeners(SWT.KeyDown, right);
         desktop.work();
         String place = chart.chart().x().places().get(0);
-        assertTrue(label("left.picture.reading").startsWith(place + ": As left"), label("left.picture.reading"));
+        assertTrue(label("chart.left.reading").startsWith(place + ": As left"), label("chart.left.reading"));
         chart.askCsvFile(() -> Optional.of(csv));
         chart.saveCsv();
         desktop.until("the numbers are saved", () -> Files.exists(csv) && csv.toFile().length() > 200);
