@@ -32,7 +32,7 @@ class PluginTextsTest {
     private static final Pattern KEY = Pattern.compile("\"([a-z][A-Za-z]*(?:\\.[A-Za-z0-9]+)+)\"");
     /** Names of controls for tests and screen readers, no texts. */
     private static final String CONTROL_IDS = "open.";
-    private static final Set<String> CONTROLS = Set.of("figures.sentence", "figures.rows", "figures.detail", "left.rows",
+    private static final Set<String> CONTROLS = Set.of("figures.sentence", "figures.rows", "figures.detail", "left.rows", "chart.left",
             "count.tap", "count.tapStrands", "fault.nextStep", "fault.why");
     private static final Pattern OFFERED =
             Pattern.compile("\\.(?:choice|checks)\\([^;]*?([A-Z]\\w*(?:\\.[A-Z]\\w*)*)\\.class\\)");
