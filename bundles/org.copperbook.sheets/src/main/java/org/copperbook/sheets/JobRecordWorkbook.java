@@ -24,6 +24,7 @@ import org.copperbook.sheets.record.ComparisonSheet;
 import org.copperbook.sheets.record.CoreSheet;
 import org.copperbook.sheets.record.CoverSheet;
 import org.copperbook.sheets.record.DrawingSheet;
+import org.copperbook.sheets.record.FaultSheet;
 import org.copperbook.sheets.record.InstrumentSheet;
 import org.copperbook.sheets.record.ProcessSheet;
 import org.copperbook.sheets.record.RecordContext;
@@ -93,7 +94,8 @@ public final class JobRecordWorkbook {
     }
 
     private List<RecordSheet> sheets() {
-        List<RecordSheet> sheets = new ArrayList<>(List.of(new CoverSheet(), new BookingSheet(), new AsFoundSheet()));
+        List<RecordSheet> sheets = new ArrayList<>(List.of(new CoverSheet(), new BookingSheet(), new AsFoundSheet(),
+                new FaultSheet()));
         for (WindingRole role : WindingRole.values()) {
             sheets.add(new WindingSheet(role));
             sheets.add(new DrawingSheet(role));

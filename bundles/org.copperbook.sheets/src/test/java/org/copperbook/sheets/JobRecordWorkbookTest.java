@@ -36,6 +36,8 @@ import org.copperbook.jobs.booking.Standing;
 import org.copperbook.jobs.check.HoldPoints;
 import org.copperbook.jobs.check.JobChecks;
 import org.copperbook.jobs.check.Verdict;
+import org.copperbook.jobs.faults.FaultFinding;
+import org.copperbook.jobs.runup.RunUp;
 import org.copperbook.jobs.shop.Instrument;
 import org.copperbook.jobs.shop.Instruments;
 import org.copperbook.jobs.json.JobFile;
@@ -95,6 +97,55 @@ class JobRecordWorkbookTest {
         assertEquals(List.of("Cover", "Booking and plate", "As found", "Main stator", "Drawing Main stator", "Main rotor",
                 "Drawing Main rotor", "Rectifier set", "Core and impregnation", "Test plan", "Run-up", "Charts",
                 "Chart numbers", "As found – as left", "Verdicts", "Sign-offs", "Instruments", "Cautions"), names);
+    }
+
+    @Test
+    void theFaultFindingStandsWithSuspectsEvidenceAndCautions() throws Exception {
+        Job job = SampleRecord.job().with(PartKey.of(PartKind.FAULT_FINDING), new FaultFinding(1, List.of("low-output"),
+                Map.of("diodes-isolated", "one-shorted", "wiring-check", "right"), "Hum from the exciter.", null));
+        try (ReadBack book = written(job, SampleVerdicts.all(), true, SampleShop.shop())) {
+            List<String> texts = texts(book, "Fault finding");
+            int rectifier = texts.indexOf("rotating rectifier");
+            assertTrue(rectifier > 0 && rectifier < texts.indexOf("regulator or its supply"), texts.toString());
+            assertTrue(texts.get(rectifier + 1).matches("\\d+\\.\\d %"), texts.get(rectifier + 1));
+            assertTrue(texts.get(rectifier + 2).contains("one or more low both ways"), texts.get(rectifier + 2));
+            assertTrue(texts.stream().anyMatch(t -> t.contains("What was reported?") && t.contains("voltage low")));
+            assertTrue(texts.contains("told or tried"), texts.toString());
+            assertTrue(texts.contains("Hum from the exciter."), texts.toString());
+            assertTrue(texts.stream().anyMatch(t -> t.startsWith("• ") && t.contains("lock off")), texts.toString());
+        }
+    }
+
+    @Test
+    void heatRunFlashingAndLogStandWithAllThatWasRead() throws Exception {
+        RunUp run = (RunUp) new PartJson().read(PartKey.of(PartKind.RUN_UP), """
+                {"schema":1,"heatRuns":[{"winding":"main-stator","coldOhm":0.1,"coldCelsius":20,"coolantCelsius":24,"loadA":60,
+                "hours":3,"cooling":[{"seconds":40,"ohm":0.1},{"seconds":70,"ohm":0.13}]}],
+                "flashings":[{"batteryV":12,"seconds":1,"blockingDiode":true,"leadsOff":false,"positiveTo":"F1"}],
+                "storedCurve":{"source":"maker's sheet","points":[{"fieldA":0.5,"lineV":380}]},
+                "logs":[{"name":"run.csv","hash":"ab12","rows":1000,"used":998,"points":6,"problems":["Row 7: not a number."]}]}""");
+        try (ReadBack book = written(SampleRecord.job().with(PartKey.of(PartKind.RUN_UP), run), SampleVerdicts.all(), true,
+                SampleShop.shop())) {
+            List<String> texts = texts(book, "Run-up");
+            String all = String.join("\n", texts);
+            // 0.13 ohm: 1.3 x (235 + 20) - 235 = 96.5 degrees Celsius (IEC 60034-1, 8.6.2.3)
+            assertTrue(all.contains("0.13 Ω") && all.contains("60 A, 3 h") && all.contains("24 °C"), all);
+            assertTrue(book.workbook().getSheet("Run-up") != null && numbers(book, "Run-up").contains(96.5), all);
+            assertTrue(all.contains("blocking diode: yes") && all.contains("off the regulator: no")
+                    && all.contains("locked off: not stated"), all);
+            assertTrue(all.contains("maker's sheet") && all.contains("0.5 A 380 V"), all);
+            assertTrue(all.contains("ab12") && all.contains("Row 7: not a number.") && all.contains("6 points"), all);
+        }
+    }
+
+    private static List<Double> numbers(ReadBack book, String sheet) {
+        List<Double> numbers = new ArrayList<>();
+        book.workbook().getSheet(sheet).forEach(r -> r.forEach(c -> {
+            if (c.getCellType() == CellType.NUMERIC) {
+                numbers.add(Math.round(c.getNumericCellValue() * 1e6) / 1e6);
+            }
+        }));
+        return numbers;
     }
 
     @Test

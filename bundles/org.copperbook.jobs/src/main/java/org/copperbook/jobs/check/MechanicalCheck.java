@@ -21,6 +21,7 @@ import org.copperbook.jobs.signoff.HoldPoint;
 final class MechanicalCheck implements Check {
 
     private static final PartKey PART = PartKey.of(PartKind.RUN_UP);
+    private static final double NO_RATE = 1e-9;
     private static final double HALF_HOUR = 30;
 
     @Override
@@ -188,7 +189,9 @@ final class MechanicalCheck implements Check {
         }
         double air = a.ambientCelsius() == null || b.ambientCelsius() == null ? 0
                 : b.ambientCelsius() - a.ambientCelsius();
-        return (to - from - air) / ((b.minutes() - a.minutes()) / 60);
+        double perHour = (to - from - air) / ((b.minutes() - a.minutes()) / 60);
+        // what is left over of decimal fractions in binary is no rate
+        return Math.abs(perHour) < NO_RATE ? 0.0 : perHour;
     }
 
     private static Verdict hottest(List<BearingTemperature> all, LimitBook limits) {

@@ -48,8 +48,12 @@ public record FaultReport(String origin, List<String> notes, List<Taken> taken, 
      * @param outcome outcome by name
      * @param inWords question and outcome in words
      * @param from    reading it was picked from; empty when it was answered by hand
+     * @param cautions cautions that go with the test; empty for what was told
      */
-    public record Taken(String test, String outcome, String inWords, String from) {
+    public record Taken(String test, String outcome, String inWords, String from, List<String> cautions) {
+        public Taken {
+            cautions = List.copyOf(cautions);
+        }
     }
 
     /**
@@ -96,7 +100,8 @@ public record FaultReport(String origin, List<String> notes, List<Taken> taken, 
         Map<Finding, String> from = findings(told, picked, knowledge, notes);
         Diagnosis d = new FaultFinder(knowledge).diagnose(List.copyOf(from.keySet()));
         List<Taken> taken = new ArrayList<>();
-        from.forEach((f, where) -> taken.add(new Taken(f.test(), f.outcome(), inWords(knowledge, f), where)));
+        from.forEach((f, where) -> taken.add(new Taken(f.test(), f.outcome(), inWords(knowledge, f), where,
+                cautions(tables.test(f.test())))));
         return new FaultReport(tables.origin(), notes, taken,
                 d.suspects().stream().map(r -> line(r, knowledge)).toList(),
                 d.practice().map(p -> p.says()).orElse(""), next(d, tables),
@@ -154,15 +159,19 @@ public record FaultReport(String origin, List<String> notes, List<Taken> taken, 
     private static Optional<NextStep> next(Diagnosis d, FaultTables tables) {
         return d.nextTests().stream().findFirst().map(n -> {
             FaultTables.TestRow row = tables.test(n.test().id());
-            Set<String> cautions = new LinkedHashSet<>(row.cautions());
-            for (Hazardous h : row.hazards()) {
-                cautions.addAll(Cautions.requiredFor(h));
-            }
             return new NextStep(row.id(), FaultText.say("report.next", row.question(), row.minutes()),
                     n.byPractice() ? FaultText.say("report.next-practice")
                             : FaultText.say("report.next-information", n.bits()),
-                    row.minutes(), List.copyOf(cautions));
+                    row.minutes(), cautions(row));
         });
+    }
+
+    private static List<String> cautions(FaultTables.TestRow row) {
+        Set<String> cautions = new LinkedHashSet<>(row.cautions());
+        for (Hazardous h : row.hazards()) {
+            cautions.addAll(Cautions.requiredFor(h));
+        }
+        return List.copyOf(cautions);
     }
 
     /** How heavily a finding weighs, by its weight of evidence in bits: a factor of 8, of 2.8, of 1.4. */

@@ -19,7 +19,7 @@ import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.signoff.SignOffs;
 
 /**
- * Fingerprint of the technical record of a job: nameplate, inspection, windings, core, impregnation, rectifier set,
+ * Fingerprint of the technical record of a job: nameplate, inspection, fault finding, windings, core, impregnation, rectifier set,
  * run-up, and the concessions and judgements that settle their verdicts. A release signature carries the seal of what
  * was signed; a record that no longer has this seal is not the record that was released. What the office goes on
  * writing after the release (booking, quotes, hand-back) is not sealed.
@@ -35,8 +35,8 @@ public record Seal(String fingerprint, Map<String, String> parts, @KeepUnknown M
     public static final String DECISIONS = "decisions";
 
     private static final Set<PartKind> SEALED = Collections.unmodifiableSet(EnumSet.of(PartKind.NAMEPLATE,
-            PartKind.INSPECTION, PartKind.WINDING, PartKind.CORE, PartKind.IN_PROCESS, PartKind.IMPREGNATION,
-            PartKind.RECTIFIER, PartKind.RUN_UP));
+            PartKind.INSPECTION, PartKind.FAULT_FINDING, PartKind.WINDING, PartKind.CORE, PartKind.IN_PROCESS,
+            PartKind.IMPREGNATION, PartKind.RECTIFIER, PartKind.RUN_UP));
 
     /** Characters of a fingerprint that people read aloud: 16 hex digits, 64 bits. */
     private static final int SHORT = 16;

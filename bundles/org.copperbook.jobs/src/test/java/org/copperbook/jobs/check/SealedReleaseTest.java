@@ -23,6 +23,7 @@ import org.copperbook.jobs.signoff.Role;
 import org.copperbook.jobs.signoff.SignOffs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SealedReleaseTest {
@@ -87,6 +88,27 @@ class SealedReleaseTest {
         assertEquals(1, state.changed().size(), state.changed().toString());
         assertNotEquals(Stage.At.RELEASED, Stage.of(changed).at());
         assertTrue(Stage.of(changed).words().contains("release void"), Stage.of(changed).words());
+    }
+
+    /** Every kind of part under the seal, and none else, has its word; a part that comes after the release voids it too. */
+    @ParameterizedTest
+    @EnumSource(PartKind.class)
+    void aPartAddedAfterTheReleaseVoidsItExactlyWhenItIsUnderTheSeal(PartKind kind) {
+        PartKey key = kind == PartKind.WINDING ? PartKey.parse("winding/exciter-rotor") : kind.many()
+                ? PartKey.parse(kind.word() + "/1") : PartKey.of(kind);
+        if (kind.ofShop() || sealed.part(key).isPresent()) {
+            return;
+        }
+        String least = kind == PartKind.WINDING ? "{'schema':1,'role':'exciter-rotor','asWound':false}" : "{'schema':1}";
+        HoldPointState state = release(Bench.with(sealed, key.toString(), least));
+        assertEquals(Seal.covers(key) ? State.REOPENED : State.SIGNED, state.state());
+        assertEquals(Seal.covers(key) ? 1 : 0, state.changed().size(), state.changed().toString());
+    }
+
+    @Test
+    void whatWasFoundWhileLookingForTheFaultIsUnderTheSeal() {
+        Job changed = Bench.with(sealed, "fault-finding", "{'schema':1,'symptoms':['low-output']}");
+        assertEquals(List.of("fault finding"), release(changed).changed());
     }
 
     @Test

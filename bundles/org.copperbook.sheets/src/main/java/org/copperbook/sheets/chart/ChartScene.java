@@ -229,7 +229,9 @@ public final class ChartScene {
     private void limit(String title, double value) {
         double y = plot.placeOfY(value);
         line(ScenePalette.LIMIT, 1.4, plot.left(), y, right(), y);
-        marks.add(new Mark.Text("", ScenePalette.LIMIT, new Point(right() - 4, y - 9), Mark.Anchor.END, FONT - 1, true, title));
+        // above the line, unless the frame is too near
+        double beside = y - plot.top() < FONT + 4 ? y + 9 : y - 9;
+        marks.add(new Mark.Text("", ScenePalette.LIMIT, new Point(right() - 4, beside), Mark.Anchor.END, FONT - 1, true, title));
     }
 
     private List<LegendRow> legend() {

@@ -2,6 +2,7 @@ package org.copperbook.sheets.record;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.check.Verdict;
@@ -33,7 +34,10 @@ public final class RunUpSheet implements RecordSheet {
         }
         Sheet12 sheet = Sheet12.portrait(c, book, c.say("run-up.sheet"));
         general(c, sheet, run);
+        FlashingTable.write(c, sheet, run.flashings());
         points(c, sheet, run.points());
+        curves(c, sheet, run);
+        LogTable.write(c, sheet, run.logs());
         withstands(c, sheet, run.withstands());
         SurgeTable.write(c, sheet, PART, run.surges());
         if (!run.readings().isEmpty()) {
@@ -42,6 +46,7 @@ public final class RunUpSheet implements RecordSheet {
         }
         vibration(c, sheet, run.vibration());
         bearings(c, sheet, run.bearingTemperatures());
+        HeatRunTable.write(c, sheet, run.heatRuns());
         new VerdictRows(c, sheet).write(c.verdicts().all().stream().filter(v -> v.part().equals(PART)
                 && WITHOUT_ROW.stream().anyMatch(v.path()::startsWith)).toList());
     }
@@ -102,6 +107,19 @@ public final class RunUpSheet implements RecordSheet {
         }
         note.done();
         page.note(c.say("point.heaviest"));
+    }
+
+    /** What the curves say as a whole: the verdicts on all points together. */
+    private static void curves(RecordContext c, Sheet12 sheet, RunUp run) {
+        if (run.storedCurve() != null) {
+            String points = run.storedCurve().points().stream().filter(p -> p.fieldA() != null && p.lineV() != null)
+                    .map(p -> Amounts.number(p.fieldA(), 4) + " A " + Amounts.number(p.lineV(), 4) + " V")
+                    .collect(Collectors.joining("; "));
+            sheet.page().pair(LABEL, c.say("points.stored"), RecordContext.joined(", ", run.storedCurve().source(),
+                    sheet.amounts().with(run.storedCurve().speedRpm(), "r/min"), points));
+        }
+        new VerdictRows(c, sheet).write(c.verdicts().all().stream().filter(v -> v.part().equals(PART)
+                && v.path().equals("/points")).toList());
     }
 
     private static void withstands(RecordContext c, Sheet12 sheet, List<WithstandTest> tests) {
