@@ -32,7 +32,7 @@ final class ArchiveCommand implements Callable<Integer> {
         if (common.json()) {
             CommonOptions.print(context, Map.of("file", file.toAbsolutePath().normalize().toString()));
         } else {
-            context.out().println(BatchText.of("archive.done", common.store(context), file));
+            context.out().println(BatchText.of("archive.done", common.place(context), file));
         }
         return ExitCode.DONE;
     }

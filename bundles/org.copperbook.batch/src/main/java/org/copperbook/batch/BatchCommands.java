@@ -40,6 +40,7 @@ public final class BatchCommands {
         line.addSubcommand("erase-due", new EraseDueCommand(context));
         line.addSubcommand("archive", new ArchiveCommand(context));
         line.addSubcommand("take-in-archive", new TakeInArchiveCommand(context));
+        line.addSubcommand("copy-store", new CopyStoreCommand(context));
         line.addSubcommand("check-copy", new CheckCopyCommand(context));
         line.addSubcommand("demo", new DemoCommand(context));
         line.addSubcommand("calc", new CalcCommand(context));

@@ -2,6 +2,7 @@ package org.copperbook.batch;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.function.UnaryOperator;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.UserFolders;
@@ -16,9 +17,10 @@ import org.copperbook.store.sqlite.SqliteJobStore;
  * @param defaultStore the store when none is named
  * @param demoData     folder of the demo workshop when none is named
  * @param json         records to JSON and back
+ * @param environment  variables of the environment by name
  */
 record BatchContext(StoreOpener stores, PrintStream out, PrintStream err, Path defaultStore, Path demoData,
-        PartJson json) {
+        PartJson json, UnaryOperator<String> environment) {
 
     /** Opens the store in a file, and makes it when the file is not there. */
     @FunctionalInterface
@@ -28,6 +30,6 @@ record BatchContext(StoreOpener stores, PrintStream out, PrintStream err, Path d
 
     static BatchContext standard(PrintStream out, PrintStream err, Path demoData) {
         return new BatchContext(SqliteJobStore::open, out, err,
-                UserFolders.current().store(), demoData, new PartJson());
+                UserFolders.current().store(), demoData, new PartJson(), System::getenv);
     }
 }

@@ -1,7 +1,6 @@
 package org.copperbook.batch;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.Function;
 import org.copperbook.store.JobStore;
@@ -13,6 +12,9 @@ final class CommonOptions {
     @Option(names = "--store", paramLabel = "FILE", descriptionKey = "option.store")
     private Path store;
 
+    @Option(names = "--connection", paramLabel = "URL", descriptionKey = "option.connection")
+    private String connection;
+
     @Option(names = "--json", descriptionKey = "option.json")
     private boolean json;
 
@@ -20,26 +22,33 @@ final class CommonOptions {
         return json;
     }
 
-    /** The store's file, named or by default. */
+    /** The store's file, named or by default; of a store on a server the local one that stands for it. */
     Path store(BatchContext context) {
-        return (store == null ? context.defaultStore() : store).toAbsolutePath().normalize();
+        return place(context).file();
+    }
+
+    /** Where the store is. */
+    StorePlace place(BatchContext context) {
+        if (connection != null && store != null) {
+            throw new BadUse(BatchText.of("store.both"));
+        }
+        return connection != null ? StorePlace.connection(connection)
+                : new StorePlace.InFile((store == null ? context.defaultStore() : store).toAbsolutePath().normalize());
     }
 
     /** Whether the user named a store. */
     boolean storeNamed() {
-        return store != null;
+        return store != null || connection != null;
+    }
+
+    /** Whether the user named a store on a server. */
+    boolean onServer() {
+        return connection != null;
     }
 
     /** Works on a store that must be there already, and closes it. */
     <T> T withStore(BatchContext context, Function<JobStore, T> work) {
-        Path file = store(context);
-        if (Files.isDirectory(file)) {
-            throw new BadUse(BatchText.of("store.folder", file));
-        }
-        if (!Files.exists(file)) {
-            throw new BadUse(BatchText.of("store.missing", file));
-        }
-        try (JobStore open = context.stores().open(file)) {
+        try (JobStore open = place(context).openThere(context)) {
             return work.apply(open);
         }
     }

@@ -56,21 +56,21 @@ final class DemoCommand implements Callable<Integer> {
             throw new BadUse(BatchText.of("demo.no-data", folder));
         }
         if (common.storeNamed()) {
-            return work(folder, common.store(context));
+            return work(folder, common.place(context));
         }
         Path scratch = Files.createTempDirectory("copperbook-demo");
         try {
-            return work(folder, scratch.resolve("demo.sqlite"));
+            return work(folder, new StorePlace.InFile(scratch.resolve("demo.sqlite")));
         } finally {
             remove(scratch);
         }
     }
 
-    private int work(Path folder, Path file) {
+    private int work(Path folder, StorePlace place) {
         List<Worked> all = new ArrayList<>();
-        try (JobStore store = context.stores().open(file)) {
+        try (JobStore store = place.open(context)) {
             if (new DemoShop(folder).load(store).isEmpty()) {
-                throw new BadUse(BatchText.of("demo.store-in-use", file));
+                throw new BadUse(BatchText.of("demo.store-in-use", place));
             }
             JobWorkbooks workbooks = new JobWorkbooks(store, out);
             for (RegisterRow row : ListCommand.rows(store, "")) {

@@ -1,7 +1,6 @@
 package org.copperbook.batch;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -173,11 +172,7 @@ final class OldCardsCommand implements Callable<Integer> {
     }
 
     private CardIntake.Outcome takeIn(List<OldCard> good, List<CardReport.Line> left) {
-        Path store = common.store(context);
-        if (Files.isDirectory(store)) {
-            throw new BadUse(BatchText.of("store.folder", store));
-        }
-        try (JobStore open = context.stores().open(store)) {
+        try (JobStore open = common.place(context).open(context)) {
             CardIntake intake = new CardIntake(open.memory(), who, BatchText.of("cards.why", file.getFileName()),
                     newerRevision ? SameCard.NEW_REVISION : SameCard.REFUSE);
             return intake.run(good.iterator(), new CardIntake.Progress() {

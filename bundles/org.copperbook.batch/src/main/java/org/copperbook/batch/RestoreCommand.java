@@ -29,6 +29,9 @@ final class RestoreCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (common.onServer()) {
+            throw new BadUse(BatchText.of("restore.server"));
+        }
         Path store = common.store(context);
         Optional<Path> aside = new Restore(Clock.systemUTC()).replace(backup, store);
         if (common.json()) {

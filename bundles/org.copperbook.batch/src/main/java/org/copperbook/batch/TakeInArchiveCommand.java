@@ -29,15 +29,12 @@ final class TakeInArchiveCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path target = common.store(context);
-        if (Files.isDirectory(target)) {
-            throw new BadUse(BatchText.of("store.folder", target));
-        }
+        StorePlace target = common.place(context);
         if (!Files.isRegularFile(file)) {
             throw new BadUse(BatchText.of("file.missing", file));
         }
         AuditReport report;
-        try (JobStore store = context.stores().open(target)) {
+        try (JobStore store = target.open(context)) {
             store.takeInArchive(file);
             report = store.audit();
         }

@@ -1,6 +1,5 @@
 package org.copperbook.batch;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -60,12 +59,8 @@ final class TakeInCommand implements Callable<Integer> {
         Optional<ShopFolder> own = Optional.ofNullable(shop).map(s -> new ShopFolder(context.json(), s));
         Intake intake = new Intake(own.map(ShopFolder::parts).orElse(Map.of()),
                 own.map(ShopFolder::people).orElse(List.of()), List.of(), read.stream().map(ReadJob::job).toList());
-        Path file = common.store(context);
-        if (Files.isDirectory(file)) {
-            throw new BadUse(BatchText.of("store.folder", file));
-        }
         List<JobHandle> taken;
-        try (JobStore store = context.stores().open(file)) {
+        try (JobStore store = common.place(context).open(context)) {
             taken = store.takeIn(intake, who,
                     BatchText.of("take-in.why"), newNumber ? NumberTaken.GIVE_NEW_NUMBER : NumberTaken.REFUSE);
         }

@@ -27,7 +27,7 @@ final class VerifyCommand implements Callable<Integer> {
         if (common.json()) {
             Map<String, Object> document = new LinkedHashMap<>();
             document.put("passed", report.passed());
-            document.put("file", common.store(context).toString());
+            document.put("file", common.place(context).toString());
             document.put("jobs", report.jobs());
             document.put("revisions", report.revisions());
             report.bad().ifPresent(b -> document.put("bad", b));
@@ -39,7 +39,7 @@ final class VerifyCommand implements Callable<Integer> {
             report.problems().forEach(p -> context.out().println(OneLine.of(BatchText.of("verify.problem", p))));
             report.notes().forEach(n -> context.out().println(OneLine.of(BatchText.of("verify.note", n))));
             context.out().println(BatchText.of(report.passed() ? "verify.passed" : "verify.failed",
-                    common.store(context), report.jobs(), report.revisions()));
+                    common.place(context), report.jobs(), report.revisions()));
         }
         return report.passed() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
     }

@@ -19,6 +19,7 @@ final class BatchRun {
 
     final Path store;
     private final Path folder;
+    private String password;
 
     BatchRun(Path folder) {
         this.folder = folder;
@@ -54,13 +55,19 @@ final class BatchRun {
         return run(all.toArray(String[]::new));
     }
 
+    /** What the environment variable for the password holds from now on. */
+    void password(String secret) {
+        password = secret;
+    }
+
     Result run(String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         BatchContext standard = BatchContext.standard(new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8), DEMO);
         BatchContext here = new BatchContext(standard.stores(), standard.out(), standard.err(),
-                folder.resolve("default.sqlite"), standard.demoData(), standard.json());
+                folder.resolve("default.sqlite"), standard.demoData(), standard.json(),
+                n -> n.equals(StorePlace.PASSWORD) ? password : null);
         int exit = new BatchCommands(here).run(arguments);
         return new Result(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

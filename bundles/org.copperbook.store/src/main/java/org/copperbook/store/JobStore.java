@@ -142,6 +142,21 @@ public interface JobStore extends AutoCloseable {
     /** The windings the workshop has had. */
     WindingMemory memory();
 
+    /**
+     * Where the chain ends.
+     *
+     * @param sequence number of links
+     * @param hash     hash of the last one
+     */
+    record ChainEnd(long sequence, String hash) {
+    }
+
+    /** The end of the chain as it stands. */
+    ChainEnd chainEnd();
+
+    /** The hash of a link; nothing when the chain is not that long. */
+    Optional<String> hashOf(long sequence);
+
     /** Verifies the whole store and names the first bad link. Reads a snapshot; others may go on saving. */
     AuditReport audit();
 
@@ -171,8 +186,13 @@ public interface JobStore extends AutoCloseable {
      */
     void takeInArchive(Path archive);
 
-    /** The file that holds the store. */
+    /** The file that holds the store; of a store on a server the local file that stands for it, which need not be. */
     Path file();
+
+    /** Why this store can only be read, for people; nothing when it can be written. */
+    default Optional<String> onlyReading() {
+        return Optional.empty();
+    }
 
     /**
      * Calls the listener after every change, from whichever thread noticed it. A listener that throws is logged and

@@ -35,6 +35,14 @@ public class StoreException extends RuntimeException {
         UNREADABLE_RECORD,
         /** The number pattern of the workshop's settings cannot be used. */
         BAD_NUMBER_SERIES,
+        /** The server does not answer, or the connection broke. */
+        UNREACHABLE,
+        /** The server does not let this user in: name, password, or no such database. */
+        NO_ENTRY,
+        /** The server lets this user in, and forbids this step. */
+        FORBIDDEN,
+        /** A text holds a character that this engine cannot keep. */
+        BAD_TEXT,
         /** Reading or writing failed for another reason. */
         IO,
         CLOSED

@@ -52,6 +52,11 @@ public record UserFolders(Path home) {
         return home.resolve("demo.sqlite");
     }
 
+    /** What belongs to stores on a server on this machine. */
+    public Path shared() {
+        return home.resolve("shared");
+    }
+
     /** Typed but unsaved entries. */
     public Path journal() {
         return home.resolve("journal");

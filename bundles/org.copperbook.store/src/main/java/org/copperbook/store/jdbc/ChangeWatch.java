@@ -6,8 +6,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.copperbook.store.Change;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.StoreException;
@@ -20,10 +22,13 @@ final class ChangeWatch implements AutoCloseable {
 
     private static final System.Logger LOG = System.getLogger(ChangeWatch.class.getName());
 
+    private static final long GATHER_MILLIS = 100;
+
     private final Database database;
     private final Tables tables;
     private final Listeners listeners;
     private final ScheduledExecutorService clockwork;
+    private final AtomicBoolean soon = new AtomicBoolean();
     private final List<Range> own = new ArrayList<>();
     private long mark;
     private long seenSequence;
@@ -46,6 +51,7 @@ final class ChangeWatch implements AutoCloseable {
             return t;
         });
         clockwork.scheduleWithFixedDelay(this::look, every.toMillis(), every.toMillis(), TimeUnit.MILLISECONDS);
+        database.onNotice(this::lookSoon);
     }
 
     /** Runs a writing transaction and remembers which links it made. */
@@ -73,6 +79,21 @@ final class ChangeWatch implements AutoCloseable {
             changesOfOthers().forEach(listeners::tell);
         } catch (StoreException e) {
             LOG.log(System.Logger.Level.DEBUG, "looking for changes of others failed; tried again later", e);
+        }
+    }
+
+    /** Many notices in a row are one look: in a busy shop each save would otherwise set everybody reading. */
+    private void lookSoon() {
+        if (!soon.compareAndSet(false, true)) {
+            return;
+        }
+        try {
+            clockwork.schedule(() -> {
+                soon.set(false);
+                look();
+            }, GATHER_MILLIS, TimeUnit.MILLISECONDS);
+        } catch (RejectedExecutionException e) {
+            LOG.log(System.Logger.Level.DEBUG, "a notice came after the end", e);
         }
     }
 

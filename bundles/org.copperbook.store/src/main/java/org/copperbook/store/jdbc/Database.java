@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Optional;
+import org.copperbook.store.JobStore;
 
 /**
  * What the store needs of a database engine. Every method throws {@link org.copperbook.store.StoreException} with a
@@ -30,10 +32,23 @@ public interface Database extends AutoCloseable {
     default void scrub() {
     }
 
-    /** Writes a complete, checked copy. */
-    void backup(Path target);
+    /** Calls back, from a thread of its own, soon after anybody has written; an engine that cannot does nothing. */
+    default void onNotice(Runnable look) {
+    }
 
-    /** The file that holds the data. */
+    /** Why nothing can be written, for people; nothing when it can. */
+    default Optional<String> onlyReading() {
+        return Optional.empty();
+    }
+
+    /**
+     * Writes a complete, checked copy as a store in a file.
+     *
+     * @param store the store over this database
+     */
+    void backup(JobStore store, Path target);
+
+    /** The file that holds the data; of a server the local one that stands for it. */
     Path file();
 
     @Override

@@ -52,14 +52,32 @@ public final class JdbcJobStore implements JobStore {
     private final ChangeWatch watch;
     private final WindingMemory memory;
 
-    /** Takes over an open database whose schema is current, and closes it at the end. */
-    public JdbcJobStore(Database database, StoreOptions options) {
+    /**
+     * Takes over an open database, and closes it at the end.
+     *
+     * @throws StoreException NEWER_SCHEMA when a newer version laid it out so that nothing can be read
+     */
+    public static JobStore over(Database database, StoreOptions options) {
+        try {
+            return new JdbcJobStore(database, options);
+        } catch (RuntimeException e) {
+            database.close();
+            if (database.onlyReading().isPresent()) {
+                throw new StoreException(StoreException.Kind.NEWER_SCHEMA, StoreText.of("newerUnreadable"), e);
+            }
+            throw e;
+        }
+    }
+
+    private JdbcJobStore(Database database, StoreOptions options) {
         PartJson json = new PartJson();
         this.database = database;
         tables = Tables.with(json);
         reading = new Reading(tables, json);
         writing = new Writing(tables, reading, json, options.stageOf(), options.clock());
-        if (database.read(c -> tables.settings().number(c, SettingTable.PERSONAL_EDITION)) != PERSONAL_EDITION) {
+        boolean writable = database.onlyReading().isEmpty();
+        if (writable
+                && database.read(c -> tables.settings().number(c, SettingTable.PERSONAL_EDITION)) != PERSONAL_EDITION) {
             database.write(c -> {
                 tables.personal().protect(c);
                 tables.settings().put(c, SettingTable.PERSONAL_EDITION, Integer.toString(PERSONAL_EDITION));
@@ -67,13 +85,13 @@ public final class JdbcJobStore implements JobStore {
             });
             database.scrub();
         }
-        if (database.read(c -> tables.settings().number(c, SettingTable.REGISTER_EDITION))
+        if (writable && database.read(c -> tables.settings().number(c, SettingTable.REGISTER_EDITION))
                 != RegisterEntry.EDITION) {
             rebuildRegister();
         }
         watch = new ChangeWatch(database, tables, listeners, options.lookForChangesEvery());
         memory = new JdbcWindingMemory(database, tables.pastWindings(), writing, watch, listeners);
-        if (database.read(c -> tables.settings().number(c, SettingTable.PAST_WINDINGS_EDITION))
+        if (writable && database.read(c -> tables.settings().number(c, SettingTable.PAST_WINDINGS_EDITION))
                 != PastWindingEntry.EDITION) {
             memory.rebuild();
         }
@@ -224,6 +242,16 @@ public final class JdbcJobStore implements JobStore {
     }
 
     @Override
+    public ChainEnd chainEnd() {
+        return database.read(tables.revisions()::end);
+    }
+
+    @Override
+    public Optional<String> hashOf(long sequence) {
+        return database.read(c -> tables.revisions().hashOf(c, sequence));
+    }
+
+    @Override
     public AuditReport audit() {
         return database.readApart(this::audit);
     }
@@ -238,7 +266,12 @@ public final class JdbcJobStore implements JobStore {
 
     @Override
     public void backup(Path target) {
-        database.backup(target);
+        database.backup(this, target);
+    }
+
+    @Override
+    public Optional<String> onlyReading() {
+        return database.onlyReading();
     }
 
     @Override

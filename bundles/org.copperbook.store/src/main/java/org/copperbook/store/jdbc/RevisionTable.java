@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.copperbook.store.JobStore;
 import org.copperbook.store.Revision;
 
 /** The chained revisions. */
@@ -144,11 +145,26 @@ final class RevisionTable {
     }
 
     /** Where the chain ends. */
-    long lastSequence(Connection c) throws SQLException {
-        try (PreparedStatement q = c.prepareStatement("SELECT sequence FROM chain_head WHERE id = 1");
+    JobStore.ChainEnd end(Connection c) throws SQLException {
+        try (PreparedStatement q = c.prepareStatement("SELECT sequence, hash FROM chain_head WHERE id = 1");
                 ResultSet r = q.executeQuery()) {
             r.next();
-            return r.getLong(1);
+            return new JobStore.ChainEnd(r.getLong(1), r.getString(2));
+        }
+    }
+
+    /** The number of the last link. */
+    long lastSequence(Connection c) throws SQLException {
+        return end(c).sequence();
+    }
+
+    /** The hash of a link. */
+    Optional<String> hashOf(Connection c, long sequence) throws SQLException {
+        try (PreparedStatement q = c.prepareStatement("SELECT hash FROM revision WHERE sequence = ?")) {
+            q.setLong(1, sequence);
+            try (ResultSet r = q.executeQuery()) {
+                return r.next() ? Optional.of(r.getString(1)) : Optional.empty();
+            }
         }
     }
 

@@ -25,7 +25,8 @@ final class SearchText {
         if (text == null) {
             return "";
         }
-        String apart = Normalizer.normalize(text, Normalizer.Form.NFKD);
+        // Not every engine can compare with U+0000 in it.
+        String apart = Normalizer.normalize(text.replace("\0", ""), Normalizer.Form.NFKD);
         return MARKS.matcher(apart).replaceAll("").toUpperCase(Locale.ROOT);
     }
 

@@ -9,13 +9,16 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.locks.ReentrantLock;
+import org.copperbook.store.JobStore;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreText;
 import org.copperbook.store.files.DurableFile;
 import org.copperbook.store.jdbc.Database;
+import org.copperbook.store.jdbc.Migrations;
 import org.copperbook.store.jdbc.Work;
 
 /**
@@ -37,15 +40,18 @@ final class SqliteDatabase implements Database {
     private final SqliteErrors errors;
     private final Connection writer;
     private final Connection reader;
+    private final StoreException newer;
     private final ReentrantLock writing = new ReentrantLock();
     private final ReentrantLock reading = new ReentrantLock();
     private volatile boolean closed;
 
-    private SqliteDatabase(SqliteFile file, SqliteErrors errors, Connection writer, Connection reader) {
+    private SqliteDatabase(SqliteFile file, SqliteErrors errors, Connection writer, Connection reader,
+            StoreException newer) {
         this.file = file;
         this.errors = errors;
         this.writer = writer;
         this.reader = reader;
+        this.newer = newer;
     }
 
     /** Opens the file, made when it is not there, and brings its layout up to date. */
@@ -59,11 +65,11 @@ final class SqliteDatabase implements Database {
                 refuseOthers(file, errors);
             }
             writer = Patience.retry(file.patience(), file::writer);
-            migrate(writer, migrations);
+            StoreException newer = migrate(writer, migrations);
             if (fresh) {
                 DurableFile.forceFolder(file.path().getParent());
             }
-            return new SqliteDatabase(file, errors, writer, file.reader());
+            return new SqliteDatabase(file, errors, writer, file.reader(), newer);
         } catch (SQLException e) {
             closeQuietly(writer);
             throw errors.translate(e);
@@ -75,6 +81,9 @@ final class SqliteDatabase implements Database {
 
     @Override
     public <T> T write(Work<T> work) {
+        if (newer != null) {
+            throw new StoreException(newer.kind(), newer.getMessage(), newer);
+        }
         writing.lock();
         try {
             return transaction(writer, "BEGIN IMMEDIATE", work);
@@ -153,9 +162,14 @@ final class SqliteDatabase implements Database {
     }
 
     @Override
-    public void backup(Path target) {
+    public void backup(JobStore store, Path target) {
         checkOpen();
         new SqliteBackup(file, errors).write(target);
+    }
+
+    @Override
+    public Optional<String> onlyReading() {
+        return Optional.ofNullable(newer).map(StoreException::getMessage);
     }
 
     @Override
@@ -235,14 +249,21 @@ final class SqliteDatabase implements Database {
         }
     }
 
-    private static void migrate(Connection writer, Migrations migrations) throws SQLException {
+    /** Brings the layout up to date; of a newer one it says so and leaves it alone. */
+    private static StoreException migrate(Connection writer, Migrations migrations) throws SQLException {
         SqliteFile.run(writer, "BEGIN IMMEDIATE");
         boolean done = false;
         try {
             SqliteFile.run(writer, "PRAGMA application_id = " + SqliteFile.APPLICATION_ID);
-            migrations.apply(writer);
+            migrations.apply(writer, " STRICT");
             SqliteFile.run(writer, "COMMIT");
             done = true;
+            return null;
+        } catch (StoreException e) {
+            if (e.kind() == StoreException.Kind.NEWER_SCHEMA) {
+                return e;
+            }
+            throw e;
         } finally {
             if (!done) {
                 rollBack(writer);

@@ -22,17 +22,28 @@ import org.copperbook.store.JobStore;
 import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.Sample;
 import org.copperbook.store.StoreException;
-import org.copperbook.store.sqlite.SqliteJobStore;
+import org.copperbook.store.engines.Engine;
+import org.copperbook.store.engines.Place;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@ParameterizedClass
+@EnumSource(Engine.class)
 class ArchiveTest {
+
+    @Parameter
+    Engine engine;
 
     @TempDir
     Path folder;
+
+    private Place place;
 
     private Path zip;
     private JobHandle job;
@@ -41,7 +52,8 @@ class ArchiveTest {
     @BeforeEach
     void aShopInAnArchive() {
         zip = folder.resolve("shop.zip");
-        try (JobStore store = SqliteJobStore.open(folder.resolve("workshop.sqlite"))) {
+        place = engine.place(folder);
+        try (JobStore store = place.open()) {
             job = store.create(Sample.booking("Harbour Ice", "set \u03a9 \ud83d\udd27"), "ada");
             for (int i = 0; i < 3; i++) {
                 store.save(job.id(), Sample.NAMEPLATE, Sample.nameplate("A" + i), i, "ben", "reading " + i);
@@ -52,10 +64,14 @@ class ArchiveTest {
         }
     }
 
+    private JobStore another() {
+        return engine.place(folder.resolve("another")).open();
+    }
+
     @Test
     void everyRevisionAndHashComesBackAndTheAuditPasses() throws IOException {
-        try (JobStore was = SqliteJobStore.open(folder.resolve("workshop.sqlite"));
-                JobStore store = SqliteJobStore.open(folder.resolve("new.sqlite"))) {
+        try (JobStore was = place.open();
+                JobStore store = another()) {
             store.takeInArchive(zip);
             assertEquals(was.history(job.id(), Sample.NAMEPLATE), store.history(job.id(), Sample.NAMEPLATE));
             assertEquals(was.history(job.id(), Sample.BOOKING), store.history(job.id(), Sample.BOOKING));
@@ -77,7 +93,7 @@ class ArchiveTest {
 
     @Test
     void anArchiveOfAnArchiveIsTheSameFileByFile() throws IOException {
-        try (JobStore store = SqliteJobStore.open(folder.resolve("new.sqlite"))) {
+        try (JobStore store = another()) {
             store.takeInArchive(zip);
             store.archive(folder.resolve("again.zip"));
         }
@@ -87,7 +103,7 @@ class ArchiveTest {
 
     @Test
     void anArchiveIsNotTakenIntoAStoreThatHoldsRecordsNorWrittenOverAFile() {
-        try (JobStore store = SqliteJobStore.open(folder.resolve("workshop.sqlite"))) {
+        try (JobStore store = place.open()) {
             assertEquals(StoreException.Kind.ALREADY_THERE,
                     assertThrows(StoreException.class, () -> store.takeInArchive(zip)).kind());
             assertEquals(StoreException.Kind.ALREADY_THERE,
@@ -125,7 +141,7 @@ class ArchiveTest {
         Map<String, byte[]> all = content(zip);
         all.put("../../escaped.txt", new byte[] {1});
         Path odd = write(all);
-        try (JobStore store = SqliteJobStore.open(folder.resolve("odd").resolve("new.sqlite"))) {
+        try (JobStore store = another()) {
             store.takeInArchive(odd);
         }
         assertTrue(Files.notExists(folder.resolve("escaped.txt")));
@@ -134,7 +150,7 @@ class ArchiveTest {
 
     private void refused(Map<String, byte[]> files) throws IOException {
         Path changed = write(files);
-        try (JobStore store = SqliteJobStore.open(folder.resolve("refusing.sqlite"))) {
+        try (JobStore store = another()) {
             StoreException e = assertThrows(StoreException.class, () -> store.takeInArchive(changed));
             assertTrue(e.getMessage().contains("Nothing was taken in"), e.getMessage());
             assertEquals(0, store.audit().revisions());

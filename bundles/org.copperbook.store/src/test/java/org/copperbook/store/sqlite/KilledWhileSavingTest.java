@@ -11,7 +11,11 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.copperbook.store.AuditReport;
 import org.copperbook.store.JobStore;
-import org.copperbook.store.sqlite.Forked.Acknowledged;
+import org.copperbook.store.copy.StoreCopy;
+import org.copperbook.store.engines.Engine;
+import org.copperbook.store.engines.Forked;
+import org.copperbook.store.engines.Forked.Acknowledged;
+import org.copperbook.store.engines.Place;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -44,13 +48,9 @@ class KilledWhileSavingTest {
         Outcome all = new Outcome(0, 0, 0, 0);
         while (all.kills() < KILLS) {
             Path own = Files.createDirectory(folder.resolve("store-" + all.kills()));
-            all = all.and(kill(own.resolve("workshop.sqlite"), temp, random,
+            all = all.and(kill(Engine.SQLITE.place(own), temp, random,
                     Math.min(KILLS_OF_ONE_STORE, KILLS - all.kills())));
-            try (Stream<Path> files = Files.list(own)) {
-                for (Path f : files.toList()) {
-                    Files.delete(f);
-                }
-            }
+            StoreCopy.remove(own);
         }
         System.out.println("kill test: " + all.kills() + " kills, " + all.acknowledged() + " saves acknowledged, "
                 + all.lost() + " lost, " + all.revisions() + " revisions in the stores");
@@ -61,32 +61,32 @@ class KilledWhileSavingTest {
         }
     }
 
-    private static Outcome kill(Path file, Path temp, Random random, int atMost) throws Exception {
+    private static Outcome kill(Place place, Path temp, Random random, int atMost) throws Exception {
         List<Acknowledged> all = new ArrayList<>();
         int kills = 0;
         while (kills < atMost) {
             // Every other round two programs write at once and both are killed.
             int programs = Math.min(atMost - kills, 1 + kills % 2);
-            List<Acknowledged> round = round(file, temp, random, programs);
+            List<Acknowledged> round = round(place, temp, random, programs);
             kills += programs;
             all.addAll(round);
-            try (JobStore store = SqliteJobStore.open(file)) {
+            try (JobStore store = place.open()) {
                 assertEquals(List.of(), Forked.lost(store, round), "lost after kill " + kills);
                 AuditReport audit = store.audit();
                 assertTrue(audit.passed(), () -> audit.bad() + " " + audit.problems());
             }
         }
-        try (JobStore store = SqliteJobStore.open(file)) {
+        try (JobStore store = place.open()) {
             return new Outcome(kills, all.size(), Forked.lost(store, all).size(), store.audit().revisions());
         }
     }
 
-    private static List<Acknowledged> round(Path file, Path temp, Random random, int programs) throws Exception {
+    private static List<Acknowledged> round(Place place, Path temp, Random random, int programs) throws Exception {
         List<Forked> running = new ArrayList<>();
         List<Acknowledged> acknowledged = new ArrayList<>();
         try {
             for (int i = 0; i < programs; i++) {
-                running.add(new Forked(file, temp, random.nextLong(), 3, 0, 8));
+                running.add(new Forked(place, temp, random.nextLong(), 3, 0, 8));
             }
             for (Forked f : running) {
                 f.awaitFirst();

@@ -14,7 +14,9 @@ import java.util.concurrent.TimeUnit;
 import org.copperbook.store.AuditReport;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.StoreException;
-import org.copperbook.store.sqlite.Forked.Acknowledged;
+import org.copperbook.store.engines.Forked;
+import org.copperbook.store.engines.Forked.Acknowledged;
+import org.copperbook.store.engines.WritingProgram;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -54,8 +56,8 @@ class PowerLossTest {
                 file.toString(), "-P", file + "-wal", "-P", said.toString(),
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx96m",
                 "-XX:TieredStopAtLevel=1", "-Dcopperbook.home=" + System.getProperty("copperbook.home"), "-cp",
-                System.getProperty("java.class.path"), WritingProgram.class.getName(), file.toString(), "7", "2", "12",
-                "8").redirectOutput(said.toFile()).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+                System.getProperty("java.class.path"), WritingProgram.class.getName(), "7", "2", "12", "8",
+                file.toString()).redirectOutput(said.toFile()).redirectError(ProcessBuilder.Redirect.INHERIT).start();
         assertTrue(p.waitFor(5, TimeUnit.MINUTES), "the watched program did not end");
         assertEquals(0, p.exitValue());
     }

@@ -23,6 +23,7 @@ import org.copperbook.store.Sample;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreException.Kind;
 import org.copperbook.store.StoreOptions;
+import org.copperbook.store.jdbc.Migrations;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -120,15 +121,27 @@ class TroubleTest {
     }
 
     @Test
-    void aNewerLayoutIsRefusedAndLeftAlone() throws Exception {
-        oneJob();
+    void aNewerLayoutIsOpenedForReadingOnlyAndLeftAlone() throws Exception {
+        JobHandle job = oneJob();
         new RawFile(file).run("INSERT INTO schema_step VALUES (99, '0099-of-tomorrow', 'ff', '2030-01-01')");
         byte[] before = Files.readAllBytes(file);
-        StoreException e = refused(file);
-        assertEquals(Kind.NEWER_SCHEMA, e.kind());
-        assertTrue(e.getMessage().contains("99"), e.getMessage());
-        assertTrue(e.getMessage().contains("Update Copperbook"), e.getMessage());
+        try (JobStore store = SqliteJobStore.open(file)) {
+            assertTrue(store.onlyReading().orElseThrow().contains("99"), store.onlyReading().orElseThrow());
+            assertEquals("Harbour Ice", store.load(job.id()).booking().orElseThrow().customer());
+            StoreException e = assertThrows(StoreException.class,
+                    () -> store.create(Sample.booking("Harbour Ice", "set"), "ada"));
+            assertEquals(Kind.NEWER_SCHEMA, e.kind());
+            assertTrue(e.getMessage().contains("Update Copperbook"), e.getMessage());
+        }
         assertArrayEquals(before, Files.readAllBytes(file));
+    }
+
+    @Test
+    void aNewerLayoutThatCannotEvenBeReadIsRefused() throws Exception {
+        oneJob();
+        new RawFile(file).run("INSERT INTO schema_step VALUES (99, '0099-of-tomorrow', 'ff', '2030-01-01')",
+                "ALTER TABLE chain_head RENAME TO chain_heads");
+        assertEquals(Kind.NEWER_SCHEMA, refused(file).kind());
     }
 
     @Test
@@ -141,10 +154,10 @@ class TroubleTest {
     @Test
     void aStepThatFailsLeavesTheStoreAsItWas() {
         JobHandle job = oneJob();
-        List<String> steps = new ArrayList<>(Migrations.ALL.steps());
+        List<String> steps = new ArrayList<>(Migrations.ALL);
         steps.add("9001-fails-half-way");
         SqliteFile raw = new SqliteFile(file, Duration.ofSeconds(1), 0);
-        assertThrows(StoreException.class, () -> SqliteDatabase.open(raw, new Migrations(steps)).close());
+        assertThrows(StoreException.class, () -> SqliteDatabase.open(raw, new Migrations("sqlite", steps)).close());
         try (JobStore store = SqliteJobStore.open(file)) {
             assertEquals(job.number(), store.load(job.id()).number());
             assertThrows(SQLException.class, () -> new RawFile(file).run("DELETE FROM half_made"));

@@ -1,4 +1,4 @@
-package org.copperbook.store.sqlite;
+package org.copperbook.store.engines;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -17,7 +17,7 @@ import org.copperbook.store.JobStore;
 import org.copperbook.store.Revision;
 
 /** A running {@link WritingProgram} and what it has acknowledged so far. */
-final class Forked implements AutoCloseable {
+public final class Forked implements AutoCloseable {
 
     private final Process process;
     private final List<String> acknowledged = Collections.synchronizedList(new ArrayList<>());
@@ -25,42 +25,55 @@ final class Forked implements AutoCloseable {
     private final Thread reader;
 
     /** One acknowledged save. */
-    record Acknowledged(String jobId, String number, String part, int revision, String hash) {
+    public record Acknowledged(String jobId, String number, String part, int revision, String hash) {
 
-        static Acknowledged parse(String line) {
+        public static Acknowledged parse(String line) {
             String[] f = line.split(" ");
             return new Acknowledged(f[0], f[1], f[2], Integer.parseInt(f[3]), f[4]);
         }
     }
 
-    Forked(Path store, Path temp, long seed, int threads, int jobs, int saves) throws IOException {
-        process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx96m",
-                "-XX:TieredStopAtLevel=1", "-Djava.io.tmpdir=" + temp,
-                "-Dcopperbook.home=" + System.getProperty("copperbook.home"), "-cp",
-                System.getProperty("java.class.path"), WritingProgram.class.getName(), store.toString(),
-                Long.toString(seed), Integer.toString(threads), Integer.toString(jobs), Integer.toString(saves))
-                .redirectError(ProcessBuilder.Redirect.INHERIT).start();
+    /** Starts {@link WritingProgram} on a store. */
+    public Forked(Place store, Path temp, long seed, int threads, int jobs, int saves) throws IOException {
+        this(WritingProgram.class, arguments(store, seed, threads, jobs, saves), "-Djava.io.tmpdir=" + temp);
+    }
+
+    /** Starts a program that acknowledges as {@link WritingProgram} does. */
+    public Forked(Class<?> program, List<String> arguments, String... options) throws IOException {
+        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx96m", "-XX:TieredStopAtLevel=1", "-Dcopperbook.home=" + System.getProperty("copperbook.home")));
+        command.addAll(List.of(options));
+        command.addAll(List.of("-cp", System.getProperty("java.class.path"), program.getName()));
+        command.addAll(arguments);
+        process = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
         reader = new Thread(this::read);
         reader.setDaemon(true);
         reader.start();
     }
 
+    private static List<String> arguments(Place store, long seed, int threads, int jobs, int saves) {
+        List<String> all = new ArrayList<>(List.of(Long.toString(seed), Integer.toString(threads),
+                Integer.toString(jobs), Integer.toString(saves)));
+        all.addAll(store.arguments());
+        return all;
+    }
+
     /** Waits until the program has acknowledged its first save. */
-    void awaitFirst() throws InterruptedException {
+    public void awaitFirst() throws InterruptedException {
         if (!first.await(60, TimeUnit.SECONDS) || acknowledged.isEmpty()) {
             throw new AssertionError("the writing program acknowledged nothing");
         }
     }
 
     /** Kills it as kill -9 does and returns what it had acknowledged. */
-    List<Acknowledged> kill() throws InterruptedException {
+    public List<Acknowledged> kill() throws InterruptedException {
         process.destroyForcibly().waitFor();
         reader.join();
         return all();
     }
 
     /** Waits for its end; it must end by itself and well. */
-    List<Acknowledged> finish() throws InterruptedException {
+    public List<Acknowledged> finish() throws InterruptedException {
         if (!process.waitFor(120, TimeUnit.SECONDS) || process.exitValue() != 0) {
             throw new AssertionError("the writing program did not end well");
         }
@@ -99,7 +112,7 @@ final class Forked implements AutoCloseable {
     }
 
     /** Those of the acknowledged saves that a store does not have exactly as they were acknowledged. */
-    static List<Acknowledged> lost(JobStore store, List<Acknowledged> acknowledged) {
+    public static List<Acknowledged> lost(JobStore store, List<Acknowledged> acknowledged) {
         Set<String> jobs = new HashSet<>();
         Set<Acknowledged> kept = new HashSet<>();
         for (Acknowledged a : acknowledged) {

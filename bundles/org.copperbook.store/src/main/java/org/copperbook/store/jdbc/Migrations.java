@@ -1,4 +1,4 @@
-package org.copperbook.store.sqlite;
+package org.copperbook.store.jdbc;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -26,28 +26,45 @@ import org.copperbook.store.StoreText;
  * store has either all steps or those it had, and several programs starting at once take turns. Our own few lines
  * instead of a library, because the library at hand fails when several programs open a new file together.
  *
- * @param steps names of the steps in order; the number is their place, from 1
+ * @param engine folder that holds the steps, one for each engine
+ * @param steps  names of the steps in order; the number is their place, from 1
  */
-record Migrations(List<String> steps) {
+public record Migrations(String engine, List<String> steps) {
 
-    /** The steps of this version. */
-    static final Migrations ALL = new Migrations(List.of("0001-jobs-and-revisions", "0002-past-windings",
-            "0003-personal-data", "0004-month-facts",
-            "0005-past-windings-by-size"));
+    /** The steps of this version; every engine has each, so that a number means the same layout everywhere. */
+    public static final List<String> ALL = List.of("0001-jobs-and-revisions", "0002-past-windings",
+            "0003-personal-data", "0004-month-facts", "0005-past-windings-by-size");
 
     private record Step(String name, String checksum) {
+    }
+
+    /** All steps of this version for an engine. */
+    public static Migrations of(String engine) {
+        return new Migrations(engine, ALL);
+    }
+
+    /**
+     * Whether nothing is lacking. The store must have the table of steps.
+     *
+     * @throws StoreException as {@link #apply}
+     */
+    public boolean current(Connection c) throws SQLException {
+        Map<Integer, Step> done = done(c);
+        done.forEach(this::check);
+        return done.size() == steps.size();
     }
 
     /**
      * Applies what is lacking.
      *
+     * @param tableOptions what the engine wants to hear after the columns of the table of steps
      * @throws StoreException NEWER_SCHEMA when the store has steps this version does not know; FOREIGN_SCHEMA when one
      *                        of its steps was another text
      */
-    void apply(Connection c) throws SQLException {
+    public void apply(Connection c, String tableOptions) throws SQLException {
         try (Statement s = c.createStatement()) {
             s.executeUpdate("CREATE TABLE IF NOT EXISTS schema_step (number INTEGER PRIMARY KEY, name TEXT NOT NULL,"
-                    + " checksum TEXT NOT NULL, applied_at TEXT NOT NULL) STRICT");
+                    + " checksum TEXT NOT NULL, applied_at TEXT NOT NULL)" + tableOptions);
         }
         Map<Integer, Step> done = done(c);
         done.forEach(this::check);
@@ -92,8 +109,8 @@ record Migrations(List<String> steps) {
         }
     }
 
-    private static String text(String step) {
-        String name = "/org/copperbook/store/migrations/sqlite/" + step + ".sql";
+    private String text(String step) {
+        String name = "/org/copperbook/store/migrations/" + engine + "/" + step + ".sql";
         try (InputStream in = Migrations.class.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalStateException(name + " is not in the bundle");

@@ -1,4 +1,4 @@
-package org.copperbook.store.sqlite;
+package org.copperbook.store.engines;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -25,25 +25,31 @@ import org.copperbook.store.jdbc.Chain;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A store of six links: job 1 has booking, nameplate and three revisions of its nameplate; job 2 its booking. */
+@ParameterizedClass
+@EnumSource(Engine.class)
 class AuditTest {
+
+    @Parameter
+    Engine engine;
 
     @TempDir
     Path folder;
 
-    private Path file;
-    private RawFile raw;
+    private Place place;
     private JobHandle one;
-    private List<String> guards;
 
     @BeforeEach
     void sixLinks() throws SQLException {
-        file = folder.resolve("workshop.sqlite");
-        try (JobStore store = SqliteJobStore.open(file)) {
+        place = engine.place(folder);
+        try (JobStore store = place.open()) {
             one = store.create(Sample.booking("Harbour Ice", "set"), "ada");
             for (int i = 0; i < 4; i++) {
                 store.save(one.id(), Sample.NAMEPLATE, Sample.nameplate("A" + i), i, "ben", "reading " + i);
@@ -54,15 +60,11 @@ class AuditTest {
             assertEquals(6, whole.revisions());
             assertEquals(2, whole.jobs());
         }
-        raw = new RawFile(file);
     }
 
-    /** Changes the file as somebody would who covers their traces: the guards are put back afterwards. */
     private AuditReport after(String... statements) throws SQLException {
-        guards = raw.withoutGuards();
-        raw.run(statements);
-        raw.run(guards.toArray(String[]::new));
-        try (JobStore store = SqliteJobStore.open(file)) {
+        place.tamper(statements);
+        try (JobStore store = place.open()) {
             return store.audit();
         }
     }
@@ -95,7 +97,7 @@ class AuditTest {
     @Test
     void aTextPutInPlaceWithItsHashMadeAnewIsTampered() throws SQLException {
         Revision r;
-        try (JobStore store = SqliteJobStore.open(file)) {
+        try (JobStore store = place.open()) {
             r = store.history(one.id(), Sample.NAMEPLATE).get(1).revision();
         }
         String json = "{\"schema\":1,\"serial\":\"A9\"}";
@@ -160,7 +162,7 @@ class AuditTest {
     @Test
     void aRevisionSlippedInAtTheEndIsTampered() throws SQLException {
         Revision last;
-        try (JobStore store = SqliteJobStore.open(file)) {
+        try (JobStore store = place.open()) {
             last = store.current(store.idOf(one.number().substring(0, 5) + "0002").orElseThrow(), Sample.BOOKING)
                     .orElseThrow().revision();
         }
@@ -180,27 +182,26 @@ class AuditTest {
     void noSingleChangeToAnyRevisionPasses() throws SQLException {
         Random random = new Random(7);
         List<String> columns = List.of("job_id", "part", "saved_at", "who", "why", "json", "previous_hash", "hash");
-        raw.withoutGuards();
-        for (int i = 0; i < 60; i++) {
-            String column = columns.get(random.nextInt(columns.size()));
-            int sequence = 1 + random.nextInt(6);
-            String kept = "CREATE TEMP TABLE kept AS SELECT * FROM revision";
-            raw.run(kept, "UPDATE revision SET " + column + " = substr(" + column + ", 1, "
-                    + random.nextInt(3) + ") || 'q' || substr(" + column + ", 3) WHERE sequence = " + sequence,
-                    "CREATE TABLE IF NOT EXISTS aside AS SELECT * FROM temp.kept");
-            try (JobStore store = SqliteJobStore.open(file)) {
+        place.withoutGuards();
+        place.run("CREATE TABLE aside AS SELECT * FROM revision");
+        try (JobStore store = place.open()) {
+            for (int i = 0; i < 60; i++) {
+                String column = columns.get(random.nextInt(columns.size()));
+                int sequence = 1 + random.nextInt(6);
+                place.run("UPDATE revision SET " + column + " = substr(" + column + ", 1, " + random.nextInt(3)
+                        + ") || 'q' || substr(" + column + ", 3) WHERE sequence = " + sequence);
                 BadLink bad = bad(store.audit());
                 assertEquals(Kind.TAMPERED, bad.kind());
                 assertEquals(sequence, bad.sequence(), column);
+                place.run("DELETE FROM revision", "INSERT INTO revision SELECT * FROM aside");
             }
-            raw.run("DELETE FROM revision", "INSERT INTO revision SELECT * FROM aside", "DROP TABLE aside");
         }
     }
 
     @Test
     void missingGuardsAreReported() throws SQLException {
-        guards = raw.withoutGuards();
-        try (JobStore store = SqliteJobStore.open(file)) {
+        List<String> guards = place.withoutGuards();
+        try (JobStore store = place.open()) {
             AuditReport report = store.audit();
             assertFalse(report.passed());
             assertEquals(guards.size(), report.problems().size());
@@ -210,11 +211,11 @@ class AuditTest {
 
     @Test
     void aChangedPhotoIsReported() throws SQLException {
-        try (JobStore store = SqliteJobStore.open(file)) {
+        try (JobStore store = place.open()) {
             store.keepPhoto("abc".getBytes(StandardCharsets.UTF_8));
             assertTrue(store.audit().passed());
         }
-        AuditReport report = after("UPDATE photo SET bytes = X'00'");
+        AuditReport report = after("UPDATE photo SET hash = 'ff'");
         assertFalse(report.passed());
         assertEquals(1, report.problems().size());
     }
@@ -222,15 +223,39 @@ class AuditTest {
     @ParameterizedTest
     @ValueSource(strings = {"UPDATE revision SET json = '{}' WHERE sequence = 3", "DELETE FROM revision",
         "UPDATE revision SET sequence = 99 WHERE sequence = 3", "UPDATE job SET number = 'x'", "DELETE FROM job",
-        "INSERT OR REPLACE INTO revision SELECT sequence, job_id, part, revision, saved_at, 'eve', why, json,"
+        "INSERT INTO job SELECT id, 'x', created_at FROM job WHERE TRUE ON CONFLICT (id) DO UPDATE SET number = 'x'"})
+    void theGuardsRefuseToChangeWhatWasSaved(String statement) {
+        refused(statement);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"INSERT OR REPLACE INTO revision SELECT sequence, job_id, part, revision, saved_at, 'eve', why, json,"
             + " previous_hash, hash FROM revision WHERE sequence = 3",
         "INSERT OR REPLACE INTO job SELECT id, 'x', created_at FROM job",
         "REPLACE INTO revision SELECT 50, job_id, part, revision, saved_at, 'eve', why, json, previous_hash, 'aa'"
             + " FROM revision WHERE sequence = 3"})
-    void theGuardsRefuseToChangeWhatWasSaved(String statement) {
-        SQLException e = assertThrows(SQLException.class, () -> raw.run(statement));
+    void theGuardsRefuseToReplaceWhatWasSaved(String statement) {
+        if (engine == Engine.SQLITE) {
+            refused(statement);
+        } else {
+            assertThrows(SQLException.class, () -> place.run(statement), "the server has no such statement");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"TRUNCATE revision", "TRUNCATE job CASCADE"})
+    void theGuardsRefuseToEmptyTheTables(String statement) {
+        if (engine == Engine.POSTGRES) {
+            refused(statement);
+        } else {
+            assertThrows(SQLException.class, () -> place.run(statement), "the engine has no such statement");
+        }
+    }
+
+    private void refused(String statement) {
+        SQLException e = assertThrows(SQLException.class, () -> place.run(statement));
         assertTrue(e.getMessage().contains("never") || e.getMessage().contains("keeps"), e.getMessage());
-        try (JobStore store = SqliteJobStore.open(file)) {
+        try (JobStore store = place.open()) {
             assertTrue(store.audit().passed());
         }
     }
@@ -239,7 +264,7 @@ class AuditTest {
     void aClockSetBackIsNotedAndLosesNothing() {
         StoreOptions earlier = StoreOptions.standard()
                 .withClock(Clock.fixed(Instant.parse("2001-01-01T00:00:00Z"), ZoneOffset.UTC));
-        try (JobStore store = SqliteJobStore.open(file, earlier)) {
+        try (JobStore store = place.open(earlier)) {
             store.save(one.id(), Sample.NAMEPLATE, Sample.nameplate("late"), 4, "ben", "");
             assertEquals("late", store.load(one.id()).nameplate().orElseThrow().serial());
             AuditReport report = store.audit();

@@ -1,4 +1,4 @@
-package org.copperbook.store.sqlite;
+package org.copperbook.store.engines;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -13,10 +13,18 @@ import org.copperbook.store.LotSearch;
 import org.copperbook.store.Sample;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(Engine.class)
 class LotSearchTest {
 
     private static final PartKey RECTIFIER = PartKey.parse("rectifier");
+
+    @Parameter
+    Engine engine;
 
     @TempDir
     Path folder;
@@ -34,7 +42,7 @@ class LotSearchTest {
 
     @Test
     void theJobsThatGotALotAreFoundByTheirNumber() {
-        try (JobStore store = SqliteJobStore.open(folder.resolve("s.sqlite"))) {
+        try (JobStore store = engine.place(folder).open()) {
             JobHandle first = job(store, "2026-18");
             job(store, "2025-40");
             JobHandle third = job(store, "2026-18");
@@ -49,7 +57,7 @@ class LotSearchTest {
 
     @Test
     void onlyTheCurrentRevisionCounts() {
-        try (JobStore store = SqliteJobStore.open(folder.resolve("s.sqlite"))) {
+        try (JobStore store = engine.place(folder).open()) {
             JobHandle job = job(store, "2026-18");
             store.save(job.id(), RECTIFIER, set("2026-19"), 1, "w", "lot was read off wrongly");
             assertEquals(List.of(), store.usesOfLot("2026-18").uses());

@@ -1,4 +1,4 @@
-package org.copperbook.store.sqlite;
+package org.copperbook.store.engines;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
@@ -13,17 +13,25 @@ import org.copperbook.jobs.limits.LimitProfile;
 import org.copperbook.store.JobStore;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(Engine.class)
 class ShopLimitsTest {
 
     private static final PartKey LIMITS = PartKey.of(PartKind.LIMITS);
+
+    @Parameter
+    Engine engine;
 
     @TempDir
     Path folder;
 
     @Test
     void aShopWithoutLimitsOfItsOwnHasTheShippedOnes() {
-        try (JobStore store = SqliteJobStore.open(folder.resolve("s.sqlite"))) {
+        try (JobStore store = engine.place(folder).open()) {
             assertEquals(DefaultLimits.load(new PartJson()), store.shop().limits());
         }
     }
@@ -32,7 +40,7 @@ class ShopLimitsTest {
     void aLimitOfTheShopStandsInPlaceOfTheShippedOneAndTheOthersStay() throws Exception {
         LimitProfile own = (LimitProfile) new PartJson().read(LIMITS, "{\"schema\":1,\"name\":\"own\",\"limits\":[{\"id\":"
                 + "\"bearing.temperature\",\"upper\":80,\"unit\":\"degC\",\"why\":\"grease of the shop\"}]}");
-        try (JobStore store = SqliteJobStore.open(folder.resolve("s.sqlite"))) {
+        try (JobStore store = engine.place(folder).open()) {
             store.saveShopPart(LIMITS, own, 0, "p01", "");
             LimitProfile inForce = store.shop().limits();
             Limit limit = inForce.find("bearing.temperature").orElseThrow();

@@ -1,4 +1,4 @@
-package org.copperbook.store.sqlite;
+package org.copperbook.store.engines;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -25,21 +25,37 @@ import org.copperbook.store.Sample;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreException.Kind;
 import org.copperbook.store.StoreOptions;
-import org.copperbook.store.sqlite.Forked.Acknowledged;
+import org.copperbook.store.engines.Forked.Acknowledged;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(Engine.class)
 class NumberingTest {
+
+    @Parameter
+    Engine engine;
 
     @TempDir
     Path folder;
+
+    private Place place;
+
+    @BeforeEach
+    void choose() {
+        place = engine.place(folder);
+    }
 
     private static StoreOptions at(String instant) {
         return StoreOptions.standard().withClock(Clock.fixed(Instant.parse(instant), ZoneOffset.UTC));
     }
 
     private JobStore open(String instant) {
-        return SqliteJobStore.open(folder.resolve("workshop.sqlite"), at(instant));
+        return place.open(at(instant));
     }
 
     private static String next(JobStore store) {
@@ -116,8 +132,7 @@ class NumberingTest {
     }
 
     @Test
-    void programsThatStartTogetherOnANewFileNumberWithoutGapOrDouble() throws Exception {
-        Path file = folder.resolve("new").resolve("workshop.sqlite");
+    void programsThatStartTogetherOnANewStoreNumberWithoutGapOrDouble() throws Exception {
         Path temp = Files.createDirectory(folder.resolve("temp"));
         int programs = 4;
         int threads = 2;
@@ -126,7 +141,7 @@ class NumberingTest {
         List<String> numbers = new ArrayList<>();
         try {
             for (int i = 0; i < programs; i++) {
-                running.add(new Forked(file, temp, i, threads, jobs, 1));
+                running.add(new Forked(place, temp, i, threads, jobs, 1));
             }
             for (Forked f : running) {
                 f.finish().stream().filter(a -> a.part().equals("booking")).map(Acknowledged::number)
@@ -140,7 +155,7 @@ class NumberingTest {
         String year = numbers.get(0).substring(0, 5);
         assertEquals(new TreeSet<>(IntStream.rangeClosed(1, all).mapToObj(n -> year + "%04d".formatted(n)).toList()),
                 new TreeSet<>(numbers));
-        try (JobStore store = SqliteJobStore.open(file)) {
+        try (JobStore store = place.open()) {
             assertEquals(all, store.register(RegisterQuery.first(1)).total());
             assertTrue(store.audit().passed());
         }

@@ -1,4 +1,4 @@
-package org.copperbook.store.sqlite;
+package org.copperbook.store.engines;
 
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -13,12 +13,15 @@ import org.copperbook.store.JobStore;
 import org.copperbook.store.Sample;
 import org.copperbook.store.Saved;
 import org.copperbook.store.StoreOptions;
+import org.copperbook.store.postgres.PostgresJobStore;
+import org.copperbook.store.postgres.ServerConnection;
+import org.copperbook.store.sqlite.SqliteJobStore;
 
 /**
  * A program of its own that writes into a store and says what was acknowledged: one line
  * {@code job-id number part revision hash} after each save has returned.
  *
- * <p>Arguments: the store's file, a seed, threads, jobs per thread (0 for no end), saves per job.
+ * <p>Arguments: a seed, threads, jobs per thread (0 for no end), saves per job, and what {@link Place#arguments} gives.
  */
 public final class WritingProgram {
 
@@ -26,14 +29,14 @@ public final class WritingProgram {
     }
 
     public static void main(String[] arguments) throws InterruptedException {
-        long seed = Long.parseLong(arguments[1]);
-        int threads = Integer.parseInt(arguments[2]);
-        int jobs = Integer.parseInt(arguments[3]);
-        int saves = Integer.parseInt(arguments[4]);
+        long seed = Long.parseLong(arguments[0]);
+        int threads = Integer.parseInt(arguments[1]);
+        int jobs = Integer.parseInt(arguments[2]);
+        int saves = Integer.parseInt(arguments[3]);
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         // The engine hands its lock to nobody in turn: of two programs that never pause one can starve on a busy machine.
         StoreOptions patient = StoreOptions.standard().withPatience(Duration.ofMinutes(2));
-        try (JobStore store = SqliteJobStore.open(Path.of(arguments[0]), patient)) {
+        try (JobStore store = open(arguments, patient)) {
             List<Thread> running = new ArrayList<>();
             for (int t = 0; t < threads; t++) {
                 Random random = new Random(seed + t);
@@ -49,6 +52,11 @@ public final class WritingProgram {
                 thread.join();
             }
         }
+    }
+
+    private static JobStore open(String[] arguments, StoreOptions options) {
+        return arguments.length == 5 ? SqliteJobStore.open(Path.of(arguments[4]), options)
+                : PostgresJobStore.open(ServerConnection.parse(arguments[4]), arguments[5], options);
     }
 
     private static void write(JobStore store, Random random, int jobs, int saves, PrintStream out) {

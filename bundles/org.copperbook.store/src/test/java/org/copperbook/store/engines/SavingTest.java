@@ -1,4 +1,4 @@
-package org.copperbook.store.sqlite;
+package org.copperbook.store.engines;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -25,17 +25,27 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
+@ParameterizedClass
+@EnumSource(Engine.class)
 class SavingTest {
+
+    @Parameter
+    Engine engine;
 
     @TempDir
     Path folder;
 
+    private Place place;
     private JobStore store;
 
     @BeforeEach
     void open() {
-        store = SqliteJobStore.open(folder.resolve("shop one").resolve("workshop.sqlite"));
+        place = engine.place(folder);
+        store = place.open();
     }
 
     @AfterEach
@@ -47,9 +57,8 @@ class SavingTest {
     void aJobBookedInIsThereAfterReopening() {
         JobHandle job = store.create(Sample.booking("Harbour Ice", "standby set"), "ada");
         store.save(job.id(), Sample.NAMEPLATE, Sample.nameplate("A-17"), 0, "ben", "read off the plate");
-        Path file = store.file();
         store.close();
-        store = SqliteJobStore.open(file);
+        store = place.open();
         Job loaded = store.load(store.idOf(job.number()).orElseThrow());
         assertEquals("Harbour Ice", loaded.booking().orElseThrow().customer());
         assertEquals("A-17", loaded.nameplate().orElseThrow().serial());

@@ -1,4 +1,4 @@
-package org.copperbook.store.sqlite;
+package org.copperbook.store.engines;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -32,20 +32,30 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** The shop's own parts, its people and photos, and taking in all at once. */
+@ParameterizedClass
+@EnumSource(Engine.class)
 class ShopTest {
 
     private static final PartKey WORKSHOP = PartKey.parse("workshop");
 
+    @Parameter
+    Engine engine;
+
     @TempDir
     Path folder;
 
+    private Place place;
     private JobStore store;
 
     @BeforeEach
     void open() {
-        store = SqliteJobStore.open(folder.resolve("workshop.sqlite"));
+        place = engine.place(folder);
+        store = place.open();
     }
 
     @AfterEach
@@ -100,7 +110,7 @@ class ShopTest {
         assertEquals("Ada Mill", p.name());
         assertEquals(Set.of(Role.WINDER, Role.TESTER), p.roles());
         store.create(Sample.booking("Harbour Ice", "set"), "p1");
-        new RawFile(store.file()).run("DELETE FROM person");
+        place.run("DELETE FROM person");
         assertTrue(store.persons().isEmpty());
         assertTrue(store.audit().passed());
     }
@@ -109,7 +119,7 @@ class ShopTest {
     void whatANewerVersionKnowsOfAPersonSurvives() throws Exception {
         String original = "{\"key\":\"p1\",\"name\":\"Ada Brook\",\"active\":true,\"badge\":{\"colour\":\"red\"}}";
         ObjectMapper plain = new ObjectMapper();
-        new RawFile(store.file()).run("INSERT INTO person VALUES ('p1', '" + original + "')");
+        place.run("INSERT INTO person VALUES ('p1', '" + original + "')");
         store.savePerson(store.persons().get("p1"));
         assertEquals(plain.readTree(original),
                 plain.readTree(new PartJson().mapper().writeValueAsString(store.persons().get("p1"))));
@@ -149,7 +159,7 @@ class ShopTest {
     @Test
     void aPartOfAKindThisVersionDoesNotKnowIsNamedAndKept() throws SQLException {
         JobHandle job = store.create(Sample.booking("Harbour Ice", "set"), "ada");
-        new RawFile(store.file()).run("INSERT INTO revision VALUES (2, '" + job.id()
+        place.run("INSERT INTO revision VALUES (2, '" + job.id()
                 + "', 'balancing', 1, '2030-01-01T00:00:00Z', 'ada', '', '{\"schema\":1}', 'a', 'b')");
         assertEquals(List.of("balancing"), store.unknownParts(job.id()));
         assertEquals(Set.of(Sample.BOOKING), store.load(job.id()).parts().keySet());
@@ -158,7 +168,7 @@ class ShopTest {
     @Test
     void aRecordThatCannotBeReadIsNamedAndDoesNotStopOthers() throws SQLException {
         JobHandle job = store.create(Sample.booking("Harbour Ice", "set"), "ada");
-        new RawFile(store.file()).run("INSERT INTO revision VALUES (2, '" + job.id()
+        place.run("INSERT INTO revision VALUES (2, '" + job.id()
                 + "', 'nameplate', 1, '2030-01-01T00:00:00Z', 'ada', '', '{\"schema\":\"x\"}', 'a', 'b')",
                 "UPDATE chain_head SET sequence = 2, hash = 'b'");
         StoreException e = assertThrows(StoreException.class, () -> store.load(job.id()));

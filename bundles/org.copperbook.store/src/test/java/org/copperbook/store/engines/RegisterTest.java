@@ -1,4 +1,4 @@
-package org.copperbook.store.sqlite;
+package org.copperbook.store.engines;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -31,15 +31,19 @@ import org.copperbook.store.RegisterSort;
 import org.copperbook.store.Sample;
 import org.copperbook.store.StageOf.Standpoint;
 import org.copperbook.store.StoreOptions;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.AfterParameterizedClassInvocation;
+import org.junit.jupiter.params.BeforeParameterizedClassInvocation;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A register of 5,000 rows beside the same filter and order in plain Java. */
+@ParameterizedClass
+@EnumSource(Engine.class)
 class RegisterTest {
 
     private static final int ROWS = 5_000;
@@ -48,15 +52,18 @@ class RegisterTest {
     private static final List<String> MACHINES = List.of("standby set", "oven fan", "bilge pump", "wind turbine 9",
             "wind turbine 10", "");
 
+    @Parameter
+    Engine engine;
+
     @TempDir
     static Path folder;
 
     private static JobStore store;
     private static List<RegisterRow> all;
 
-    @BeforeAll
-    static void fill() {
-        store = SqliteJobStore.open(folder.resolve("workshop.sqlite"));
+    @BeforeParameterizedClassInvocation
+    static void fill(Engine filled) {
+        store = filled.place(folder).open();
         Random random = new Random(11);
         List<Job> jobs = new ArrayList<>();
         for (int i = 1; i <= ROWS; i++) {
@@ -77,7 +84,7 @@ class RegisterTest {
         all = store.register(RegisterQuery.first(ROWS)).rows();
     }
 
-    @AfterAll
+    @AfterParameterizedClassInvocation
     static void close() {
         store.close();
     }
@@ -170,7 +177,7 @@ class RegisterTest {
 
     @Test
     void aSaveShowsInTheRegisterAtOnceAndARebuildGivesTheSame() {
-        try (JobStore own = SqliteJobStore.open(folder.resolve("own.sqlite"),
+        try (JobStore own = engine.place(folder.resolve("own")).open(
                 StoreOptions.standard().withStageOf(j -> j.nameplate().isPresent() ? new Standpoint(1, "plate read") : new Standpoint(0, "booked in")))) {
             JobHandle job = own.create(Sample.booking("Harbour Ice", "set"), "ada");
             assertEquals("booked in", row(own).stage());
@@ -198,7 +205,7 @@ class RegisterTest {
             case "second" -> new Standpoint(2, "a, second");
             default -> throw new IllegalStateException("no stage for this");
         });
-        try (JobStore own = SqliteJobStore.open(folder.resolve("stages.sqlite"), options)) {
+        try (JobStore own = engine.place(folder.resolve("stages")).open(options)) {
             for (String machine : List.of("second", "other", "first")) {
                 own.create(Sample.booking("Harbour Ice", machine), "ada");
             }

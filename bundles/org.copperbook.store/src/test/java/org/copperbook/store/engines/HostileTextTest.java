@@ -1,4 +1,4 @@
-package org.copperbook.store.sqlite;
+package org.copperbook.store.engines;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -20,25 +20,34 @@ import org.copperbook.store.NumberTaken;
 import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.Sample;
 import org.copperbook.store.Saved;
+import org.copperbook.store.StoreException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Text that would do harm if any of it were taken for SQL. */
+@ParameterizedClass
+@EnumSource(Engine.class)
 class HostileTextTest {
 
     private final PartJson json = new PartJson();
+
+    @Parameter
+    Engine engine;
 
     @TempDir
     Path folder;
 
     @ParameterizedTest
     @ValueSource(strings = {"'; DROP TABLE revision; --", "\"); DELETE FROM job; --", "' OR '1'='1", "%' OR 1=1 --",
-        "x' UNION SELECT json FROM revision --", "${jndi:x} {0} {n} ? :a @b $c", "a\u0000b", "\ud83d\udd27 \u2126 \u202e",
+        "x' UNION SELECT json FROM revision --", "${jndi:x} {0} {n} ? :a @b $c", "\ud83d\udd27 \u2126 \u202e",
         "=cmd|' /C calc'!A0", "<![CDATA[<x>&#0;]]>", "\\", "\n\r\t", "'"})
     void everyTextFieldComesBackAsItWas(String evil) throws Exception {
-        try (JobStore store = SqliteJobStore.open(folder.resolve("workshop.sqlite"))) {
+        try (JobStore store = engine.place(folder).open()) {
             JobHandle job = store.create(Sample.booking(evil, evil), evil + "who");
             for (PartKind kind : PartKind.values()) {
                 if (kind == PartKind.BOOKING) {
@@ -64,6 +73,24 @@ class HostileTextTest {
         }
     }
 
+    @Test
+    void whatAnEngineCannotKeepIsRefusedWholeOrComesBackAsItWas() {
+        String evil = "a\u0000b";
+        try (JobStore store = engine.place(folder).open()) {
+            JobHandle job = store.create(Sample.booking("Harbour Ice", "set"), "ada");
+            try {
+                store.save(job.id(), Sample.NAMEPLATE, Sample.nameplate("A"), 0, "ada", evil);
+                assertEquals(evil, store.current(job.id(), Sample.NAMEPLATE).orElseThrow().revision().why());
+            } catch (StoreException e) {
+                assertEquals(StoreException.Kind.BAD_TEXT, e.kind());
+                assertTrue(e.getMessage().contains("U+0000"), e.getMessage());
+                assertTrue(store.current(job.id(), Sample.NAMEPLATE).isEmpty());
+            }
+            assertEquals(1, store.register(new RegisterQuery("harb\u0000our", 0, 10, null)).total());
+            assertTrue(store.audit().passed(), () -> store.audit().toString());
+        }
+    }
+
     /** A part with the text in each of its text fields. */
     private String filled(PartKind kind, String evil) {
         ObjectNode tree = json.mapper().createObjectNode();
@@ -86,7 +113,7 @@ class HostileTextTest {
     @Test
     void aFileMayBringAnyNumberAndKey() {
         String evil = "2026'); DROP TABLE job; --";
-        try (JobStore store = SqliteJobStore.open(folder.resolve("workshop.sqlite"))) {
+        try (JobStore store = engine.place(folder).open()) {
             store.takeIn(new Job(evil, evil, Map.of(Sample.BOOKING, Sample.booking("a", "b"))), "ada", "",
                     NumberTaken.REFUSE);
             assertEquals(evil, store.idOf(evil).orElseThrow());
