@@ -1,6 +1,7 @@
 package org.copperbook.jobs.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -53,8 +54,8 @@ class PlausibilityTest {
         "rectifier | {'schema':1,'positions':[{'position':'D1','torqueNm':-1}]} | positions[0].torqueNm",
         "core | {'schema':1,'runs':[{'fluxDensityT':40}]} | runs[0].fluxDensityT",
         "run-up | {'schema':1,'withstands':[{'volts':-1800}]} | withstands[0].volts",
-        "booking | {'schema':1,'spendLimit':1e-999999999} | spendLimit",
-        "quote/1 | {'schema':1,'revision':1,'alternatives':[{'lines':[{'quantity':1e999999999}]}]}"
+        "booking | {'schema':1,'spendLimit':1e-50} | spendLimit",
+        "quote/1 | {'schema':1,'revision':1,'alternatives':[{'lines':[{'quantity':1e50}]}]}"
             + " | alternatives[0].lines[0].quantity",
         "impregnation | {'schema':1,'drying':[{'minutes':-1}]} | drying[0].minutes"})
     void aFigureThatCannotBeIsNamedWithItsPlace(String key, String text, String place) throws Exception {
@@ -62,6 +63,16 @@ class PlausibilityTest {
         assertEquals(1, found.size(), found.toString());
         assertEquals(place, found.get(0).place());
         assertTrue(!found.get(0).mend().isBlank());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "booking | {'schema':1,'spendLimit':1e-999999999} | spendLimit",
+        "quote/1 | {'schema':1,'revision':1,'alternatives':[{'lines':[{'quantity':1e999999999}]}]}"
+            + " | alternatives[0].lines[0].quantity"})
+    void anExponentThatWouldExhaustTheMemoryIsRefusedWhenItIsRead(String key, String text, String place) {
+        BadRecordException refused = assertThrows(BadRecordException.class, () -> part(key, text));
+        assertTrue(refused.getMessage().contains(place), refused.getMessage());
     }
 
     @ParameterizedTest
