@@ -9,6 +9,7 @@ import org.copperbook.desk.entry.FieldUnit;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
+import org.copperbook.inspection.before.HereBefore;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.booking.Hazard;
 import org.copperbook.jobs.booking.MachineKind;
@@ -18,6 +19,8 @@ public final class BookingPage extends PartPage {
 
     private static final List<String> LOOSE_PARTS =
             List.of("regulator", "terminalBox", "coupling", "fan", "keys", "guards", "feet");
+
+    private HereBefore before;
 
     @Override
     protected Words words() {
@@ -33,6 +36,7 @@ public final class BookingPage extends PartPage {
                 .moment("/bookedAt", "booking.at")
                 .person("/bookedBy", "booking.by")
                 .text("/tag", "booking.tag");
+        before = new HereBefore(here.area("before.title"), site(), words());
         here.section("booking.machineTitle")
                 .choice("/machineKind", "booking.machineKind", MachineKind.class)
                 .text("/machine", "booking.machine")
@@ -54,6 +58,11 @@ public final class BookingPage extends PartPage {
                 .text("/note", "booking.note"))
                 .newRow(() -> site().json().mapper().createObjectNode());
         here.photos("booking.photos", "/photos");
+    }
+
+    @Override
+    protected void changed() {
+        before.follow();
     }
 
     @Override

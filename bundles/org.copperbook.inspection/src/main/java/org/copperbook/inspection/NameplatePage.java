@@ -9,6 +9,7 @@ import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.limits.Limit;
 import org.copperbook.jobs.nameplate.Nameplate;
+import org.copperbook.jobs.nameplate.PlateCrossCheck;
 import org.copperbook.jobs.winding.WindingRole;
 
 /** The rating plate, as read, with its figures checked against each other. */
@@ -103,7 +104,12 @@ public final class NameplatePage extends PartPage {
         return document().part(key(), Nameplate.class)
                 .map(crossCheck::findings)
                 .map(found -> found.isEmpty() ? words().text("plate.agrees")
-                        : String.join("\n", found.stream().map(f -> words().text(f.textKey(), f.arguments())).toList()))
+                        : String.join("\n", found.stream().map(this::sentence).toList()))
                 .orElse("");
+    }
+
+    private String sentence(PlateCrossCheck.Contradiction c) {
+        String said = words().text("plate.contradicts." + c.what(), c.arguments().toArray());
+        return c.rating() == 0 ? said : words().text("plate.ofRating", c.rating(), said);
     }
 }

@@ -1,0 +1,207 @@
+package org.copperbook.jobs.nameplate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.copperbook.jobs.nameplate.Nameplate.Rating;
+
+/**
+ * Compares the figures of a rating plate with each other, each of its ratings by itself and the ratings among each
+ * other: S = &radic;3 U I, P = S cos &phi; (a generator's output), P &le; &radic;3 U I cos &phi; (a motor's shaft), n = 120 f / p, an even
+ * number of poles, the same volts per hertz, and the ratio of voltages that a change of connection makes. Plates are
+ * rounded, so a figure counts as contradicted only beyond {@value #TOLERANCE_PERCENT} %. A contradiction is shown and
+ * never refused: the plate says what it says.
+ */
+public final class PlateCrossCheck {
+
+    /** Rounding and the plate's own tolerance together; common practice, no source. */
+    static final double TOLERANCE_PERCENT = 3;
+    /** Plates for two frequencies seldom keep volts per hertz exactly; common practice, no source. */
+    static final double FLUX_TOLERANCE_PERCENT = 15;
+    /** Below it a motor's plate was more likely misread than the motor built so; common practice, no source. */
+    static final double LEAST_EFFICIENCY = 0.3;
+    /** A loaded induction motor seldom slips more; common practice, no source. */
+    static final double MOST_SLIP = 0.15;
+
+    private static final double KILO = 1000;
+    private static final double SQRT_3 = Math.sqrt(3);
+
+    /**
+     * A contradiction.
+     *
+     * @param what      what does not agree
+     * @param rating    0 for the plate's first rating, 1 for the first of the others ...
+     * @param arguments figures for its sentence: computed and stated, or as {@link What} says
+     */
+    public record Contradiction(What what, int rating, List<Object> arguments) {
+    }
+
+    /** What can contradict what. */
+    public enum What {
+        /** kVA computed from volts and amps, and stated. */
+        APPARENT_POWER,
+        /** kW computed from kVA and power factor, and stated. */
+        POWER,
+        /** Power factor that kW and kVA give, where the plate states another that cannot be. */
+        POWER_FACTOR,
+        /** Efficiency in percent that a motor's kW, volts, amps and power factor give. */
+        EFFICIENCY,
+        /** r/min computed from frequency and poles, and stated. */
+        SPEED,
+        /** Poles stated, which are odd. */
+        ODD_POLES,
+        /** Frequency and speed stated, which no even number of poles gives. */
+        NO_POLES,
+        /** Volts per hertz of the first rating and of this one. */
+        VOLTS_PER_HERTZ,
+        /** Volts that the change of connection gives at this frequency, and stated. */
+        RECONNECTED_VOLTS
+    }
+
+    /** The contradictions; empty when the figures given agree or too few are given to say. */
+    public List<Contradiction> findings(Nameplate plate) {
+        List<Contradiction> found = new ArrayList<>();
+        boolean motor = plate.apparentPowerVA() == null
+                && plate.otherRatings().stream().allMatch(r -> r.apparentPowerVA() == null);
+        Rating first = new Rating(plate.apparentPowerVA(), plate.powerW(), plate.voltageV(), plate.connection(),
+                plate.currentA(), plate.frequencyHz(), plate.speedRpm(), plate.powerFactor(), null);
+        if (plate.poles() != null && plate.poles() % 2 != 0) {
+            found.add(new Contradiction(What.ODD_POLES, 0, List.of(plate.poles())));
+        }
+        List<Rating> all = new ArrayList<>(List.of(first));
+        all.addAll(plate.otherRatings());
+        for (int i = 0; i < all.size(); i++) {
+            OneRating one = new OneRating(all.get(i), i, plate, motor, found);
+            one.apparentPower();
+            one.power();
+            one.speed();
+            if (i > 0) {
+                one.against(first);
+            }
+        }
+        return found;
+    }
+
+    private static boolean apart(double stated, double computed, double percent) {
+        return Math.abs(stated - computed) > percent / 100 * Math.abs(computed);
+    }
+
+    /** The ratio of line voltage to that in star, for connections whose words say it. */
+    private static Optional<Double> relativeVolts(String connection) {
+        if (connection == null) {
+            return Optional.empty();
+        }
+        String words = connection.toLowerCase(Locale.ROOT);
+        boolean star = words.contains("star") || words.contains("wye");
+        if (star == words.contains("delta") || words.contains("zig")) {
+            return Optional.empty();
+        }
+        double ratio = star ? 1 : 1 / SQRT_3;
+        return Optional.of(words.contains("parallel") ? ratio / 2 : ratio);
+    }
+
+    private static boolean saysParallelOrSeries(String connection) {
+        String words = connection.toLowerCase(Locale.ROOT);
+        return words.contains("parallel") || words.contains("series");
+    }
+
+    private record OneRating(Rating r, int at, Nameplate plate, boolean motor, List<Contradiction> found) {
+
+        private void add(What what, Object... arguments) {
+            found.add(new Contradiction(what, at, List.of(arguments)));
+        }
+
+        private Optional<Double> voltAmperes() {
+            if (r.voltageV() == null || r.currentA() == null || plate.phases() == null) {
+                return Optional.empty();
+            }
+            return Optional.of((plate.phases() == 3 ? SQRT_3 : plate.phases()) * r.voltageV() * r.currentA());
+        }
+
+        private void apparentPower() {
+            voltAmperes().filter(s -> r.apparentPowerVA() != null && apart(r.apparentPowerVA(), s, TOLERANCE_PERCENT))
+                    .ifPresent(s -> add(What.APPARENT_POWER, s / KILO, r.apparentPowerVA() / KILO));
+        }
+
+        private void power() {
+            if (r.powerFactor() != null && (r.powerFactor() > 1 || r.powerFactor() <= 0)) {
+                add(What.POWER_FACTOR, r.powerFactor());
+            } else if (motor) {
+                efficiency();
+            } else if (r.apparentPowerVA() != null && r.powerW() != null) {
+                if (r.powerFactor() == null && r.powerW() > r.apparentPowerVA() * (1 + TOLERANCE_PERCENT / 100)) {
+                    add(What.POWER_FACTOR, r.powerW() / r.apparentPowerVA());
+                } else if (r.powerFactor() != null
+                        && apart(r.powerW(), r.apparentPowerVA() * r.powerFactor(), TOLERANCE_PERCENT)) {
+                    add(What.POWER, r.apparentPowerVA() * r.powerFactor() / KILO, r.powerW() / KILO);
+                }
+            }
+        }
+
+        /** More out at the shaft than goes in, or so little that a figure was misread. */
+        private void efficiency() {
+            if (r.powerW() == null) {
+                return;
+            }
+            double powerFactor = r.powerFactor() == null ? 1 : r.powerFactor();
+            voltAmperes().map(s -> r.powerW() / (s * powerFactor))
+                    .filter(e -> e > 1 + TOLERANCE_PERCENT / 100 || r.powerFactor() != null && e < LEAST_EFFICIENCY)
+                    .ifPresent(e -> add(What.EFFICIENCY, 100 * e));
+        }
+
+        private void speed() {
+            if (r.frequencyHz() == null || r.speedRpm() == null || r.speedRpm() <= 0) {
+                return;
+            }
+            if (plate.poles() == null || plate.poles() <= 0) {
+                if (!someEvenPolesFit()) {
+                    add(What.NO_POLES, r.frequencyHz(), r.speedRpm());
+                }
+                return;
+            }
+            double computed = 120 * r.frequencyHz() / plate.poles();
+            if (!fits(computed)) {
+                add(What.SPEED, computed, r.speedRpm());
+            }
+        }
+
+        private boolean someEvenPolesFit() {
+            for (int poles = 2; 120 * r.frequencyHz() / poles >= r.speedRpm() * (1 - TOLERANCE_PERCENT / 100); poles += 2) {
+                if (fits(120 * r.frequencyHz() / poles)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        private boolean fits(double synchronous) {
+            boolean slips = motor && r.speedRpm() < synchronous && r.speedRpm() > (1 - MOST_SLIP) * synchronous;
+            return slips || !apart(r.speedRpm(), synchronous, TOLERANCE_PERCENT);
+        }
+
+        private void against(Rating first) {
+            if (first.voltageV() == null || r.voltageV() == null || first.frequencyHz() == null
+                    || r.frequencyHz() == null || first.frequencyHz() <= 0 || r.frequencyHz() <= 0) {
+                return;
+            }
+            Optional<Double> was = relativeVolts(first.connection());
+            Optional<Double> is = relativeVolts(r.connection());
+            boolean sameWords = first.connection() == null ? r.connection() == null
+                    : first.connection().equalsIgnoreCase(r.connection());
+            if (sameWords) {
+                double then = first.voltageV() / first.frequencyHz();
+                double now = r.voltageV() / r.frequencyHz();
+                if (apart(now, then, FLUX_TOLERANCE_PERCENT)) {
+                    add(What.VOLTS_PER_HERTZ, then, now);
+                }
+            } else if (was.isPresent() && is.isPresent()
+                    && saysParallelOrSeries(first.connection()) == saysParallelOrSeries(r.connection())) {
+                double computed = first.voltageV() * is.get() / was.get() * r.frequencyHz() / first.frequencyHz();
+                if (apart(r.voltageV(), computed, FLUX_TOLERANCE_PERCENT)) {
+                    add(What.RECONNECTED_VOLTS, computed, r.voltageV());
+                }
+            }
+        }
+    }
+}
