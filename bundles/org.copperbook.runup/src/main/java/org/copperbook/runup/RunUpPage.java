@@ -127,7 +127,7 @@ public final class RunUpPage extends PartPage {
         liveGate.opens(() -> grid.newRow(() -> now(liveGate)));
         new LogArea(here.area("log.title"), site(), words(), liveGate::acknowledgedBy);
         here.section("runup.stored")
-                .text("/storedCurve/source", "stored.source")
+                .longText("/storedCurve/source", "stored.source")
                 .number("/storedCurve/speedRpm", "point.speed", FieldUnit.RPM);
         here.grid("runup.storedPoints", "/storedCurve/points", columns -> columns
                 .number("/fieldA", "stored.field", FieldUnit.AMPERE)
