@@ -41,7 +41,8 @@ class BadInputTest {
         "seven poles       | 'nameplate':{'schema':1,'poles':7}              | nameplate at poles | pairs",
         "huge              | 'nameplate':{'schema':1,'voltageV':1e300}       | nameplate at voltageV | correct the figure",
         "overflow          | 'nameplate':{'schema':1,'voltageV':1e999}       | nameplate at voltageV | correct the figure",
-        "bottomless        | 'booking':{'schema':1,'spendLimit':1e-999999999} | booking at spendLimit | correct the figure",
+        "too small         | 'booking':{'schema':1,'spendLimit':1e-50}          | booking at spendLimit | correct the figure",
+        "bottomless        | 'booking':{'schema':1,'spendLimit':1e-999999999} | booking at spendLimit | correct it there",
         "not a number      | 'nameplate':{'schema':1,'voltageV':NaN}         | line 1 | mend the JSON",
         "negative ohms     | 'inspection':{'schema':1,'readings':[{'id':'a','quantity':'RESISTANCE','observed':"
             + "{'kind':'VALUE','value':-0.3}}]} | inspection at readings[0].observed.value | sign",

@@ -120,7 +120,7 @@ class CommandsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"2026-0001-full-rewind,2026-0001", "2026-0005-twelve-lead-waiting,2026-0005", "2026-0007-motor-quoted,2026-0007"})
+    @CsvSource({"2026-0001-full-rewind,2026-0001", "2026-0005-twelve-lead-waiting,2026-0005", "2026-0006-lost-residual,2026-0006"})
     void aJobGoesOutAsItCameIn(String name, String number) throws IOException {
         batch.on("take-in", BatchRun.demoJob(name));
         Path out = folder.resolve("out.json");
