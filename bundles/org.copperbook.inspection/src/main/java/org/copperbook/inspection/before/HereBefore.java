@@ -27,6 +27,7 @@ import org.copperbook.store.RegisterSort;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
@@ -99,7 +100,7 @@ public final class HereBefore {
         table.addListener(SWT.Selection, e -> enable());
         table.addListener(SWT.DefaultSelection, e -> chosen().ifPresent(this::take));
         actions = new Composite(area, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(3).spacing(8, 0).applyTo(actions);
+        RowLayoutFactory.fillDefaults().wrap(true).spacing(8).applyTo(actions);
         take = button("before.take", this::take);
         returns = button("before.returns", row -> taken.returnsFrom(row.number()));
         button("before.open", this::open);
