@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.copy.StoreCopy;
 import org.copperbook.store.copy.StoreCopy.Copied;
+import org.copperbook.store.files.OwnFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -60,7 +61,7 @@ final class CopyStoreCommand implements Callable<Integer> {
             try (JobStore a = source.openThere(context); JobStore b = target.open(context)) {
                 return StoreCopy.copy(a, b, scratch);
             } finally {
-                StoreCopy.remove(scratch);
+                OwnFolder.remove(scratch);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -4,16 +4,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.copperbook.calc.verdict.Outcome;
 import org.copperbook.jobs.check.HoldPointState;
 import org.copperbook.jobs.json.BadRecordException;
 import org.copperbook.store.JobStore;
+import org.copperbook.store.files.OwnFolder;
 import org.copperbook.store.RegisterRow;
 import org.copperbook.store.demo.DemoShop;
 import picocli.CommandLine.Command;
@@ -62,7 +61,7 @@ final class DemoCommand implements Callable<Integer> {
         try {
             return work(folder, new StorePlace.InFile(scratch.resolve("demo.sqlite")));
         } finally {
-            remove(scratch);
+            OwnFolder.remove(scratch);
         }
     }
 
@@ -125,13 +124,5 @@ final class DemoCommand implements Callable<Integer> {
         d.put("holdPoints", w.judged().points());
         d.put("workbooks", w.workbooks().stream().map(Path::toString).toList());
         return d;
-    }
-
-    private static void remove(Path folder) throws IOException {
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(p);
-            }
-        }
     }
 }

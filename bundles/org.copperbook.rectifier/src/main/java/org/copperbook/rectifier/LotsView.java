@@ -16,7 +16,6 @@ import org.copperbook.jobs.lot.LotUse;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.LotSearch;
 import org.copperbook.store.StoreException;
-import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -27,7 +26,6 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.part.ViewPart;
 
 /** Which jobs got a lot of diodes or resin. A row opens its job. */
@@ -134,11 +132,7 @@ public final class LotsView extends ViewPart {
     private void open() {
         if (table.getSelectionCount() == 1) {
             LotUse use = (LotUse) table.getSelection()[0].getData();
-            try {
-                getSite().getPage().openEditor(new JobInput(use.jobId(), use.number()), Desk.EDITOR);
-            } catch (PartInitException e) {
-                ILog.of(LotsView.class).error("job " + use.number() + " could not be opened", e);
-            }
+            new JobInput(use.jobId(), use.number()).openIn(getSite().getPage());
         }
     }
 }

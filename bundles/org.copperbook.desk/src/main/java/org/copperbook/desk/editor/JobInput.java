@@ -1,10 +1,14 @@
 package org.copperbook.desk.editor;
 
 import java.util.UUID;
+import org.copperbook.desk.Desk;
 import org.copperbook.desk.text.DeskWords;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IPersistableElement;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
 
 /**
  * A job to be opened: one of the store's, or a machine being booked in that has no number before it is first saved.
@@ -17,6 +21,15 @@ public record JobInput(String jobId, String number) implements IEditorInput {
     /** A machine to be booked in. */
     public static JobInput bookingIn() {
         return new JobInput(UUID.randomUUID().toString(), "");
+    }
+
+    /** Opens the job in a window, or brings its editor to the front. */
+    public void openIn(IWorkbenchPage page) {
+        try {
+            page.openEditor(this, Desk.EDITOR);
+        } catch (PartInitException e) {
+            ILog.of(JobInput.class).error("job " + getName() + " could not be opened", e);
+        }
     }
 
     /** Whether the job is not in the store yet. */

@@ -57,7 +57,8 @@ public final class RegisterView extends ViewPart {
     private RegisterWidths widths;
     private RegisterRows rows;
     private JobStore.Listening listening;
-    private Runnable pause;
+    /** One and the same, so that asking again puts it off. */
+    private final Runnable whenQuiet = this::filterNow;
 
     @Override
     public void init(IViewSite site, IMemento saved) throws PartInitException {
@@ -164,16 +165,13 @@ public final class RegisterView extends ViewPart {
     }
 
     private void filterSoon() {
-        Runnable mine = () -> {
-            if (!filter.isDisposed()) {
-                rows.query(filter.getText(), rows.sort());
-            }
-        };
-        if (pause != null) {
-            filter.getDisplay().timerExec(-1, pause);
+        filter.getDisplay().timerExec(PAUSE, whenQuiet);
+    }
+
+    private void filterNow() {
+        if (!filter.isDisposed()) {
+            rows.query(filter.getText(), rows.sort());
         }
-        pause = mine;
-        filter.getDisplay().timerExec(PAUSE, mine);
     }
 
     private void filterKey(Event e) {
@@ -253,10 +251,6 @@ public final class RegisterView extends ViewPart {
     }
 
     private void open(String jobId, String number) {
-        try {
-            getSite().getPage().openEditor(new JobInput(jobId, number), Desk.EDITOR);
-        } catch (PartInitException e) {
-            ILog.of(RegisterView.class).error("job " + number + " could not be opened", e);
-        }
+        new JobInput(jobId, number).openIn(getSite().getPage());
     }
 }

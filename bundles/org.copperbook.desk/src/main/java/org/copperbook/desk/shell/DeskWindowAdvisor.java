@@ -101,7 +101,7 @@ final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
         Display display = Display.getCurrent();
         session.background().execute(() -> {
             for (JobInput job : LeftJobs.of(session.store())) {
-                display.asyncExec(() -> open(page, job));
+                display.asyncExec(() -> job.openIn(page));
             }
         });
     }
@@ -116,15 +116,7 @@ final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
         JobStore store = session.store();
         Display display = Display.getCurrent();
         session.background().execute(() -> store.idOf(number)
-                .ifPresent(id -> display.asyncExec(() -> open(page, new JobInput(id, number)))));
-    }
-
-    private static void open(IWorkbenchPage page, JobInput job) {
-        try {
-            page.openEditor(job, Desk.EDITOR);
-        } catch (PartInitException e) {
-            ILog.of(DeskWindowAdvisor.class).error("job " + job.getName() + " could not be opened", e);
-        }
+                .ifPresent(id -> display.asyncExec(() -> new JobInput(id, number).openIn(page))));
     }
 
     private String title() {

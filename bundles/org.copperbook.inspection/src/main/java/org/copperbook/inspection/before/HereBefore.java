@@ -24,7 +24,6 @@ import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.RegisterRow;
 import org.copperbook.store.RegisterSlice;
 import org.copperbook.store.RegisterSort;
-import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.RowLayoutFactory;
@@ -38,7 +37,6 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 
 /**
@@ -67,7 +65,8 @@ public final class HereBefore {
     private final Button take;
     private final Button returns;
     private String asked = "";
-    private Runnable pause;
+    /** One and the same, so that asking again puts it off. */
+    private final Runnable whenQuiet = this::ask;
 
     public HereBefore(Composite area, PageSite site, Words words) {
         this.area = area;
@@ -125,12 +124,7 @@ public final class HereBefore {
     }
 
     private void soon() {
-        Display display = area.getDisplay();
-        if (pause != null) {
-            display.timerExec(-1, pause);
-        }
-        pause = this::ask;
-        display.timerExec(PAUSE, pause);
+        area.getDisplay().timerExec(PAUSE, whenQuiet);
     }
 
     /** What to look for; empty while nothing useful has been typed. */
@@ -240,11 +234,7 @@ public final class HereBefore {
     }
 
     private void open(RegisterRow row) {
-        try {
-            PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage()
-                    .openEditor(new JobInput(row.jobId(), row.number()), Desk.EDITOR);
-        } catch (PartInitException e) {
-            ILog.of(HereBefore.class).error("job " + row.number() + " could not be opened", e);
-        }
+        new JobInput(row.jobId(), row.number())
+                .openIn(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage());
     }
 }

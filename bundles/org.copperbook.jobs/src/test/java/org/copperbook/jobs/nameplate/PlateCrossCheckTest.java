@@ -13,7 +13,11 @@ import org.copperbook.jobs.nameplate.PlateCrossCheck.Contradiction;
 import org.copperbook.jobs.nameplate.PlateCrossCheck.What;
 import org.junit.jupiter.api.Test;
 
-/** Plates of machines in textbooks agree with themselves; one figure misread is named with what the others give. */
+/**
+ * Plates of machines in textbooks agree with themselves; one figure misread is named with what the others give. The
+ * motor's plate is invented, its efficiency follows from the definition: shaft power over the root of three times volts,
+ * amps and power factor (any textbook on machines; memory). 1 hp is 745.7 W by definition.
+ */
 class PlateCrossCheckTest {
 
     /** Bakshi and Bakshi, Example 4.11: 8 poles, 50 Hz, 750 r/min, 1365.84 V line, 1537.7 kVA at 650 A. */

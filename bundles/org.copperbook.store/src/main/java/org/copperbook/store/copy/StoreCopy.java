@@ -3,10 +3,8 @@ package org.copperbook.store.copy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Stream;
 import org.copperbook.store.AuditReport;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.StoreException;
@@ -61,14 +59,5 @@ public final class StoreCopy {
             throw new StoreException(Kind.CORRUPT, StoreText.of("copy.differs", end.sequence(), end.hash()));
         }
         return new Copied(audit.revisions(), audit.jobs(), to.persons().size(), end.hash());
-    }
-
-    /** Removes a folder of our own with all that is in it. */
-    public static void remove(Path folder) throws IOException {
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(p);
-            }
-        }
     }
 }

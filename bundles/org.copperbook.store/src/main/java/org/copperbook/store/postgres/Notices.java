@@ -2,6 +2,7 @@ package org.copperbook.store.postgres;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import org.copperbook.store.jdbc.EngineDatabase;
 import org.postgresql.PGConnection;
 
 /** Hears on a connection of its own that somebody wrote. After a break it connects again and takes it for a notice. */
@@ -53,10 +54,10 @@ final class Notices {
             try {
                 Connection made = server.open("");
                 synchronized (this) {
-                    PostgresDatabase.closeQuietly(connection);
+                    EngineDatabase.closeQuietly(connection);
                     connection = made;
                     if (ended) {
-                        PostgresDatabase.closeQuietly(made);
+                        EngineDatabase.closeQuietly(made);
                     }
                 }
                 return !ended();

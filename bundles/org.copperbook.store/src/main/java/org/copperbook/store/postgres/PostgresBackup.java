@@ -9,6 +9,7 @@ import org.copperbook.store.StoreException.Kind;
 import org.copperbook.store.StoreText;
 import org.copperbook.store.copy.StoreCopy;
 import org.copperbook.store.files.DurableFile;
+import org.copperbook.store.files.OwnFolder;
 import org.copperbook.store.sqlite.SoleUse;
 import org.copperbook.store.sqlite.SqliteJobStore;
 
@@ -38,7 +39,7 @@ final class PostgresBackup {
                 DurableFile.force(beside);
                 DurableFile.moveInto(beside, whole);
             } finally {
-                StoreCopy.remove(scratch);
+                OwnFolder.remove(scratch);
             }
         } catch (IOException e) {
             throw new StoreException(Kind.IO, StoreText.of("backup.failed", whole, e.getMessage()), e);

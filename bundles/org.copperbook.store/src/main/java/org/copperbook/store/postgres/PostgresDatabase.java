@@ -2,20 +2,15 @@ package org.copperbook.store.postgres;
 
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.PreparedStatement;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.concurrent.locks.ReentrantLock;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreException.Kind;
 import org.copperbook.store.StoreText;
-import org.copperbook.store.jdbc.Database;
+import org.copperbook.store.jdbc.EngineDatabase;
 import org.copperbook.store.jdbc.Migrations;
 import org.copperbook.store.jdbc.Work;
 
@@ -26,7 +21,7 @@ import org.copperbook.store.jdbc.Work;
  * <p>Writers take turns by the lock on the row of chain_head, taken before anything is read: under READ COMMITTED each
  * statement after it sees everything that was committed before.
  */
-final class PostgresDatabase implements Database {
+final class PostgresDatabase extends EngineDatabase {
 
     /** Channel on which the place of the last link is told. */
     static final String CHANNEL = "copperbook";
@@ -40,20 +35,16 @@ final class PostgresDatabase implements Database {
     private final PostgresServer server;
     private final PostgresErrors errors;
     private final Path file;
-    private final StoreException newer;
-    private final ReentrantLock writing = new ReentrantLock();
-    private final ReentrantLock reading = new ReentrantLock();
     private Connection writer;
     private Connection reader;
     private Notices notices;
-    private volatile boolean closed;
 
     private PostgresDatabase(PostgresServer server, Path file, Connection writer, StoreException newer) {
+        super(server.at().place(), newer);
         this.server = server;
         this.errors = new PostgresErrors(server.at());
         this.file = file;
         this.writer = writer;
-        this.newer = newer;
     }
 
     /** Opens the database and brings its layout up to date. */
@@ -74,9 +65,7 @@ final class PostgresDatabase implements Database {
 
     @Override
     public <T> T write(Work<T> work) {
-        if (newer != null) {
-            throw new StoreException(newer.kind(), newer.getMessage(), newer);
-        }
+        checkWritable();
         writing.lock();
         try {
             checkOpen();
@@ -239,21 +228,10 @@ final class PostgresDatabase implements Database {
         if ("off".equals(PostgresServer.text(c, "SHOW fsync"))) {
             found.add(StoreText.of("server.fsync"));
         }
-        Set<String> lacking = new TreeSet<>(GUARDS);
-        try (PreparedStatement q = c.prepareStatement("SELECT t.tgname FROM pg_trigger t JOIN pg_class k ON k.oid ="
+        found.addAll(lacking(c, GUARDS, "SELECT t.tgname FROM pg_trigger t JOIN pg_class k ON k.oid ="
                 + " t.tgrelid WHERE NOT t.tgisinternal AND t.tgenabled <> 'D' AND k.relnamespace = '"
-                + PostgresServer.SCHEMA + "'::regnamespace"); ResultSet r = q.executeQuery()) {
-            while (r.next()) {
-                lacking.remove(r.getString(1));
-            }
-        }
-        lacking.forEach(g -> found.add(StoreText.of("audit.guard", g)));
+                + PostgresServer.SCHEMA + "'::regnamespace"));
         return found;
-    }
-
-    @Override
-    public Optional<String> onlyReading() {
-        return Optional.ofNullable(newer).map(StoreException::getMessage);
     }
 
     @Override
@@ -271,22 +249,13 @@ final class PostgresDatabase implements Database {
         if (notices != null) {
             notices.close();
         }
-        writing.lock();
-        reading.lock();
-        try {
-            closed = true;
-            closeQuietly(reader);
-            closeQuietly(writer);
-        } finally {
-            reading.unlock();
-            writing.unlock();
-        }
+        super.close();
     }
 
-    private void checkOpen() {
-        if (closed) {
-            throw new StoreException(Kind.CLOSED, StoreText.of("closed", server.at().place()));
-        }
+    @Override
+    protected void closeConnections() {
+        closeQuietly(reader);
+        closeQuietly(writer);
     }
 
     private static void rollBack(Connection c) {
@@ -294,17 +263,6 @@ final class PostgresDatabase implements Database {
             c.rollback();
         } catch (SQLException e) {
             LOG.log(System.Logger.Level.DEBUG, "the connection is gone, and the transaction with it", e);
-        }
-    }
-
-    static void closeQuietly(Connection c) {
-        if (c == null) {
-            return;
-        }
-        try {
-            c.close();
-        } catch (SQLException e) {
-            LOG.log(System.Logger.Level.DEBUG, "closing a connection failed", e);
         }
     }
 }

@@ -9,15 +9,12 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.concurrent.locks.ReentrantLock;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreText;
 import org.copperbook.store.files.DurableFile;
-import org.copperbook.store.jdbc.Database;
+import org.copperbook.store.jdbc.EngineDatabase;
 import org.copperbook.store.jdbc.Migrations;
 import org.copperbook.store.jdbc.Work;
 
@@ -28,7 +25,7 @@ import org.copperbook.store.jdbc.Work;
  * transaction that reads first and writes later fails without waiting when somebody wrote in between; and the driver's
  * own commit would take the write lock again straight away and keep others out.
  */
-final class SqliteDatabase implements Database {
+final class SqliteDatabase extends EngineDatabase {
 
     private static final System.Logger LOG = System.getLogger(SqliteDatabase.class.getName());
     private static final Set<String> GUARDS = Set.of("revision_keeps_its_text", "revision_stays",
@@ -40,25 +37,21 @@ final class SqliteDatabase implements Database {
     private final SqliteErrors errors;
     private final Connection writer;
     private final Connection reader;
-    private final StoreException newer;
-    private final ReentrantLock writing = new ReentrantLock();
-    private final ReentrantLock reading = new ReentrantLock();
-    private volatile boolean closed;
 
     private SqliteDatabase(SqliteFile file, SqliteErrors errors, Connection writer, Connection reader,
             StoreException newer) {
+        super(file.path(), newer);
         this.file = file;
         this.errors = errors;
         this.writer = writer;
         this.reader = reader;
-        this.newer = newer;
     }
 
     /** Opens the file, made when it is not there, and brings its layout up to date. */
     static SqliteDatabase open(SqliteFile file, Migrations migrations) {
         SqliteErrors errors = new SqliteErrors(file.path());
         boolean fresh = !Files.exists(file.path());
-        checkWritable(file.path(), errors);
+        checkUsable(file.path(), errors);
         Connection writer = null;
         try {
             if (!fresh) {
@@ -81,9 +74,7 @@ final class SqliteDatabase implements Database {
 
     @Override
     public <T> T write(Work<T> work) {
-        if (newer != null) {
-            throw new StoreException(newer.kind(), newer.getMessage(), newer);
-        }
+        checkWritable();
         writing.lock();
         try {
             return transaction(writer, "BEGIN IMMEDIATE", work);
@@ -136,14 +127,7 @@ final class SqliteDatabase implements Database {
                 }
             }
         }
-        Set<String> lacking = new TreeSet<>(GUARDS);
-        try (PreparedStatement q = c.prepareStatement("SELECT name FROM sqlite_schema WHERE type = 'trigger'");
-                ResultSet r = q.executeQuery()) {
-            while (r.next()) {
-                lacking.remove(r.getString(1));
-            }
-        }
-        lacking.forEach(g -> found.add(StoreText.of("audit.guard", g)));
+        found.addAll(lacking(c, GUARDS, "SELECT name FROM sqlite_schema WHERE type = 'trigger'"));
         return found;
     }
 
@@ -168,27 +152,14 @@ final class SqliteDatabase implements Database {
     }
 
     @Override
-    public Optional<String> onlyReading() {
-        return Optional.ofNullable(newer).map(StoreException::getMessage);
-    }
-
-    @Override
     public Path file() {
         return file.path();
     }
 
     @Override
-    public void close() {
-        writing.lock();
-        reading.lock();
-        try {
-            closed = true;
-            closeQuietly(reader);
-            closeQuietly(writer);
-        } finally {
-            reading.unlock();
-            writing.unlock();
-        }
+    protected void closeConnections() {
+        closeQuietly(reader);
+        closeQuietly(writer);
     }
 
     private <T> T transaction(Connection c, String begin, Work<T> work) {
@@ -220,13 +191,7 @@ final class SqliteDatabase implements Database {
         }
     }
 
-    private void checkOpen() {
-        if (closed) {
-            throw new StoreException(StoreException.Kind.CLOSED, StoreText.of("closed", file.path()));
-        }
-    }
-
-    private static void checkWritable(Path path, SqliteErrors errors) {
+    private static void checkUsable(Path path, SqliteErrors errors) {
         Path folder = path.getParent();
         try {
             Files.createDirectories(folder);
@@ -268,17 +233,6 @@ final class SqliteDatabase implements Database {
             if (!done) {
                 rollBack(writer);
             }
-        }
-    }
-
-    private static void closeQuietly(Connection c) {
-        if (c == null) {
-            return;
-        }
-        try {
-            c.close();
-        } catch (SQLException e) {
-            LOG.log(System.Logger.Level.DEBUG, "closing the store's file failed", e);
         }
     }
 }

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.logging.Level;
@@ -21,37 +20,13 @@ import org.copperbook.store.Sample;
 import org.copperbook.store.Saved;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreException.Kind;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.Parameter;
 import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.provider.EnumSource;
 
 @ParameterizedClass
 @EnumSource(Engine.class)
-class SavingTest {
-
-    @Parameter
-    Engine engine;
-
-    @TempDir
-    Path folder;
-
-    private Place place;
-    private JobStore store;
-
-    @BeforeEach
-    void open() {
-        place = engine.place(folder);
-        store = place.open();
-    }
-
-    @AfterEach
-    void close() {
-        store.close();
-    }
+class SavingTest extends OnEachEngine {
 
     @Test
     void aJobBookedInIsThereAfterReopening() {

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
@@ -28,40 +27,16 @@ import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.Sample;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreException.Kind;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.Parameter;
 import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** The shop's own parts, its people and photos, and taking in all at once. */
 @ParameterizedClass
 @EnumSource(Engine.class)
-class ShopTest {
+class ShopTest extends OnEachEngine {
 
     private static final PartKey WORKSHOP = PartKey.parse("workshop");
-
-    @Parameter
-    Engine engine;
-
-    @TempDir
-    Path folder;
-
-    private Place place;
-    private JobStore store;
-
-    @BeforeEach
-    void open() {
-        place = engine.place(folder);
-        store = place.open();
-    }
-
-    @AfterEach
-    void close() {
-        store.close();
-    }
 
     private static Workshop workshop(String name) {
         return Sample.part("workshop", "{\"schema\":1,\"name\":\"" + name + "\"}", Workshop.class);

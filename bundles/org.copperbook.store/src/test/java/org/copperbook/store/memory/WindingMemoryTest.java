@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.ResultSetMetaData;
@@ -25,42 +24,18 @@ import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.Sample;
 import org.copperbook.store.engines.Engine;
-import org.copperbook.store.engines.Place;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.copperbook.store.engines.OnEachEngine;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.Parameter;
 import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Past windings are found again, whether of a job or of an old card. */
 @ParameterizedClass
 @EnumSource(Engine.class)
-class WindingMemoryTest {
+class WindingMemoryTest extends OnEachEngine {
 
     private static final PartKey STATOR = PartKey.windingAsFound(WindingRole.MAIN_STATOR);
     private static final double NONE = Double.NaN;
-
-    @Parameter
-    Engine engine;
-
-    @TempDir
-    Path folder;
-
-    private Place place;
-    private JobStore store;
-
-    @BeforeEach
-    void open() {
-        place = engine.place(folder);
-        store = place.open();
-    }
-
-    @AfterEach
-    void close() {
-        store.close();
-    }
 
     private static OldCard card(String number, String serial, int slots, double bore, int turns) {
         return Sample.part("old-card/x", "{\"schema\":1,\"card\":\"" + number + "\",\"plate\":{\"schema\":1,\"maker\":"

@@ -11,7 +11,7 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.copperbook.store.AuditReport;
 import org.copperbook.store.JobStore;
-import org.copperbook.store.copy.StoreCopy;
+import org.copperbook.store.files.OwnFolder;
 import org.copperbook.store.engines.Engine;
 import org.copperbook.store.engines.Forked;
 import org.copperbook.store.engines.Forked.Acknowledged;
@@ -50,7 +50,7 @@ class KilledWhileSavingTest {
             Path own = Files.createDirectory(folder.resolve("store-" + all.kills()));
             all = all.and(kill(Engine.SQLITE.place(own), temp, random,
                     Math.min(KILLS_OF_ONE_STORE, KILLS - all.kills())));
-            StoreCopy.remove(own);
+            OwnFolder.remove(own);
         }
         System.out.println("kill test: " + all.kills() + " kills, " + all.acknowledged() + " saves acknowledged, "
                 + all.lost() + " lost, " + all.revisions() + " revisions in the stores");
