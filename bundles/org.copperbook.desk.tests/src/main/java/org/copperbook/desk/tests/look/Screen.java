@@ -1,6 +1,7 @@
 package org.copperbook.desk.tests.look;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.eclipse.swt.SWT;
@@ -38,9 +39,13 @@ final class Screen {
     }
 
     /** Keeps a picture for people to look at; the name may hold any characters. */
-    static void keep(ImageData pixels, String name) throws IOException {
-        Path folder = Files.createDirectories(Path.of(System.getProperty("copperbook.tests.reports", "reports"))
-                .resolve("pictures"));
+    static void keep(ImageData pixels, String name) {
+        Path folder = Path.of(System.getProperty("copperbook.tests.reports", "reports")).resolve("pictures");
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
         ImageLoader loader = new ImageLoader();
         loader.data = new ImageData[] {pixels};
         loader.save(folder.resolve(name.replaceAll("[^A-Za-z0-9.-]+", "-") + ".png").toString(), SWT.IMAGE_PNG);

@@ -72,6 +72,13 @@ public final class Desktop {
         }
     }
 
+    /** Lets the window work for a while. */
+    public void pause(int millis) {
+        boolean[] over = new boolean[1];
+        Display.getCurrent().timerExec(millis, () -> over[0] = true);
+        until("some time is over", () -> over[0]);
+    }
+
     /** The register. */
     public RegisterView register() throws PartInitException {
         return (RegisterView) page().showView(Desk.REGISTER);
