@@ -42,7 +42,7 @@ import org.eclipse.swt.widgets.Text;
  */
 public final class VerdictsPanel {
 
-    private static final int BESIDE_CHARS = 50;
+    private static final int BESIDE_CHARS = 64;
     private static final int AIR = 6;
 
     private final Composite box;
