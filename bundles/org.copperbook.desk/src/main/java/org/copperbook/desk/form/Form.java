@@ -58,6 +58,7 @@ public final class Form {
         scroll.setExpandVertical(true);
         scroll.setShowFocusedControl(true);
         scroll.getVerticalBar().setIncrement(Look.of(parent).rowHeight());
+        WheelOnThePage.on(scroll);
         body = new Composite(scroll, SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(MARGIN, MARGIN).spacing(0, 6).applyTo(body);
         scroll.setContent(body);
