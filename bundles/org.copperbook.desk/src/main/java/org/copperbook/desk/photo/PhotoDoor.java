@@ -14,11 +14,13 @@ import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.dnd.TransferData;
 import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Listener;
+import org.eclipse.swt.widgets.Text;
 
 /**
  * Lets photos into a page wherever they are dropped on it, and with Ctrl+V wherever the cursor stands, unless there is
@@ -33,8 +35,32 @@ public final class PhotoDoor {
     public PhotoDoor(Composite page, PhotosArea area) {
         this.page = page;
         this.area = area;
-        DropTarget target = new DropTarget(page, DND.DROP_COPY | DND.DROP_DEFAULT);
-        target.setTransfer(FileTransfer.getInstance(), ImageTransfer.getInstance());
+        open(page, FileTransfer.getInstance(), ImageTransfer.getInstance());
+        page.addListener(SWT.Resize, e -> openFields(page));
+        Display display = page.getDisplay();
+        Listener paste = this::key;
+        display.addFilter(SWT.KeyDown, paste);
+        page.addDisposeListener(e -> display.removeFilter(SWT.KeyDown, paste));
+    }
+
+    /** Fields refuse files by themselves, so that a photo let go over one would be lost; text still goes into them. */
+    private void openFields(Composite in) {
+        for (Control c : in.getChildren()) {
+            if (isTyped(c) && c.getData(DND.DROP_TARGET_KEY) == null) {
+                open(c, FileTransfer.getInstance(), ImageTransfer.getInstance(), TextTransfer.getInstance());
+            } else if (c instanceof Composite inner) {
+                openFields(inner);
+            }
+        }
+    }
+
+    private static boolean isTyped(Control c) {
+        return c instanceof Text || c instanceof Combo && (c.getStyle() & SWT.READ_ONLY) == 0;
+    }
+
+    private void open(Control on, Transfer... kinds) {
+        DropTarget target = new DropTarget(on, DND.DROP_COPY | DND.DROP_DEFAULT);
+        target.setTransfer(kinds);
         target.addDropListener(new DropTargetAdapter() {
             @Override
             public void dragEnter(DropTargetEvent e) {
@@ -45,13 +71,19 @@ public final class PhotoDoor {
 
             @Override
             public void drop(DropTargetEvent e) {
-                let(area, e.data);
+                if (!let(area, e.data) && e.data instanceof String words && on.isEnabled()) {
+                    write(on, words);
+                }
             }
         });
-        Display display = page.getDisplay();
-        Listener paste = this::key;
-        display.addFilter(SWT.KeyDown, paste);
-        page.addDisposeListener(e -> display.removeFilter(SWT.KeyDown, paste));
+    }
+
+    private static void write(Control on, String words) {
+        if (on instanceof Text text && text.getEditable()) {
+            text.insert(words);
+        } else if (on instanceof Combo combo) {
+            combo.setText(words);
+        }
     }
 
     /** Takes what lies on the clipboard; false when there is no picture and no file on it. */
