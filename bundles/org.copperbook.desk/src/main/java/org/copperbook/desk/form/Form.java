@@ -12,6 +12,7 @@ import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.photo.PhotoDoor;
 import org.copperbook.desk.photo.PhotosArea;
+import org.copperbook.desk.picture.PictureHeading;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Grown;
 import org.copperbook.desk.theme.Look;
@@ -64,6 +65,7 @@ public final class Form {
         scroll.setContent(body);
         scroll.addListener(SWT.Resize, e -> layoutNow());
         Grown.heardBy(body, this::relayout);
+        PictureHeading.onPage(body, () -> site.document().job());
     }
 
     /** The whole form. */

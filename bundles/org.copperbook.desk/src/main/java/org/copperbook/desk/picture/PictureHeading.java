@@ -6,17 +6,37 @@ import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.nameplate.Nameplate;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 
 /** What stands over a printed picture: on paper nothing else tells to which job and which machine it belongs. */
 public final class PictureHeading {
 
+    private static final String KEY = "org.copperbook.jobOnPage";
+
     private PictureHeading() {
+    }
+
+    /** Tells all pictures on a page whose they are. */
+    public static void onPage(Composite page, Supplier<Job> job) {
+        page.setData(KEY, job);
+    }
+
+    /** The lines over a picture of the page that a control stands on; none where it stands on no page of a job. */
+    static List<String> around(Control control, String what, LocalDate day) {
+        for (Composite up = control.getParent(); up != null; up = up.getParent()) {
+            if (up.getData(KEY) instanceof Supplier<?> job && job.get() instanceof Job it) {
+                return of(it, what, day);
+            }
+        }
+        return List.of();
     }
 
     /**

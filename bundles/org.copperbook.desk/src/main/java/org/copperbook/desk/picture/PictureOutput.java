@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -37,10 +38,11 @@ public final class PictureOutput {
     private final PictureCanvas canvas;
     private Function<String, Optional<Path>> where = this::chosenFile;
     private Consumer<String> saying = said -> { };
-    private Supplier<List<String>> heading = List::of;
+    private Supplier<List<String>> heading;
 
     PictureOutput(PictureCanvas canvas) {
         this.canvas = canvas;
+        heading = () -> PictureHeading.around(canvas, canvas.scene().title(), LocalDate.now());
     }
 
     /** Asks for the file's place in another way than with the system's dialog; given the ending, "svg" or "png". */
@@ -53,7 +55,7 @@ public final class PictureOutput {
         saying = listener;
     }
 
-    /** What stands over the picture on paper; asked for when it is printed. */
+    /** What stands over the picture on paper in place of job and title; asked for when it is printed. */
     public void headed(Supplier<List<String>> lines) {
         heading = lines;
     }

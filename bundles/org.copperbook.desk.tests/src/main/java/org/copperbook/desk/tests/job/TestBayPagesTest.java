@@ -86,6 +86,9 @@ class TestBayPagesTest {
         // 40 V dc behind a bridge: pi/3 of it is the peak reverse, 41.9 V; 2.5 times 104.7 V
         desktop.until("the rating is judged", () -> outcome(editor, "rectifier.rating.peak") == Outcome.MEETS);
         assertTrue(desktop.text("/duty/peak").startsWith("41.89 V"), desktop.text("/duty/peak"));
+        List<String> overThePrint = picture.output().heading();
+        assertTrue(overThePrint.get(0).contains(editor.document().job().number()), overThePrint.get(0));
+        assertTrue(overThePrint.get(1).startsWith(picture.scene().title()), overThePrint.get(1));
     }
 
     @Test
