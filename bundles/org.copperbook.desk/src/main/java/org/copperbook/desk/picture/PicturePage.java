@@ -8,6 +8,7 @@ import org.copperbook.sheets.picture.PngPicture;
 import org.copperbook.sheets.picture.Point;
 import org.copperbook.sheets.picture.Scene;
 import org.copperbook.sheets.picture.ScenePalette;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
@@ -21,6 +22,8 @@ public final class PicturePage {
     private static final double MM_PER_INCH = 25.4;
     private static final double MARGIN_MM = 12;
     private static final double IMAGE_SCALE = 3;
+    /** Width of the blank edge in units of a scene. */
+    private static final double EDGE = 2;
     private static final double HEADING_SIZE = 12;
     private static final double HEADING_LINE = 17;
     /** Words of 10 points are so high over a margin of 12 mm. */
@@ -78,8 +81,12 @@ public final class PicturePage {
         ImageData data = new ImageData(new ByteArrayInputStream(PngPicture.of(scene, ScenePalette.PRINT, IMAGE_SCALE)));
         Image image = new Image(gc.getDevice(), data);
         try {
-            gc.drawImage(image, 0, 0, data.width, data.height, (int) x, (int) y, (int) (scene.width() * scale),
-                    (int) (scene.height() * scale));
+            Rectangle at = new Rectangle((int) x, (int) y, (int) (scene.width() * scale), (int) (scene.height() * scale));
+            gc.drawImage(image, 0, 0, data.width, data.height, at.x, at.y, at.width, at.height);
+            // Some printers blend the outermost row with black while they enlarge; no picture has anything there.
+            gc.setForeground(gc.getDevice().getSystemColor(SWT.COLOR_WHITE));
+            gc.setLineWidth(Math.max(2, (int) (EDGE * scale)));
+            gc.drawRectangle(at);
         } finally {
             image.dispose();
         }
@@ -92,19 +99,19 @@ public final class PicturePage {
             marks.add(fitting(line, y, width));
             y += HEADING_LINE;
         }
-        marks.add(new Mark.Line("", ScenePalette.TEXT, 1, false, List.of(new Point(0, y), new Point(width, y))));
+        marks.add(new Mark.Line("", ScenePalette.TEXT, 1, false, List.of(new Point(2 * EDGE, y), new Point(width - 2 * EDGE, y))));
         return new Scene(lines.get(0), width, y + HEADING_LINE, marks);
     }
 
     private static Mark.Text fitting(String line, double y, double width) {
         Mark.Text text = text(line, y);
-        for (int end = line.length() - 1; end > 0 && text.width() > width; end--) {
+        for (int end = line.length() - 1; end > 0 && text.width() > width - 4 * EDGE; end--) {
             text = text(line.substring(0, end) + "\u2026", y);
         }
         return text;
     }
 
     private static Mark.Text text(String words, double y) {
-        return new Mark.Text("", ScenePalette.TEXT, new Point(0, y), Mark.Anchor.START, HEADING_SIZE, false, words);
+        return new Mark.Text("", ScenePalette.TEXT, new Point(2 * EDGE, y), Mark.Anchor.START, HEADING_SIZE, false, words);
     }
 }
