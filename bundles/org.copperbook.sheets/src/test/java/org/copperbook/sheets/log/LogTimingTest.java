@@ -1,7 +1,6 @@
 package org.copperbook.sheets.log;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
 import java.io.BufferedWriter;
@@ -9,21 +8,25 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.copperbook.jobs.runup.LogQuantity;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A long log beside the plainest reading of the same lines, in one run on one machine. */
-class LogReaderSpeedTest {
+/**
+ * A log of a million rows beside the plainest reading of the same lines in the same run. Not part of the usual tests; run
+ * it with {@code mvn -Ptiming -pl bundles/org.copperbook.sheets -am package -Dtest=LogTimingTest
+ * -Dsurefire.failIfNoSpecifiedTests=false}.
+ */
+@Tag("timing")
+class LogTimingTest {
 
-    private static final int ROWS = Integer.getInteger("copperbook.log.rows", 200_000);
-    /** Parsing, checking and hashing may cost so many times reading lines and nothing else; generous for busy machines. */
-    private static final double MOST = 12;
+    private static final int ROWS = 1_000_000;
 
     @TempDir
     private Path folder;
 
     @Test
-    void aLongLogIsReadInAFewTimesTheTimeOfReadingItsLines() throws Exception {
+    void aMillionRowsAgainstReadingTheirLines() throws Exception {
         Path file = folder.resolve("long.csv");
         try (BufferedWriter out = Files.newBufferedWriter(file)) {
             out.write("t [s];Speed [r/min];Frequency [Hz];U-V [V];V-W [V];W-U [V];Exciter current [A];DE [\u00b0C]\n");
@@ -56,6 +59,5 @@ class LogReaderSpeedTest {
         assertEquals(ROWS, report.rows());
         assertEquals(ROWS, report.used());
         assertEquals(400, report.steady().get(0).means().get(LogQuantity.VOLTS_UV), 0.1);
-        assertTrue(own < MOST * raw, own + " s beside " + raw + " s");
     }
 }
