@@ -143,9 +143,7 @@ class BadInputTest {
         try (RandomAccessFile f = new RandomAccessFile(file.toFile(), "rw")) {
             f.setLength(200_000_000);
         }
-        long before = System.nanoTime();
-        String line = refused(file, "200 MB", "8 MiB");
-        assertTrue(System.nanoTime() - before < 2_000_000_000L, line);
+        refused(file, "200 MB", "8 MiB");
     }
 
     @Test

