@@ -14,6 +14,7 @@ import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.store.memory.WindingMemory;
+import org.copperbook.store.people.Accounts;
 
 /**
  * Keeps the jobs of a workshop. Saving appends a revision of one part and returns only when it is durable; no revision
@@ -138,6 +139,13 @@ public interface JobStore extends AutoCloseable {
     default JobHandle takeIn(Job job, String who, String why, NumberTaken taken) {
         return takeIn(Intake.of(job), who, why, taken).get(0);
     }
+
+    /**
+     * Who is signed in, and the secrets. Once they are in force every change below is refused with NOT_ALLOWED unless
+     * {@code who} is signed in here and may make it. {@link #eraseAgain} only repeats what was allowed elsewhere, and
+     * {@link #takeInArchive} needs an empty store: both ask nobody.
+     */
+    Accounts accounts();
 
     /** The windings the workshop has had. */
     WindingMemory memory();

@@ -41,6 +41,10 @@ public class StoreException extends RuntimeException {
         NO_ENTRY,
         /** The server lets this user in, and forbids this step. */
         FORBIDDEN,
+        /** Nobody is signed in, or who is has not the right; the message says who has. */
+        NOT_ALLOWED,
+        /** The new secret is too short or too long. */
+        BAD_SECRET,
         /** A text holds a character that this engine cannot keep. */
         BAD_TEXT,
         /** Reading or writing failed for another reason. */

@@ -17,6 +17,7 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.rights.Right;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.store.AuditReport;
@@ -37,6 +38,7 @@ import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreOptions;
 import org.copperbook.store.StoreText;
 import org.copperbook.store.memory.WindingMemory;
+import org.copperbook.store.people.Accounts;
 
 /** The store over a database engine with SQL. */
 public final class JdbcJobStore implements JobStore {
@@ -48,6 +50,8 @@ public final class JdbcJobStore implements JobStore {
     private final Tables tables;
     private final Reading reading;
     private final Writing writing;
+    private final Guard guard;
+    private final Accounts accounts;
     private final Listeners listeners = new Listeners();
     private final ChangeWatch watch;
     private final WindingMemory memory;
@@ -75,6 +79,7 @@ public final class JdbcJobStore implements JobStore {
         tables = Tables.with(json);
         reading = new Reading(tables, json);
         writing = new Writing(tables, reading, json, options.stageOf(), options.clock());
+        guard = new Guard(tables, reading);
         boolean writable = database.onlyReading().isEmpty();
         if (writable
                 && database.read(c -> tables.settings().number(c, SettingTable.PERSONAL_EDITION)) != PERSONAL_EDITION) {
@@ -90,7 +95,8 @@ public final class JdbcJobStore implements JobStore {
             rebuildRegister();
         }
         watch = new ChangeWatch(database, tables, listeners, options.lookForChangesEvery());
-        memory = new JdbcWindingMemory(database, tables.pastWindings(), writing, watch, listeners);
+        accounts = new JdbcAccounts(database, watch, listeners, tables, guard, writing);
+        memory = new JdbcWindingMemory(database, tables.pastWindings(), writing, guard, watch, listeners);
         if (writable && database.read(c -> tables.settings().number(c, SettingTable.PAST_WINDINGS_EDITION))
                 != PastWindingEntry.EDITION) {
             memory.rebuild();
@@ -101,7 +107,10 @@ public final class JdbcJobStore implements JobStore {
     public JobHandle create(Booking booking, String who) {
         Objects.requireNonNull(booking, "booking");
         named(who);
-        JobHandle job = watch.write(c -> writing.create(c, booking, who));
+        JobHandle job = watch.write(c -> {
+            guard.may(c, Right.BOOK_IN, who);
+            return writing.create(c, booking, who);
+        });
         listeners.tell(new Change(job.id(), PartKind.BOOKING.word(), false));
         return job;
     }
@@ -111,7 +120,10 @@ public final class JdbcJobStore implements JobStore {
         fits(SHOP.equals(jobId), key, part);
         named(who);
         String reason = why == null ? "" : why;
-        Saved saved = watch.write(c -> writing.save(c, jobId, key, part, basedOnRevision, who, reason));
+        Saved saved = watch.write(c -> {
+            guard.maySave(c, jobId, key, part, who);
+            return writing.save(c, jobId, key, part, basedOnRevision, who, reason);
+        });
         listeners.tell(new Change(jobId, key.toString(), false));
         return saved;
     }
@@ -174,6 +186,7 @@ public final class JdbcJobStore implements JobStore {
     @Override
     public void savePerson(Person person) {
         watch.write(c -> {
+            guard.mayKeep(c, person);
             tables.people().put(c, person);
             return person;
         });
@@ -188,7 +201,7 @@ public final class JdbcJobStore implements JobStore {
     @Override
     public Erased erase(String key) {
         Erased erased = database.readApart(c -> new PrivateNames(tables).before(c, key));
-        eraseAgain(Map.of(key, writing.now()));
+        erased(Map.of(key, writing.now()), c -> guard.mayErase(c, key));
         return erased;
     }
 
@@ -199,7 +212,16 @@ public final class JdbcJobStore implements JobStore {
 
     @Override
     public void eraseAgain(Map<String, Instant> keys) {
+        erased(keys, c -> { });
+    }
+
+    private interface Asking {
+        void ask(Connection c) throws SQLException;
+    }
+
+    private void erased(Map<String, Instant> keys, Asking asking) {
         watch.write(c -> {
+            asking.ask(c);
             writing.erase(c, keys);
             return keys;
         });
@@ -223,7 +245,10 @@ public final class JdbcJobStore implements JobStore {
         intake.jobs().forEach(j -> j.parts().forEach((k, p) -> fits(false, k, p)));
         named(who);
         String reason = why == null ? "" : why;
-        List<JobHandle> jobs = watch.write(c -> writing.takeIn(c, intake, who, reason, taken));
+        List<JobHandle> jobs = watch.write(c -> {
+            guard.mayTakeIn(c, intake, who);
+            return writing.takeIn(c, intake, who, reason, taken);
+        });
         if (!intake.people().isEmpty()) {
             listeners.tell(new Change(SHOP, Change.PEOPLE, false));
         }
@@ -234,6 +259,11 @@ public final class JdbcJobStore implements JobStore {
             }
         }
         return jobs;
+    }
+
+    @Override
+    public Accounts accounts() {
+        return accounts;
     }
 
     @Override

@@ -10,6 +10,7 @@ import java.util.Map;
 import org.copperbook.calc.winding.memory.MachineFigures;
 import org.copperbook.calc.winding.memory.PastWinding;
 import org.copperbook.calc.winding.memory.PastWindings;
+import org.copperbook.jobs.rights.Right;
 import org.copperbook.jobs.winding.OldCard;
 import org.copperbook.store.Change;
 import org.copperbook.store.JobStore;
@@ -30,14 +31,16 @@ final class JdbcWindingMemory implements WindingMemory {
     private final Database database;
     private final PastWindingTable table;
     private final Writing writing;
+    private final Guard guard;
     private final ChangeWatch watch;
     private final Listeners listeners;
 
-    JdbcWindingMemory(Database database, PastWindingTable table, Writing writing, ChangeWatch watch,
-            Listeners listeners) {
+    JdbcWindingMemory(Database database, PastWindingTable table, Writing writing, Guard guard,
+            ChangeWatch watch, Listeners listeners) {
         this.database = database;
         this.table = table;
         this.writing = writing;
+        this.guard = guard;
         this.watch = watch;
         this.listeners = listeners;
     }
@@ -126,6 +129,7 @@ final class JdbcWindingMemory implements WindingMemory {
             throw new IllegalArgumentException("every save needs the key of the person who saves");
         }
         List<CardTaken> taken = watch.write(c -> {
+            guard.may(c, Right.TAKE_IN_CARDS, who);
             List<CardTaken> out = new ArrayList<>();
             for (OldCard card : cards) {
                 out.add(writing.takeInCard(c, card, who, why == null ? "" : why, same));

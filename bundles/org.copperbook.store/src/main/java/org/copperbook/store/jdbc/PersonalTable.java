@@ -105,6 +105,7 @@ final class PersonalTable {
         run(c, "DELETE FROM person_key WHERE key = ?", key);
         run(c, "DELETE FROM private_name WHERE key = ?", key);
         run(c, "DELETE FROM person WHERE key = ?", key);
+        run(c, "DELETE FROM account WHERE key = ?", key);
         run(c, "DELETE FROM photo WHERE hash = ?", key);
         run(c, "INSERT INTO erased (key, erased_at) VALUES (?, ?) ON CONFLICT DO NOTHING", key, at.toString());
     }

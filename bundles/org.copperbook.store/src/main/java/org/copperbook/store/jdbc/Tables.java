@@ -5,7 +5,7 @@ import org.copperbook.jobs.json.PartJson;
 /** The store's tables, each behind the few statements it needs. */
 record Tables(JobTable jobs, RevisionTable revisions, NumberSeries numbers, PersonTable people, PhotoTable photos,
         RegisterTable register, PastWindingTable pastWindings, SettingTable settings,
-        PersonalTable personal, PrivateText privateText, MonthTable months) {
+        PersonalTable personal, PrivateText privateText, MonthTable months, AccountTable accounts) {
 
     static Tables with(PartJson json) {
         JobTable jobs = new JobTable();
@@ -13,6 +13,6 @@ record Tables(JobTable jobs, RevisionTable revisions, NumberSeries numbers, Pers
         PersonalTable personal = new PersonalTable(settings);
         return new Tables(jobs, new RevisionTable(), new NumberSeries(jobs), new PersonTable(json, settings, personal),
                 new PhotoTable(), new RegisterTable(), new PastWindingTable(), settings, personal,
-                new PrivateText(personal, json), new MonthTable());
+                new PrivateText(personal, json), new MonthTable(), new AccountTable());
     }
 }

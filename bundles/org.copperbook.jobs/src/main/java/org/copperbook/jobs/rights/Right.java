@@ -1,0 +1,54 @@
+package org.copperbook.jobs.rights;
+
+import org.copperbook.jobs.PartKind;
+
+/** What somebody may do to the workshop's record. Reading is no right: who can open the store can read it. */
+public enum Right {
+    /** Book a machine in, and say that it waits, is handed back or is void. */
+    BOOK_IN,
+    /** Write down what the nameplate says. */
+    COPY_NAMEPLATE,
+    QUOTE,
+    /** Inspect, find faults, capture and wind, impregnate, fit the rectifier, measure while the work goes on. */
+    WORK_AT_BENCH,
+    /** Prove the core and run the machine up. */
+    TEST,
+    /** Sign, concede, judge, reopen and acknowledge cautions; what of it, the rules of the hold points say. */
+    SIGN,
+    /** Note that a workbook of a released record was issued. */
+    ISSUE_COPIES,
+    KEEP_INSTRUMENTS,
+    KEEP_WIRE_STOCK,
+    /** Set the limits and the tables of the fault finder. */
+    SET_LIMITS,
+    /** Change the settings of the workshop. */
+    SET_UP_WORKSHOP,
+    /** Take in whole jobs from files, with whatever signatures they carry. */
+    TAKE_IN_JOBS,
+    /** Take in old winding cards. */
+    TAKE_IN_CARDS,
+    /** Add and change customers' contacts. */
+    KEEP_CONTACTS,
+    /** Add people of the shop, give roles, set and reset secrets. */
+    KEEP_PEOPLE,
+    /** Erase a name or a photo for good. */
+    ERASE;
+
+    /** The right that saving a part needs. */
+    public static Right toSave(PartKind kind) {
+        return switch (kind) {
+            case BOOKING, STANDING -> BOOK_IN;
+            case NAMEPLATE -> COPY_NAMEPLATE;
+            case QUOTE -> QUOTE;
+            case INSPECTION, FAULT_FINDING, WINDING, IN_PROCESS, IMPREGNATION, RECTIFIER -> WORK_AT_BENCH;
+            case CORE, RUN_UP -> TEST;
+            case SIGN_OFFS -> SIGN;
+            case ISSUED_COPIES -> ISSUE_COPIES;
+            case WORKSHOP -> SET_UP_WORKSHOP;
+            case INSTRUMENTS -> KEEP_INSTRUMENTS;
+            case WIRE_STOCK -> KEEP_WIRE_STOCK;
+            case LIMITS, FAULT_TABLES -> SET_LIMITS;
+            case OLD_CARD -> TAKE_IN_CARDS;
+        };
+    }
+}

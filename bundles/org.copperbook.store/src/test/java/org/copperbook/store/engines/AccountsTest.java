@@ -1,0 +1,313 @@
+package org.copperbook.store.engines;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.inspection.Inspection;
+import org.copperbook.jobs.shop.Person;
+import org.copperbook.jobs.shop.Workshop;
+import org.copperbook.jobs.signoff.Role;
+import org.copperbook.jobs.signoff.SignOffs;
+import org.copperbook.store.Intake;
+import org.copperbook.store.JobHandle;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.NumberTaken;
+import org.copperbook.store.Sample;
+import org.copperbook.store.StoreException;
+import org.copperbook.store.StoreException.Kind;
+import org.copperbook.store.StoreOptions;
+import org.copperbook.store.memory.SameCard;
+import org.copperbook.store.people.SecretHash;
+import org.copperbook.store.people.SignIn;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Signing in, and what the store refuses whoever asks. */
+@ParameterizedClass
+@EnumSource(Engine.class)
+class AccountsTest extends OnEachEngine {
+
+    private static final PartKey INSPECTION = PartKey.parse("inspection");
+    private static final PartKey SIGN_OFFS = PartKey.parse("sign-offs");
+    private static final String OWNERS = "owners own words";
+    private static final String WINDERS = "winders own words";
+
+    private final TestClock clock = new TestClock();
+
+    private static final class TestClock extends Clock {
+        private Instant now = Instant.parse("2026-03-03T09:00:00Z");
+
+        @Override
+        public ZoneId getZone() {
+            return ZoneOffset.UTC;
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            return this;
+        }
+
+        @Override
+        public Instant instant() {
+            return now;
+        }
+    }
+
+    private static Person person(String key, Role... roles) {
+        return new Person(key, "Name of " + key, Set.of(roles), null, null, true);
+    }
+
+    private static Inspection inspection() {
+        return Sample.part("inspection", "{\"schema\":1}", Inspection.class);
+    }
+
+    private static SignOffs signature(String by, String role) {
+        return Sample.part("sign-offs", "{\"schema\":1,\"signatures\":[{\"point\":\"CAPTURE_COMPLETE\",\"by\":\"" + by
+                + "\",\"role\":\"" + role + "\",\"at\":\"2026-03-03T09:00:00Z\"}]}", SignOffs.class);
+    }
+
+    private void people() {
+        store.close();
+        store = place.open(StoreOptions.standard().withClock(clock));
+        store.savePerson(person("o", Role.OWNER));
+        store.savePerson(person("w", Role.WINDER));
+        store.savePerson(person("f", Role.OFFICE));
+    }
+
+    private void begun() {
+        people();
+        store.accounts().begin("o", OWNERS.toCharArray());
+        store.accounts().reset("w", WINDERS.toCharArray());
+    }
+
+    private void signIn(String key, String secret) {
+        assertInstanceOf(SignIn.Done.class, store.accounts().signIn(key, secret.toCharArray()));
+    }
+
+    private String refusedSignIn(String key, String secret) {
+        return assertInstanceOf(SignIn.Refused.class, store.accounts().signIn(key, secret.toCharArray())).message();
+    }
+
+    private static String refused(Executable act) {
+        return refused(Kind.NOT_ALLOWED, act);
+    }
+
+    private static String refused(Kind kind, Executable act) {
+        StoreException e = assertThrows(StoreException.class, act);
+        assertEquals(kind, e.kind(), e.getMessage());
+        return e.getMessage();
+    }
+
+    private String value(String sql) throws SQLException {
+        try (Connection c = place.connect(); Statement s = c.createStatement(); ResultSet r = s.executeQuery(sql)) {
+            return r.next() ? r.getString(1) : null;
+        }
+    }
+
+    @Test
+    void aShopWithoutSecretsGoesOnByName() {
+        people();
+        assertFalse(store.accounts().inForce());
+        JobHandle job = store.create(Sample.booking("Harbour Ice", "set"), "w");
+        store.save(job.id(), INSPECTION, inspection(), 0, "f", "");
+        assertEquals(Optional.empty(), store.accounts().signedIn());
+        assertTrue(refusedSignIn("w", WINDERS).contains("has no secret yet"));
+    }
+
+    @Test
+    void theFirstSecretIsAnOwnersAndPutsSecretsInForce() {
+        people();
+        assertTrue(refused(() -> store.accounts().begin("w", WINDERS.toCharArray())).contains("is no owner"));
+        refused(() -> store.accounts().reset("w", WINDERS.toCharArray()));
+        assertFalse(store.accounts().inForce());
+        store.accounts().begin("o", OWNERS.toCharArray());
+        assertTrue(store.accounts().inForce());
+        assertEquals(Optional.of("o"), store.accounts().signedIn());
+        refused(() -> store.accounts().begin("o", OWNERS.toCharArray()));
+        store.accounts().signOut();
+        String said = refused(() -> store.create(Sample.booking("Harbour Ice", "set"), "o"));
+        assertTrue(said.contains("Nobody is signed in") && said.contains("foreman, office, owner"), said);
+        assertTrue(store.chainEnd().sequence() == 0, "nothing was written");
+    }
+
+    @Test
+    void whoIsSignedInChangesWhatTheRoleMayAndInNobodyElsesName() {
+        begun();
+        JobHandle job = store.create(Sample.booking("Harbour Ice", "set"), "o");
+        signIn("w", WINDERS);
+        store.save(job.id(), INSPECTION, inspection(), 0, "w", "");
+        long end = store.chainEnd().sequence();
+        String said = refused(() -> store.create(Sample.booking("Harbour Ice", "set"), "w"));
+        assertTrue(said.contains("Name of w may not book a machine in")
+                && said.contains("Who may: foreman, office, owner."), said);
+        said = refused(() -> store.save(job.id(), INSPECTION, inspection(), 1, "o", ""));
+        assertTrue(said.contains("Name of w is signed in; this was typed by Name of o"), said);
+        refused(() -> store.saveShopPart(PartKey.parse("workshop"),
+                Sample.part("workshop", "{\"schema\":1,\"name\":\"x\"}", Workshop.class), 0, "w", ""));
+        refused(() -> store.savePerson(person("w", Role.OWNER)));
+        refused(() -> store.savePerson(person("c")));
+        refused(() -> store.erase("f"));
+        refused(() -> store.accounts().reset("o", WINDERS.toCharArray()));
+        refused(() -> store.takeIn(Intake.of(new Job("j", "1", Map.of(Sample.BOOKING, Sample.booking("A", "b")))), "w", "",
+                NumberTaken.REFUSE));
+        refused(() -> store.takeIn(new Intake(Map.of(), List.of(person("w", Role.OWNER)), List.of(), List.of()), "w", "",
+                NumberTaken.REFUSE));
+        refused(() -> store.memory().takeIn(List.of(), "o", "", SameCard.REFUSE));
+        assertEquals(end, store.chainEnd().sequence());
+        assertEquals(Set.of(Role.WINDER), store.persons().get("w").roles());
+    }
+
+    @Test
+    void aRightTakenAwayElsewhereCountsAtOnce() {
+        begun();
+        JobHandle job = store.create(Sample.booking("Harbour Ice", "set"), "o");
+        signIn("w", WINDERS);
+        try (JobStore other = place.open()) {
+            other.accounts().signIn("o", OWNERS.toCharArray());
+            other.savePerson(person("w", Role.OFFICE));
+        }
+        refused(() -> store.save(job.id(), INSPECTION, inspection(), 0, "w", ""));
+    }
+
+    @Test
+    void nobodySignsForSomebodyElseOrAgainstTheRulesOfTheHoldPoints() {
+        begun();
+        JobHandle job = store.create(Sample.booking("Harbour Ice", "set"), "o");
+        signIn("w", WINDERS);
+        String said = refused(() -> store.save(job.id(), SIGN_OFFS, signature("o", "OWNER"), 0, "w", ""));
+        assertTrue(said.contains("cannot sign in the name of Name of o"), said);
+        said = refused(() -> store.save(job.id(), SIGN_OFFS, signature("w", "TESTER"), 0, "w", ""));
+        assertTrue(said.contains("does not have the role of tester"), said);
+        assertTrue(store.current(job.id(), SIGN_OFFS).isEmpty());
+    }
+
+    @Test
+    void theWaitGrowsIsKeptAndIsHonestWithAClockSetBack() {
+        begun();
+        for (int i = 1; i <= 4; i++) {
+            assertTrue(refusedSignIn("w", "a wrong one").contains("Try again"));
+        }
+        assertTrue(refusedSignIn("w", "a wrong one").contains("Wait 60 s"));
+        assertTrue(refusedSignIn("w", WINDERS).contains("has to wait 60 s more"), "the right one too");
+        store.close();
+        store = place.open(StoreOptions.standard().withClock(clock));
+        clock.now = clock.now.plusSeconds(50);
+        assertTrue(refusedSignIn("w", WINDERS).contains("has to wait 10 s more"), "kept in the store");
+        clock.now = clock.now.minus(Duration.ofDays(3));
+        assertTrue(refusedSignIn("w", WINDERS).contains("clock was set back"));
+        clock.now = clock.now.plusSeconds(60);
+        assertTrue(refusedSignIn("w", "a wrong one").contains("Wait 2 min"));
+        clock.now = clock.now.plusSeconds(120);
+        signIn("w", WINDERS);
+        assertTrue(refusedSignIn("w", "a wrong one").contains("Try again"), "the right one ends the row");
+    }
+
+    @Test
+    void anOwnerSetsANewSecretWhichEndsTheWait() {
+        begun();
+        for (int i = 0; i < 5; i++) {
+            refusedSignIn("w", "a wrong one");
+        }
+        store.accounts().reset("w", "another of theirs".toCharArray());
+        assertTrue(refusedSignIn("w", WINDERS).contains("not the secret"));
+        signIn("w", "another of theirs");
+    }
+
+    @Test
+    void aSecretIsChangedByWhoKnowsTheOldOne() {
+        begun();
+        signIn("w", WINDERS);
+        assertTrue(refused(() -> store.accounts().change("a wrong one".toCharArray(), OWNERS.toCharArray()))
+                .contains("not the secret"));
+        refused(Kind.BAD_SECRET, () -> store.accounts().change(WINDERS.toCharArray(), "seven77".toCharArray()));
+        refused(Kind.BAD_SECRET, () -> store.accounts().change(WINDERS.toCharArray(), new char[257]));
+        store.accounts().change(WINDERS.toCharArray(), "eight888".toCharArray());
+        store.accounts().signOut();
+        assertTrue(refusedSignIn("w", WINDERS).contains("not the secret"));
+        signIn("w", "eight888");
+        store.accounts().signOut();
+        refused(() -> store.accounts().change("eight888".toCharArray(), WINDERS.toCharArray()));
+    }
+
+    @Test
+    void theOnlyOwnerWithASecretStaysOne() {
+        begun();
+        store.savePerson(person("o2", Role.OWNER));
+        assertTrue(refused(() -> store.savePerson(person("o", Role.WINDER))).contains("only owner with a secret"));
+        refused(() -> store.savePerson(new Person("o", "Name of o", Set.of(Role.OWNER), null, null, false)));
+        refused(() -> store.erase("o"));
+        store.accounts().reset("o2", "of the second".toCharArray());
+        store.savePerson(person("o", Role.WINDER));
+        assertEquals(Set.of(Role.WINDER), store.persons().get("o").roles());
+    }
+
+    @Test
+    void erasingAPersonRemovesTheSecret() throws SQLException {
+        begun();
+        assertEquals("1", value("SELECT count(*) FROM account WHERE key = 'w'"));
+        store.erase("w");
+        assertEquals("0", value("SELECT count(*) FROM account WHERE key = 'w'"));
+        assertEquals(Set.of("o"), store.accounts().withSecret());
+        assertTrue(refusedSignIn("w", WINDERS).contains("does not work here"));
+    }
+
+    @Test
+    void whoHasLeftCannotSignIn() {
+        begun();
+        store.savePerson(new Person("w", "Name of w", Set.of(Role.WINDER), null, null, false));
+        assertTrue(refusedSignIn("w", WINDERS).contains("does not work here"));
+    }
+
+    @Test
+    void noSecretIsKeptAndWeakerParametersAreRaisedAtTheNextSignIn() throws SQLException {
+        begun();
+        assertEquals("600000", value("SELECT iterations FROM account WHERE key = 'w'"));
+        String row = value("SELECT algorithm || iterations || salt || hash || set_at FROM account WHERE key = 'w'");
+        assertFalse(row.contains("winders"));
+        assertFalse(value("SELECT salt FROM account WHERE key = 'w'")
+                .equals(value("SELECT salt FROM account WHERE key = 'o'")));
+        SecretHash weak = SecretHash.of(WINDERS.toCharArray(), 1000, new byte[16]);
+        place.run("UPDATE account SET iterations = 1000, salt = '" + weak.salt() + "', hash = '" + weak.hash()
+                + "' WHERE key = 'w'");
+        signIn("w", WINDERS);
+        assertEquals("600000", value("SELECT iterations FROM account WHERE key = 'w'"));
+        signIn("w", WINDERS);
+    }
+
+    @Test
+    void whatIsHandedInIsWiped() {
+        people();
+        char[] owners = OWNERS.toCharArray();
+        store.accounts().begin("o", owners);
+        assertArrayEquals(new char[OWNERS.length()], owners);
+        char[] wrong = "a wrong one".toCharArray();
+        store.accounts().signIn("o", wrong);
+        assertArrayEquals(new char[11], wrong);
+        char[] old = OWNERS.toCharArray();
+        char[] bad = "short".toCharArray();
+        refused(Kind.BAD_SECRET, () -> store.accounts().change(old, bad));
+        assertArrayEquals(new char[OWNERS.length()], old);
+        assertArrayEquals(new char[5], bad);
+    }
+}
