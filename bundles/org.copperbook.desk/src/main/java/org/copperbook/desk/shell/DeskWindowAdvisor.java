@@ -64,6 +64,8 @@ final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
     @Override
     public void postWindowOpen() {
         IWorkbenchPage page = getWindowConfigurer().getWindow().getActivePage();
+        // After an unexpected end the workbench puts back tabs that it cannot fill; what was typed comes back below.
+        page.closeEditors(page.getEditorReferences(), false);
         try {
             if (!session.isBegun()) {
                 page.openEditor(new BeginningInput(), Desk.BEGINNING);

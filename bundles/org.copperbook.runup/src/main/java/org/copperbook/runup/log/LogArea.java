@@ -34,6 +34,7 @@ import org.copperbook.store.UserFolders;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -100,7 +101,7 @@ public final class LogArea {
         GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(below);
         below.setVisible(false);
         mapping = new LogMappingArea(below, words);
-        Composite line = line(6);
+        Composite line = line();
         kind = combo(line, "log.kind", RunPoint.Kind.values());
         source = combo(line, "log.source", RunPoint.Source.values());
         source.select(RunPoint.Source.SEPARATE_DC.ordinal());
@@ -120,7 +121,7 @@ public final class LogArea {
         temperatures = look.as(Look.Role.TEXT, new Button(below, SWT.CHECK));
         temperatures.setData(Desk.ID, "log.temperatures");
         temperatures.setText(words.text("log.noTemperatures"));
-        Composite last = line(2);
+        Composite last = line();
         all = button(last, "log.all", "log.all");
         take = button(last, "log.take", "log.take");
         read.addListener(SWT.Selection, e -> read());
@@ -136,9 +137,10 @@ public final class LogArea {
         askFile = asking;
     }
 
-    private Composite line(int columns) {
+    /** A row that breaks where the page is narrow. */
+    private Composite line() {
         Composite line = new Composite(below, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(columns).spacing(8, 4).applyTo(line);
+        line.setLayout(RowLayoutFactory.fillDefaults().spacing(8).wrap(true).center(true).create());
         return line;
     }
 
@@ -150,9 +152,11 @@ public final class LogArea {
     }
 
     private Combo combo(Composite parent, String key, Enum<?>[] constants) {
-        Label l = Look.of(area).as(Look.Role.TEXT, new Label(parent, SWT.NONE));
+        Composite pair = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 4).applyTo(pair);
+        Label l = Look.of(area).as(Look.Role.TEXT, new Label(pair, SWT.NONE));
         l.setText(words.text(key));
-        Combo c = Look.of(area).as(Look.Role.TEXT, new Combo(parent, SWT.READ_ONLY));
+        Combo c = Look.of(area).as(Look.Role.TEXT, new Combo(pair, SWT.READ_ONLY));
         c.setData(Desk.ID, key);
         for (Enum<?> e : constants) {
             c.add(words.of(e));

@@ -74,7 +74,9 @@ final class LogMappingArea {
         unit.setText(column == null || column.unit() == null ? head.units().get(index) : column.unit());
         GridDataFactory.fillDefaults().hint(look.chars(10), SWT.DEFAULT).applyTo(unit);
         units.add(unit);
-        Label example = look.as(Look.Role.TEXT, new Label(area, SWT.NONE));
+        Label example = look.as(Look.Role.TEXT, new Label(area, SWT.WRAP));
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(look.chars(20), SWT.DEFAULT)
+                .applyTo(example);
         example.setForeground(look.palette().muted());
         example.setText(String.join(", ", head.sample().stream().limit(EXAMPLES)
                 .map(r -> index < r.size() ? r.get(index) : "").toList()).replace("&", "&&"));
