@@ -36,6 +36,11 @@ public interface Database extends AutoCloseable {
     default void onNotice(Runnable look) {
     }
 
+    /** Whether register_text lists the register's texts by every three characters; other engines have an index for it. */
+    default boolean hasRegisterText() {
+        return false;
+    }
+
     /** Why nothing can be written, for people; nothing when it can. */
     default Optional<String> onlyReading() {
         return Optional.empty();

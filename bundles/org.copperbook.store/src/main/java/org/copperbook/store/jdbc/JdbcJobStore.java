@@ -76,7 +76,7 @@ public final class JdbcJobStore implements JobStore {
     private JdbcJobStore(Database database, StoreOptions options) {
         PartJson json = new PartJson();
         this.database = database;
-        tables = Tables.with(json);
+        tables = Tables.with(json, database.hasRegisterText());
         reading = new Reading(tables, json);
         writing = new Writing(tables, reading, json, options.stageOf(), options.clock());
         guard = new Guard(tables, reading);

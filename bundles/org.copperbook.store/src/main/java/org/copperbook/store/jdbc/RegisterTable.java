@@ -24,6 +24,13 @@ final class RegisterTable {
             + " voided = excluded.voided, customer_key = excluded.customer_key, machine_key = excluded.machine_key,"
             + " serial_key = excluded.serial_key, stage_key = excluded.stage_key, search = excluded.search";
 
+    private final boolean textList;
+
+    /** @param textList as {@link Database#hasRegisterText} */
+    RegisterTable(boolean textList) {
+        this.textList = textList;
+    }
+
     void put(Connection c, RegisterEntry entry) throws SQLException {
         RegisterRow row = entry.row();
         try (PreparedStatement in = c.prepareStatement(PUT)) {
@@ -37,10 +44,10 @@ final class RegisterTable {
             in.setString(8, row.changedAt().toString());
             in.setInt(9, row.voided() ? 1 : 0);
             in.setString(10, SearchText.natural(row.number()));
-            in.setString(11, SearchText.natural(row.customer()));
-            in.setString(12, SearchText.natural(row.machine()));
-            in.setString(13, SearchText.natural(row.serial()));
-            in.setString(14, entry.stageKey());
+            in.setString(11, SearchText.key(row.customer()));
+            in.setString(12, SearchText.key(row.machine()));
+            in.setString(13, SearchText.key(row.serial()));
+            in.setString(14, SearchText.cut(entry.stageKey()));
             in.setString(15, entry.search());
             in.executeUpdate();
         }
@@ -53,36 +60,55 @@ final class RegisterTable {
     }
 
     RegisterSlice page(Connection c, RegisterQuery query) throws SQLException {
-        List<String> words = SearchText.words(query.text()).stream().map(SearchText::anywhere).toList();
-        String where = words.isEmpty() ? ""
-                : " WHERE " + String.join(" AND ", words.stream().map(w -> "search LIKE ? ESCAPE '\\'").toList());
-        int total;
-        try (PreparedStatement q = c.prepareStatement("SELECT COUNT(*) FROM register" + where)) {
-            fill(q, words);
+        RegisterFilter filter = RegisterFilter.of(query.text(), textList);
+        int total = count(c, filter.counting());
+        List<RegisterRow> rows = new ArrayList<>();
+        if (query.offset() >= total) {
+            return new RegisterSlice(total, rows);
+        }
+        Order order = Order.of(query.sort());
+        RegisterFilter.Found found = filter.rows(total);
+        RegisterFilter.Found first = found.and(order.has());
+        rows.addAll(rows(c, first, order.inOrder(), query.limit(), query.offset()));
+        if (rows.size() < query.limit() && !order.lacks().isEmpty()) {
+            int skipped = rows.isEmpty() ? query.offset() - count(c, first) : 0;
+            rows.addAll(rows(c, found.and(order.lacks()), " ORDER BY number_key DESC", query.limit() - rows.size(),
+                    skipped));
+        }
+        return new RegisterSlice(total, rows);
+    }
+
+    private static int count(Connection c, RegisterFilter.Found of) throws SQLException {
+        try (PreparedStatement q = c.prepareStatement("SELECT COUNT(*)" + of.sql())) {
+            fill(q, of.values());
             try (ResultSet r = q.executeQuery()) {
                 r.next();
-                total = r.getInt(1);
+                return r.getInt(1);
             }
         }
+    }
+
+    private static List<RegisterRow> rows(Connection c, RegisterFilter.Found of, String order, int limit, int offset)
+            throws SQLException {
         List<RegisterRow> rows = new ArrayList<>();
         try (PreparedStatement q = c.prepareStatement("SELECT job_id, number, customer, machine, serial, stage,"
-                + " promised, changed_at, voided FROM register" + where + order(query.sort()) + " LIMIT ? OFFSET ?")) {
-            int next = fill(q, words);
-            q.setInt(next, query.limit());
-            q.setInt(next + 1, query.offset());
+                + " promised, changed_at, voided" + of.sql() + order + " LIMIT ? OFFSET ?")) {
+            int next = fill(q, of.values());
+            q.setInt(next, limit);
+            q.setInt(next + 1, offset);
             try (ResultSet r = q.executeQuery()) {
                 while (r.next()) {
                     rows.add(row(r));
                 }
             }
         }
-        return new RegisterSlice(total, rows);
+        return rows;
     }
 
-    private static int fill(PreparedStatement q, List<String> words) throws SQLException {
+    private static int fill(PreparedStatement q, List<String> values) throws SQLException {
         int at = 1;
-        for (String word : words) {
-            q.setString(at++, word);
+        for (String value : values) {
+            q.setString(at++, value);
         }
         return at;
     }
@@ -94,21 +120,32 @@ final class RegisterTable {
                 r.getInt(9) != 0);
     }
 
-    /** Rows without a value last, then the column, then the newest number; the same order on every page. */
-    private static String order(RegisterSort sort) {
-        String way = sort.ascending() ? " ASC" : " DESC";
-        return " ORDER BY " + switch (sort.column()) {
-            case NUMBER -> "number_key" + way;
-            case CHANGED -> "changed_at" + way + ", number_key" + way;
-            case PROMISED -> "promised IS NULL, promised" + way + ", number_key DESC";
-            case CUSTOMER -> worded("customer_key", way);
-            case MACHINE -> worded("machine_key", way);
-            case SERIAL -> worded("serial_key", way);
-            case STAGE -> worded("stage_key", way);
-        };
-    }
+    /**
+     * Rows without a value last, then the column, then the newest number; the same order on every page. Those with and
+     * those without a value are asked for one after the other, so that an index serves both ways of the column.
+     *
+     * @param has     condition of the rows that come first; empty when there are no others
+     * @param inOrder order of those
+     * @param lacks   condition of the rows that come last; empty when there are none
+     */
+    private record Order(String has, String inOrder, String lacks) {
 
-    private static String worded(String column, String way) {
-        return column + " = '', " + column + way + ", number_key DESC";
+        static Order of(RegisterSort sort) {
+            String way = sort.ascending() ? " ASC" : " DESC";
+            return switch (sort.column()) {
+                case NUMBER -> new Order("", " ORDER BY number_key" + way, "");
+                case CHANGED -> new Order("", " ORDER BY changed_at" + way + ", number_key" + way, "");
+                case PROMISED -> new Order("promised IS NOT NULL", " ORDER BY promised" + way + ", number_key DESC",
+                        "promised IS NULL");
+                case CUSTOMER -> worded("customer_key", way);
+                case MACHINE -> worded("machine_key", way);
+                case SERIAL -> worded("serial_key", way);
+                case STAGE -> worded("stage_key", way);
+            };
+        }
+
+        private static Order worded(String column, String way) {
+            return new Order(column + " > ''", " ORDER BY " + column + way + ", number_key DESC", column + " = ''");
+        }
     }
 }

@@ -16,6 +16,7 @@ final class SearchText {
     private static final int WIDTH = 12;
     private static final int LONGEST = 2_000;
     private static final int MOST_WORDS = 50;
+    private static final int LONGEST_KEY = 200;
 
     private SearchText() {
     }
@@ -34,6 +35,17 @@ final class SearchText {
     static String natural(String text) {
         return DIGITS.matcher(fold(text)).replaceAll(m -> Matcher.quoteReplacement(
                 "0".repeat(Math.max(0, WIDTH - m.group().length())) + m.group()));
+    }
+
+    /** As natural, cut where an index would refuse it: what is the same for so long is ordered by number. */
+    static String key(String text) {
+        return cut(natural(text));
+    }
+
+    /** The first {@value #LONGEST_KEY} characters. */
+    static String cut(String text) {
+        return text.codePointCount(0, text.length()) <= LONGEST_KEY ? text
+                : text.substring(0, text.offsetByCodePoints(0, LONGEST_KEY));
     }
 
     /**

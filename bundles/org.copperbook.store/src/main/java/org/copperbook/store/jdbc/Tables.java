@@ -7,12 +7,13 @@ record Tables(JobTable jobs, RevisionTable revisions, NumberSeries numbers, Pers
         RegisterTable register, PastWindingTable pastWindings, SettingTable settings,
         PersonalTable personal, PrivateText privateText, MonthTable months, AccountTable accounts) {
 
-    static Tables with(PartJson json) {
+    /** @param textList as {@link Database#hasRegisterText} */
+    static Tables with(PartJson json, boolean textList) {
         JobTable jobs = new JobTable();
         SettingTable settings = new SettingTable();
         PersonalTable personal = new PersonalTable(settings);
         return new Tables(jobs, new RevisionTable(), new NumberSeries(jobs), new PersonTable(json, settings, personal),
-                new PhotoTable(), new RegisterTable(), new PastWindingTable(), settings, personal,
+                new PhotoTable(), new RegisterTable(textList), new PastWindingTable(), settings, personal,
                 new PrivateText(personal, json), new MonthTable(), new AccountTable());
     }
 }

@@ -146,6 +146,11 @@ final class SqliteDatabase extends EngineDatabase {
     }
 
     @Override
+    public boolean hasRegisterText() {
+        return true;
+    }
+
+    @Override
     public void backup(JobStore store, Path target) {
         checkOpen();
         new SqliteBackup(file, errors).write(target);

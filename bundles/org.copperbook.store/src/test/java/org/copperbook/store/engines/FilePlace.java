@@ -38,7 +38,8 @@ final class FilePlace extends Place {
 
     @Override
     protected String guards() {
-        return "SELECT 'DROP TRIGGER ' || name, sql FROM sqlite_schema WHERE type = 'trigger'";
+        return "SELECT 'DROP TRIGGER ' || name, sql FROM sqlite_schema WHERE type = 'trigger'"
+                + " AND tbl_name <> 'register'";
     }
 
     @Override

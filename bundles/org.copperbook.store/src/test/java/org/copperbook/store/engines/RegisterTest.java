@@ -101,7 +101,8 @@ class RegisterTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"harbour", "HARBOUR set", "kustner", "küstner pump", "100%", "%", "_", "hydro_w",
-        "o'hara", "turbine 10", "2026-49", "sn12 bakery", "cancelled ice", "2026-03-20", "nowhere at all", "  ", "\\"})
+        "o'hara", "turbine 10", "2026-49", "sn12 bakery", "cancelled ice", "2026-03-20", "nowhere at all", "  ", "\\",
+        "ha", "k", "ic ha", "\"", "\"harbour\"", "ice AND harbour", "NOT", "har*", "search:ice", "zz"})
     void allWordsMustMatchInAnyColumn(String text) {
         List<String> expected = all.stream().filter(r -> matches(r, text)).map(RegisterRow::number).toList();
         RegisterSlice found = store.register(new RegisterQuery(text, 0, ROWS, null));

@@ -38,7 +38,8 @@ class OlderLayoutTest {
             s.executeUpdate("DELETE FROM job WHERE id = 'cards'");
             s.executeUpdate("CREATE TRIGGER job_stays BEFORE DELETE ON job\n"
                     + "BEGIN SELECT RAISE(ABORT, 'a job is never removed'); END");
-            for (String later : List.of("person_key", "private_name", "person_use", "erased", "month_fact", "account")) {
+            for (String later : List.of("person_key", "private_name", "person_use", "erased", "month_fact", "account",
+                    "register_text")) {
                 s.executeUpdate("DROP TABLE " + later);
             }
             s.executeUpdate("DELETE FROM schema_step WHERE name NOT LIKE '0001%'");

@@ -39,7 +39,8 @@ final class RawFile {
         List<String> made = new ArrayList<>();
         try (Connection c = open(); Statement s = c.createStatement()) {
             List<String> names = new ArrayList<>();
-            try (ResultSet r = s.executeQuery("SELECT name, sql FROM sqlite_schema WHERE type = 'trigger'")) {
+            try (ResultSet r = s.executeQuery("SELECT name, sql FROM sqlite_schema WHERE type = 'trigger'"
+                    + " AND tbl_name <> 'register'")) {
                 while (r.next()) {
                     names.add(r.getString(1));
                     made.add(r.getString(2));

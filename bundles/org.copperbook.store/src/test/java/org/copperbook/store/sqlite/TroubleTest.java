@@ -186,7 +186,7 @@ class TroubleTest {
         JobHandle job = oneJob();
         int saved = 0;
         StoreException full = null;
-        try (JobStore store = SqliteJobStore.open(new SqliteFile(file, Duration.ofSeconds(1), 80),
+        try (JobStore store = SqliteJobStore.open(new SqliteFile(file, Duration.ofSeconds(1), 160),
                 StoreOptions.standard())) {
             while (full == null) {
                 try {
