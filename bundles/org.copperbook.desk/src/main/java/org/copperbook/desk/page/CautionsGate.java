@@ -49,7 +49,9 @@ public final class CautionsGate {
             line(look, "\u2022 " + caution).setForeground(look.palette().muted());
         }
         open = acknowledgedToday();
-        if (!open) {
+        if (open) {
+            line(look, acknowledged());
+        } else {
             button = look.as(Look.Role.STRONG, new Button(area, SWT.PUSH));
             button.setText(DeskWords.text("gate.acknowledge"));
             button.setData(Desk.ID, "cautions." + step.word());
@@ -70,6 +72,10 @@ public final class CautionsGate {
     /** Person key of who acknowledged the cautions at this screen; empty while nobody has. */
     public Optional<String> acknowledgedBy() {
         return acknowledgedToday() ? site.who() : Optional.empty();
+    }
+
+    private String acknowledged() {
+        return DeskWords.text("gate.done", site.people().getOrDefault(site.who().get(), site.who().get()));
     }
 
     private Label line(Look look, String text) {
@@ -99,7 +105,7 @@ public final class CautionsGate {
             SignOffs next = done.signOffs();
             site.document().put(PartKey.of(PartKind.SIGN_OFFS), next);
             button.setEnabled(false);
-            said.setText(DeskWords.text("gate.done", site.people().getOrDefault(site.who().get(), site.who().get())));
+            said.setText(acknowledged());
             open = true;
             waiting.forEach(Runnable::run);
             waiting.clear();

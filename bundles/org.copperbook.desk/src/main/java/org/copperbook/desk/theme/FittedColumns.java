@@ -70,11 +70,12 @@ public final class FittedColumns {
     }
 
     private int needed(GC gc, int column) {
+        int box = column == 0 && (table.getStyle() & SWT.CHECK) != 0 ? Look.of(table).rowHeight() : 0;
         int wide = gc.textExtent(table.getColumn(column).getText()).x;
         int rows = Math.min(MEASURED_ROWS, table.getItemCount());
         for (int row = 0; row < rows; row++) {
             wide = Math.max(wide, gc.textExtent(table.getItem(row).getText(column)).x);
         }
-        return wide;
+        return wide + box;
     }
 }
