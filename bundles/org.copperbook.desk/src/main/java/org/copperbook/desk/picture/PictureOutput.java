@@ -39,6 +39,7 @@ public final class PictureOutput {
     private Function<String, Optional<Path>> where = this::chosenFile;
     private Consumer<String> saying = said -> { };
     private Supplier<List<String>> heading;
+    private double unitsPerInch;
 
     PictureOutput(PictureCanvas canvas) {
         this.canvas = canvas;
@@ -63,6 +64,22 @@ public final class PictureOutput {
     /** The lines that stand over the picture on paper. */
     public List<String> heading() {
         return heading.get();
+    }
+
+    /**
+     * Prints in real size with nothing over it, smaller only where the paper is too small.
+     *
+     * @param units units of the scene to an inch of paper
+     */
+    public void inRealSize(double units) {
+        unitsPerInch = units;
+        heading = List::of;
+    }
+
+    /** Prints as another does: under the same heading, in the same size. */
+    void like(PictureOutput other) {
+        heading = other::heading;
+        unitsPerInch = other.unitsPerInch;
     }
 
     /** Puts the whole picture on the clipboard. */
@@ -103,7 +120,7 @@ public final class PictureOutput {
         if (data != null) {
             Printer printer = new Printer(data);
             try {
-                saying.accept(DeskWords.text(PicturePage.print(printer, heading(), canvas.scene()) ? "picture.printed"
+                saying.accept(DeskWords.text(PicturePage.print(printer, heading(), canvas.scene(), unitsPerInch) ? "picture.printed"
                         : "picture.notPrinted"));
             } finally {
                 printer.dispose();

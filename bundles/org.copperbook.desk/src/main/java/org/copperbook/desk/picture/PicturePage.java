@@ -37,8 +37,14 @@ public final class PicturePage {
         return scene.width() > scene.height() ? PrinterData.LANDSCAPE : PrinterData.PORTRAIT;
     }
 
-    /** Prints a scene under its heading; false when the printer refused. */
-    static boolean print(Printer printer, List<String> heading, Scene scene) {
+    /**
+     * Prints a scene; false when the printer refused.
+     *
+     * @param heading      lines that stand over it
+     * @param unitsPerInch units of the scene to an inch of paper for a scene with a size of its own; 0 for one that is
+     *                     printed as large as it fits
+     */
+    static boolean print(Printer printer, List<String> heading, Scene scene, double unitsPerInch) {
         if (!printer.startJob(scene.title())) {
             return false;
         }
@@ -48,7 +54,12 @@ public final class PicturePage {
         }
         GC gc = new GC(printer);
         try {
-            paint(gc, heading, scene, printer.getClientArea(), printer.getDPI().x * MARGIN_MM / MM_PER_INCH);
+            int dpi = printer.getDPI().x;
+            if (unitsPerInch > 0) {
+                inSize(gc, scene, printer.getClientArea(), dpi / unitsPerInch);
+            } else {
+                paint(gc, heading, scene, printer.getClientArea(), dpi * MARGIN_MM / MM_PER_INCH);
+            }
         } finally {
             gc.dispose();
         }
@@ -74,6 +85,16 @@ public final class PicturePage {
         }
         double scale = Math.min(room / scene.width(), (area.height - top - margin) / scene.height());
         image(gc, scene, area.x + (area.width - scene.width() * scale) / 2, area.y + top, scale);
+    }
+
+    /**
+     * Paints a scene in a size of its own into the upper left corner of an area, smaller only where it would not fit.
+     *
+     * @param scale units of the area to one of the scene
+     */
+    public static void inSize(GC gc, Scene scene, Rectangle area, double scale) {
+        double most = Math.min(area.width / scene.width(), area.height / scene.height());
+        image(gc, scene, area.x, area.y, Math.min(scale, most));
     }
 
     /** As an image: the transforms and fonts that lines and words need are not those of the paper on every printer. */

@@ -40,7 +40,7 @@ final class PictureWindow {
         Reach.ensure(shell);
         large.onPick(page::pick);
         large.output().onSaid(this::say);
-        large.output().headed(page.output()::heading);
+        large.output().like(page.output());
         page.onShown(this::follow);
         page.onHighlight(this::follow);
         page.addDisposeListener(e -> shell.dispose());
