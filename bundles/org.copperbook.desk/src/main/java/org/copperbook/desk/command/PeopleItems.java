@@ -2,6 +2,7 @@ package org.copperbook.desk.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.copperbook.desk.people.SignInDialog;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.jobs.shop.Person;
@@ -11,7 +12,7 @@ import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.action.IContributionItem;
 import org.eclipse.ui.actions.CompoundContributionItem;
 
-/** The people of the shop in a menu; choosing one says who works here. */
+/** The people of the shop in a menu; choosing one says who works here or, with secrets, asks for that person's. */
 public final class PeopleItems extends CompoundContributionItem {
 
     @Override
@@ -35,7 +36,9 @@ public final class PeopleItems extends CompoundContributionItem {
         Action a = new Action(p.name(), IAction.AS_RADIO_BUTTON) {
             @Override
             public void run() {
-                if (isChecked()) {
+                if (session.hasSecrets()) {
+                    SignInDialog.open(p.key());
+                } else if (isChecked()) {
                     session.who(p.key());
                 }
             }

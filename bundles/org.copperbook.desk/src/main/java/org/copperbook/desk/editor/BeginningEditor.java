@@ -1,6 +1,7 @@
 package org.copperbook.desk.editor;
 
 import java.time.Year;
+import java.util.Arrays;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,6 +29,7 @@ import org.copperbook.jobs.signoff.Role;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.NumberPattern;
 import org.copperbook.store.StoreException;
+import org.copperbook.store.people.Accounts;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -54,6 +56,8 @@ public final class BeginningEditor extends EditorPart {
     private Composite box;
     private ReadyToBookIn ready;
     private Text person;
+    private Text secret;
+    private Text again;
     private Label problem;
     private Button begin;
 
@@ -149,13 +153,33 @@ public final class BeginningEditor extends EditorPart {
     private void person(Composite box, Look look) {
         Composite row = new Composite(box, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).margins(12, 0).spacing(8, 0).applyTo(row);
-        Label l = look.as(Look.Role.TEXT, new Label(row, SWT.WRAP));
-        l.setText(DeskWords.text("beginning.person"));
-        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).hint(look.chars(24), SWT.DEFAULT).applyTo(l);
-        person = EnterMovesOn.from(look.as(Look.Role.TEXT, new Text(row, SWT.BORDER)));
+        label(row, look, "beginning.person");
+        person = line(row, look, "beginning.person", SWT.BORDER);
         person.setData(Desk.ID, "beginning/person");
-        SpokenName.give(person, DeskWords.text("beginning.person"));
-        GridDataFactory.fillDefaults().hint(look.chars(30), SWT.DEFAULT).applyTo(person);
+        Label words = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
+        words.setText(DeskWords.text("beginning.secretWords"));
+        GridDataFactory.fillDefaults().hint(look.chars(WIDTH_CHARS), SWT.DEFAULT).applyTo(words);
+        Composite secrets = new Composite(box, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).margins(12, 0).spacing(8, 4).applyTo(secrets);
+        label(secrets, look, "beginning.secret");
+        secret = line(secrets, look, "beginning.secret", SWT.BORDER | SWT.PASSWORD);
+        secret.setData(Desk.ID, "beginning/secret");
+        label(secrets, look, "beginning.secretAgain");
+        again = line(secrets, look, "beginning.secretAgain", SWT.BORDER | SWT.PASSWORD);
+        again.setData(Desk.ID, "beginning/secretAgain");
+    }
+
+    private static void label(Composite row, Look look, String key) {
+        Label l = look.as(Look.Role.TEXT, new Label(row, SWT.WRAP));
+        l.setText(DeskWords.text(key));
+        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).hint(look.chars(24), SWT.DEFAULT).applyTo(l);
+    }
+
+    private static Text line(Composite row, Look look, String key, int style) {
+        Text line = EnterMovesOn.from(look.as(Look.Role.TEXT, new Text(row, style)));
+        SpokenName.give(line, DeskWords.text(key));
+        GridDataFactory.fillDefaults().hint(look.chars(30), SWT.DEFAULT).applyTo(line);
+        return line;
     }
 
     private void begin() {
@@ -174,6 +198,16 @@ public final class BeginningEditor extends EditorPart {
             person.setFocus();
             return;
         }
+        char[] typed = secret.getTextChars();
+        char[] repeated = again.getTextChars();
+        boolean same = Arrays.equals(typed, repeated);
+        Arrays.fill(repeated, '\0');
+        if (!same || typed.length > 0 && typed.length < Accounts.SHORTEST) {
+            Arrays.fill(typed, '\0');
+            say(same ? DeskWords.text("people.words", Accounts.SHORTEST) : DeskWords.text("people.differ"));
+            secret.setFocus();
+            return;
+        }
         begin.setEnabled(false);
         Person first = new Person(newKey(), name, Set.of(Role.values()), null, null, true);
         Display display = begin.getDisplay();
@@ -181,6 +215,9 @@ public final class BeginningEditor extends EditorPart {
             try {
                 session.store().savePerson(first);
                 session.store().saveShopPart(WORKSHOP, shop, 0, first.key(), "");
+                if (typed.length > 0) {
+                    session.store().accounts().begin(first.key(), typed);
+                }
                 session.readShop();
                 display.asyncExec(() -> begun(first));
             } catch (StoreException e) {
@@ -191,12 +228,18 @@ public final class BeginningEditor extends EditorPart {
                         say(e.getMessage());
                     }
                 });
+            } finally {
+                Arrays.fill(typed, '\0');
             }
         }).schedule();
     }
 
     private void begun(Person first) {
-        session.who(first.key());
+        if (session.hasSecrets()) {
+            session.background().execute(session::signedInOrOut);
+        } else {
+            session.who(first.key());
+        }
         if (!box.isDisposed()) {
             Composite parent = box.getParent();
             box.dispose();

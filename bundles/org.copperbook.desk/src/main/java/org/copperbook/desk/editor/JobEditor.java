@@ -92,6 +92,7 @@ public final class JobEditor extends EditorPart {
     private PageStack stack;
     private VerdictsPanel panel;
     private String savedAt = "";
+    private String typedBy;
     private boolean closing;
 
     @Override
@@ -186,6 +187,23 @@ public final class JobEditor extends EditorPart {
         page().ifPresent(PartPage::focusFirst);
     }
 
+    /** Why nothing may be edited now: what is typed here and not saved is somebody else's. */
+    Optional<String> ofSomebodyElse() {
+        boolean others = session.hasSecrets() && isDirty() && typedBy != null
+                && !session.who().filter(typedBy::equals).isPresent();
+        return others ? Optional.of(DeskWords.text("others.blocked", session.shop().nameOf(typedBy)))
+                : Optional.empty();
+    }
+
+    /** Remembers who typed what is not saved: it stays that person's when somebody else signs in. */
+    private void noteTyping() {
+        if (!isDirty()) {
+            typedBy = null;
+        } else if (typedBy == null) {
+            typedBy = session.who().orElse(null);
+        }
+    }
+
     /** Says something at the top of the job: what happened, what was kept, what to do. */
     public void say(String words) {
         if (closing) {
@@ -250,9 +268,15 @@ public final class JobEditor extends EditorPart {
     @Override
     public void doSave(IProgressMonitor monitor) {
         TypingUnderHand.commit(display);
+        if (ofSomebodyElse().isPresent()) {
+            strips.typedBy(typedBy);
+            strips.failed(DeskWords.text("save.others", session.shop().nameOf(typedBy)), () -> null);
+            monitor.setCanceled(true);
+            return;
+        }
         if (session.who().isEmpty() && !session.shop().people().isEmpty()) {
             strips.askWho();
-            strips.failed(DeskWords.text("save.who"), () -> null);
+            strips.failed(DeskWords.text(session.hasSecrets() ? "save.signIn" : "save.who"), () -> null);
             monitor.setCanceled(true);
             return;
         }
@@ -443,14 +467,18 @@ public final class JobEditor extends EditorPart {
                         page.refresh();
                     }
                 });
-                journal.follow(document, session.who().orElse(""));
+                noteTyping();
+                journal.follow(document, typist());
                 refreshOutline();
                 firePropertyChange(PROP_DIRTY);
                 if (change.what() == Change.What.DRAFT) {
                     askJudgement();
                 }
             }
-            case TYPING -> journal.follow(document, session.who().orElse(""));
+            case TYPING -> {
+                noteTyping();
+                journal.follow(document, typist());
+            }
             case CONFLICT -> {
                 strips.conflicts(document, this::label);
                 refreshOutline();
@@ -462,6 +490,10 @@ public final class JobEditor extends EditorPart {
                 refreshOutline();
             }
         }
+    }
+
+    private String typist() {
+        return typedBy != null ? typedBy : session.who().orElse("");
     }
 
     private void askJudgement() {
@@ -516,7 +548,9 @@ public final class JobEditor extends EditorPart {
             });
         }
         if (outcome.failure().isPresent()) {
-            ILog.of(JobEditor.class).error("a part could not be saved", outcome.failure().get());
+            if (outcome.failure().get().kind() != StoreException.Kind.NOT_ALLOWED) {
+                ILog.of(JobEditor.class).error("a part could not be saved", outcome.failure().get());
+            }
             failed(DeskWords.text("save.failed", outcome.failure().get().getMessage()), monitor);
         } else if (!outcome.conflicts().isEmpty()) {
             monitor.setCanceled(true);
@@ -556,6 +590,7 @@ public final class JobEditor extends EditorPart {
         display.asyncExec(() -> {
             if (document != null && !box.isDisposed()) {
                 strips.askWho();
+                strips.typedBy(ofSomebodyElse().isPresent() ? typedBy : null);
                 stack.each((key, page) -> page.refresh());
                 askJudgement();
             }

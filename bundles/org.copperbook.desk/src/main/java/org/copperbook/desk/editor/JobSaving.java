@@ -45,6 +45,7 @@ final class JobSaving {
         List<ConflictException> conflicts = new ArrayList<>();
         Optional<JobHandle> booked = Optional.empty();
         String id = jobId;
+        Optional<StoreException> refused = Optional.empty();
         try {
             for (PendingSave p : pending) {
                 progress.subTask(p.key().toString());
@@ -55,22 +56,30 @@ final class JobSaving {
                     saved.add(store.current(id, PartKey.of(PartKind.BOOKING)).orElseThrow());
                 }
                 if (!(isNew && p.key().kind() == PartKind.BOOKING)) {
-                    one(id, p, saved, conflicts);
+                    Optional<StoreException> now = one(id, p, saved, conflicts);
+                    refused = refused.isPresent() ? refused : now;
                 }
                 progress.worked(1);
             }
         } catch (StoreException e) {
             return new Outcome(booked, saved, conflicts, Optional.of(e));
         }
-        return new Outcome(booked, saved, conflicts, Optional.empty());
+        return new Outcome(booked, saved, conflicts, refused);
     }
 
-    private void one(String id, PendingSave p, List<Saved> saved, List<ConflictException> conflicts) {
+    /** What this person may not save does not keep back what the person may; gives the refusal. */
+    private Optional<StoreException> one(String id, PendingSave p, List<Saved> saved, List<ConflictException> conflicts) {
         try {
             saved.add(store.save(id, p.key(), p.part(), p.basedOnRevision(), who, ""));
         } catch (ConflictException e) {
             conflicts.add(e);
+        } catch (StoreException e) {
+            if (e.kind() != StoreException.Kind.NOT_ALLOWED) {
+                throw e;
+            }
+            return Optional.of(e);
         }
+        return Optional.empty();
     }
 
     private static Booking booking(List<PendingSave> pending) {

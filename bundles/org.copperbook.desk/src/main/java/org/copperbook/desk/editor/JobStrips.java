@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.copperbook.desk.document.Conflict;
 import org.copperbook.desk.document.JobDocument;
+import org.copperbook.desk.people.SignInDialog;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.desk.theme.Reach;
@@ -28,6 +29,8 @@ final class JobStrips {
     private final DeskSession session;
     private final Map<PartKey, ConflictStrip> conflicts = new LinkedHashMap<>();
     private Strip who;
+    private boolean whoSignsIn;
+    private Strip others;
     private Strip left;
     private Strip blocked;
     private Strip failure;
@@ -43,16 +46,42 @@ final class JobStrips {
     /** Asks who works here, until somebody has said so. */
     void askWho() {
         Map<String, String> people = people();
+        if (who != null && whoSignsIn != session.hasSecrets()) {
+            who.dispose();
+            who = null;
+        }
+        whoSignsIn = session.hasSecrets();
         if (session.who().isPresent() || people.isEmpty()) {
             if (who != null) {
                 who.dispose();
                 who = null;
             }
         } else if (who == null) {
+            if (session.hasSecrets()) {
+                who = new Strip(box, "who", false).text(DeskWords.text("who.signIn"))
+                        .button("who/signIn", DeskWords.text("signIn.do"), () -> SignInDialog.open(null));
+                layout();
+                return;
+            }
             who = new Strip(box, "who", false).text(DeskWords.text("who.ask"));
             List<String> keys = new ArrayList<>(people.keySet());
             Combo list = who.list("who/list", people.values().toArray(String[]::new));
             list.addListener(SWT.Selection, e -> session.who(keys.get(list.getSelectionIndex())));
+        }
+        layout();
+    }
+
+    /** Says whose unsaved text this is, and lets that person sign in; null takes it away. */
+    void typedBy(String key) {
+        if (others != null) {
+            others.dispose();
+            others = null;
+        }
+        if (key != null) {
+            others = new Strip(box, "others", true)
+                    .text(DeskWords.text("others.said", session.shop().nameOf(key)))
+                    .button("others/signIn", DeskWords.text("others.signIn", session.shop().nameOf(key)),
+                            () -> SignInDialog.open(key));
         }
         layout();
     }

@@ -41,6 +41,7 @@ public final class DeskSession implements AutoCloseable {
     private final JobStore.Listening listening;
     private volatile Shop shop;
     private volatile boolean begun;
+    private volatile boolean secrets;
 
     /**
      * Begins work on a store.
@@ -92,14 +93,29 @@ public final class DeskSession implements AutoCloseable {
         return background;
     }
 
-    /** Person key of who works here, if somebody has said so and is known. */
+    /** Whether people sign in with a secret; otherwise they say by name who works here. */
+    public boolean hasSecrets() {
+        return secrets;
+    }
+
+    /** Person key of who works here: who is signed in or, without secrets, who said so and is known. */
     public Optional<String> who() {
+        if (secrets) {
+            return store.accounts().signedIn().filter(shop.people()::containsKey);
+        }
         String key = preferences().get(whoKey(), "");
         return shop.people().containsKey(key) ? Optional.of(key) : Optional.empty();
     }
 
-    /** Says who works here; remembered for this store. */
+    /**
+     * Says who works here; remembered for this store.
+     *
+     * @throws IllegalStateException when people sign in with a secret
+     */
     public void who(String key) {
+        if (secrets) {
+            throw new IllegalStateException("who works here signs in, and is not just named");
+        }
         preferences().put(whoKey(), key);
         try {
             preferences().flush();
@@ -131,8 +147,15 @@ public final class DeskSession implements AutoCloseable {
         shopListeners.remove(listener);
     }
 
+    /** Tells everybody that somebody signed in or out, or that secrets came into force; for background threads. */
+    public void signedInOrOut() {
+        readShop();
+        shopListeners.forEach(Runnable::run);
+    }
+
     /** Reads the shop now; for background threads. */
     public void readShop() {
+        secrets = store.accounts().inForce();
         shop = store.shop();
         begun = store.current(JobStore.SHOP, PartKey.of(PartKind.WORKSHOP)).isPresent();
     }

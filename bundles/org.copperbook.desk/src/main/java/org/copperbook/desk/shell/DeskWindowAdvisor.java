@@ -4,6 +4,7 @@ import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.BeginningInput;
 import org.copperbook.desk.editor.JobInput;
 import org.copperbook.desk.editor.LeftJobs;
+import org.copperbook.desk.people.SignInDialog;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.RegisterQuery;
@@ -78,6 +79,9 @@ final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
             ILog.of(DeskWindowAdvisor.class).error("the first page could not be opened", e);
         }
         offerLeft(page);
+        if (session.hasSecrets() && session.who().isEmpty()) {
+            SignInDialog.open(null);
+        }
     }
 
     /** Says how the first machine is booked in while there is no job. */

@@ -9,7 +9,7 @@ import org.eclipse.swt.widgets.Display;
 /** What the status line always says: where the store lies, whether it is the demo, who works here. */
 final class StatusItems {
 
-    private static final int WHO_CHARS = 26;
+    private static final int WHO_CHARS = 40;
     private static final int STORE_CHARS = 40;
 
     private final DeskSession session;
@@ -42,7 +42,8 @@ final class StatusItems {
         String file = session.store().file().toString();
         store.setText(session.isDemo() ? DeskWords.text("status.demoStore", file)
                 : DeskWords.text("status.store", file));
-        who.setText(session.who().map(k -> DeskWords.text("status.who", session.shop().nameOf(k)))
-                .orElseGet(() -> DeskWords.text("status.nobody")));
+        who.setText(session.who().map(k -> DeskWords.text(session.hasSecrets() ? "status.signedIn" : "status.who",
+                session.shop().nameOf(k)))
+                .orElseGet(() -> DeskWords.text(session.hasSecrets() ? "status.nobodySignedIn" : "status.nobody")));
     }
 }

@@ -22,6 +22,7 @@ class KeysOfTheHandbookTest {
     private static final Map<String, String> COMMANDS = Map.ofEntries(
             Map.entry("Ctrl+N", "org.copperbook.desk.command.newJob"),
             Map.entry("F3", "org.copperbook.desk.command.register"),
+            Map.entry("F4", "org.copperbook.desk.command.signIn"),
             Map.entry("F12", "org.eclipse.ui.window.activateEditor"),
             Map.entry("Ctrl+S", "org.eclipse.ui.file.save"),
             Map.entry("Ctrl+W", "org.eclipse.ui.file.close"),

@@ -1,0 +1,182 @@
+package org.copperbook.desk.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Instant;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.copperbook.desk.editor.JobEditor;
+import org.copperbook.desk.tests.window.Desktop;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.shop.Person;
+import org.copperbook.jobs.signoff.Role;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.RegisterQuery;
+import org.copperbook.store.Saved;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** People of the demo workshop get secrets, change over at one bench, and keep what is theirs. */
+class SignInTest {
+
+    private static final PartKey BOOKING = PartKey.of(PartKind.BOOKING);
+    private static final PartKey PLATE = PartKey.of(PartKind.NAMEPLATE);
+    private static final String OWNERS = "the owner's own words";
+    private static final String OFFICES = "the office's own words";
+    private static final String WINDERS = "the winder's own words";
+
+    private final Desktop desktop = new Desktop();
+    private final String run = Long.toString(System.nanoTime(), Character.MAX_RADIX);
+    private final String owner = "t-owner-" + run;
+    private final String office = "t-office-" + run;
+    private final String winder = "t-winder-" + run;
+    private JobStore store;
+
+    @BeforeEach
+    void people() {
+        store = desktop.session().store();
+        desktop.beSomebody();
+        store.savePerson(new Person(owner, "Olga Owner", Set.of(Role.OWNER), null, null, true));
+        store.savePerson(new Person(office, "Otto Office", Set.of(Role.OFFICE), null, null, true));
+        store.savePerson(new Person(winder, "Wanda Winder", Set.of(Role.WINDER), null, null, true));
+        desktop.until("the people are known", () -> desktop.session().shop().people().containsKey(winder));
+    }
+
+    /** Erasing everybody who has a secret leaves the workshop as it was: without secrets. */
+    @AfterEach
+    void leave() {
+        desktop.closeAll();
+        store.accounts().signOut();
+        Instant now = Instant.now();
+        store.eraseAgain(Map.of(owner, now, office, now, winder, now));
+        desktop.session().signedInOrOut();
+        desktop.work();
+        assertFalse(desktop.session().hasSecrets());
+    }
+
+    private void secret(String key, String words) throws Exception {
+        desktop.command("org.copperbook.desk.command.people");
+        desktop.until("the people are read", () -> ((org.eclipse.swt.widgets.List) desktop.field("people/list"))
+                .getItemCount() > 0);
+        org.eclipse.swt.widgets.List list = (org.eclipse.swt.widgets.List) desktop.field("people/list");
+        list.select(list.indexOf(store.persons().get(key).name()));
+        list.notifyListeners(org.eclipse.swt.SWT.Selection, new org.eclipse.swt.widgets.Event());
+        ((Text) desktop.field("people/secret")).setText(words);
+        ((Text) desktop.field("people/again")).setText(words);
+        desktop.press("people/setSecret");
+        desktop.until("it says what came of it", () -> !said("people/said").isEmpty());
+    }
+
+    private String said(String id) {
+        return ((Label) desktop.field(id)).getText();
+    }
+
+    private void signIn(String key, String words) throws Exception {
+        desktop.command("org.copperbook.desk.command.signIn");
+        desktop.press("signIn/person/" + key);
+        ((Text) desktop.field("signIn/secret")).setText(words);
+        desktop.press("signIn/do");
+    }
+
+    private void signedIn(String key, String words) throws Exception {
+        signIn(key, words);
+        desktop.until("the dialog is gone", () -> !desktop.shows("signIn/do"));
+        assertEquals(Optional.of(key), desktop.session().who());
+    }
+
+    @Test
+    void withoutSecretsOneChoosesANameAndIsTold() throws Exception {
+        desktop.command("org.copperbook.desk.command.signIn");
+        assertFalse(desktop.shows("signIn/secret"));
+        desktop.press("signIn/person/" + winder);
+        assertEquals(Optional.of(winder), desktop.session().who());
+        assertFalse(desktop.shows("signIn/close"));
+    }
+
+    @Test
+    void theFirstSecretIsAnOwnersThenPeopleChangeOverAndUnsavedTextStaysWithWhoTypedIt() throws Exception {
+        secret(winder, WINDERS);
+        assertTrue(said("people/said").contains("is no owner"), said("people/said"));
+        secret(owner, OWNERS);
+        assertTrue(desktop.session().hasSecrets());
+        assertEquals(Optional.of(owner), desktop.session().who());
+        secret(office, OFFICES);
+        secret(winder, WINDERS);
+        assertEquals("The secret of Wanda Winder is set.", said("people/said"));
+
+        signIn(office, "not the right one");
+        desktop.until("the refusal is shown", () -> said("signIn/said").contains("not the secret of Otto Office"));
+        assertEquals(Optional.of(owner), desktop.session().who(), "who was signed in stays so");
+        signedIn(office, OFFICES);
+
+        JobEditor editor = desktop.open(openJob());
+        editor.show(BOOKING);
+        String damage = "seen by the office " + run;
+        desktop.type("/transportDamage", damage);
+        assertTrue(editor.isDirty());
+
+        signedIn(winder, WINDERS);
+        desktop.until("it says whose this is", () -> desktop.shows("others"));
+        assertFalse(((Text) desktop.field("/transportDamage")).getEditable(), "nobody else types into it");
+        editor.doSave(new NullProgressMonitor());
+        desktop.work();
+        assertTrue(editor.isDirty(), "nor saves it");
+
+        signedIn(office, OFFICES);
+        desktop.until("it may be edited again", () -> !desktop.shows("others"));
+        assertEquals(damage, desktop.text("/transportDamage"), "nothing typed is lost");
+        editor.doSave(new NullProgressMonitor());
+        desktop.until("it is saved", () -> !editor.isDirty());
+        Saved saved = store.current(editor.document().id(), BOOKING).orElseThrow();
+        assertEquals(office, saved.revision().who());
+        assertEquals(damage, ((Booking) saved.part()).transportDamage());
+    }
+
+    @Test
+    void aRefusalOfTheStoreIsShownAndNothingTypedIsLost() throws Exception {
+        store.accounts().begin(owner, OWNERS.toCharArray());
+        store.accounts().reset(winder, WINDERS.toCharArray());
+        desktop.session().signedInOrOut();
+        signedIn(winder, WINDERS);
+        JobEditor editor = desktop.open(openJob());
+        editor.show(BOOKING);
+        desktop.type("/transportDamage", "by the winder " + run);
+        editor.show(PLATE);
+        desktop.type("/serial", "S-" + run);
+        editor.doSave(new NullProgressMonitor());
+        desktop.until("the refusal is shown", () -> desktop.shows("failure"));
+        assertTrue(editor.isDirty());
+        assertEquals(winder, store.current(editor.document().id(), PLATE).orElseThrow().revision().who(),
+                "what the winder may save is saved");
+        editor.show(BOOKING);
+        assertEquals("by the winder " + run, desktop.text("/transportDamage"));
+    }
+
+    @Test
+    void afterSigningOutAJobIsReadAndNotSaved() throws Exception {
+        store.accounts().begin(owner, OWNERS.toCharArray());
+        desktop.session().signedInOrOut();
+        desktop.command("org.copperbook.desk.command.signOut");
+        desktop.until("nobody is signed in", () -> desktop.session().who().isEmpty());
+        JobEditor editor = desktop.open(openJob());
+        desktop.until("it asks to sign in", () -> desktop.shows("who/signIn"));
+        desktop.press("who/signIn");
+        assertTrue(desktop.shows("signIn/secret"));
+        desktop.press("signIn/close");
+        assertFalse(editor.isDirty());
+    }
+
+    private String openJob() {
+        return store.register(RegisterQuery.first(50)).rows().stream().filter(r -> !r.voided()).findFirst()
+                .orElseThrow().number();
+    }
+}
