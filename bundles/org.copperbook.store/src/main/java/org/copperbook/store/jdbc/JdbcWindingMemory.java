@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,9 +24,9 @@ import org.copperbook.store.memory.WindingMemory;
 /** The memory over the derived table of past windings. */
 final class JdbcWindingMemory implements WindingMemory {
 
-    /** Rows compared at a time; bounds the memory a search takes to a few megabytes. */
     /** Distances are kept as single floats: what lies within their rounding of the edge is not left out. */
     private static final double CLEARLY = 1 - 1e-5;
+    /** Rows compared at a time; bounds the memory a search takes to a few megabytes. */
     private static final int BLOCK = 20_000;
 
     private final Database database;
@@ -93,17 +94,47 @@ final class JdbcWindingMemory implements WindingMemory {
                 best.subList(wanted, best.size()).clear();
             }
         };
-        List<SizeRange> ranges = SizeRange.around(asked.figures());
+        Map<MachineKind, Double> kinds = new HashMap<>();
+        for (MachineKind kind : table.kinds(c, asked.role())) {
+            kinds.put(kind, kind.distance(asked.figures()));
+        }
+        for (MachineKind kind : kinds.keySet().stream().sorted(Comparator.comparing(kinds::get)).toList()) {
+            double least = kinds.get(kind);
+            if (best.size() == wanted && last(best) < least * CLEARLY) {
+                break;
+            }
+            ofKind(c, asked, kind, least, wanted, best, compare);
+        }
+        return best;
+    }
+
+    /** @param least how far every winding of the kind is at least */
+    private void ofKind(Connection c, Asked asked, MachineKind kind, double least, int wanted, List<Near> best,
+            PastWindingTable.Blocks compare) throws SQLException {
+        boolean enough = best.size() == wanted;
+        List<SizeRange> ranges = enough ? SizeRange.within(asked.figures(), left(last(best), least))
+                : SizeRange.around(asked.figures());
         if (ranges.isEmpty()) {
-            table.figures(c, asked, null, BLOCK, compare);
+            table.figures(c, asked, kind, null, BLOCK, compare);
         }
         for (SizeRange range : ranges) {
-            table.figures(c, asked, range, BLOCK, compare);
-            if (best.size() == wanted && best.get(wanted - 1).found().distance() < range.farthest() * CLEARLY) {
+            table.figures(c, asked, kind, range, BLOCK, compare);
+            if (!enough && best.size() == wanted
+                    && last(best) < Math.hypot(least, range.farthest()) * CLEARLY) {
                 break;
             }
         }
-        return best;
+    }
+
+    private static double last(List<Near> best) {
+        return best.get(best.size() - 1).found().distance();
+    }
+
+    /** What a distance leaves for the size when the kind alone takes the least of it; rather too much than too little. */
+    private static double left(double distance, double least) {
+        double whole = distance / CLEARLY;
+        double taken = least * CLEARLY;
+        return Math.sqrt(Math.max(0, whole * whole - taken * taken)) + 1 - CLEARLY;
     }
 
     private static double distance(Asked asked, PastWindingTable.Row row) {

@@ -122,13 +122,20 @@ final class PastWindingTable {
     /**
      * Streams the figures of every winding that may be meant, so that none but one block is ever in memory.
      *
+     * @param kind  those of this kind only
      * @param range those of some sizes only; all when null
      */
-    void figures(Connection c, Asked asked, SizeRange range, int block, Blocks to) throws SQLException {
+    void figures(Connection c, Asked asked, MachineKind kind, SizeRange range, int block, Blocks to)
+            throws SQLException {
         List<String> words = words(asked);
         try (PreparedStatement q = c.prepareStatement("SELECT id, rating, poles, slots, bore, length, volts"
-                + " FROM past_winding" + where(words, within(range)))) {
+                + " FROM past_winding" + where(words, is("poles", kind.poles()) + is("slots", kind.slots()) + within(range)))) {
             int next = fill(q, asked, words);
+            for (double known : new double[] {kind.poles(), kind.slots()}) {
+                if (!Double.isNaN(known)) {
+                    q.setDouble(next++, known);
+                }
+            }
             if (range != null && !range.unknown()) {
                 q.setDouble(next, range.from());
                 q.setDouble(next + 1, range.below());
@@ -157,6 +164,58 @@ final class PastWindingTable {
                 }
             }
         }
+    }
+
+    /** The kinds there are of a role; goes from one to the next by the index and not by the rows. */
+    List<MachineKind> kinds(Connection c, WindingRole role) throws SQLException {
+        List<MachineKind> kinds = new ArrayList<>();
+        for (double poles : different(c, role, "poles", "")) {
+            List<Double> slots = Double.isNaN(poles) ? different(c, role, "slots", " AND poles IS NULL")
+                    : different(c, role, "slots", " AND poles = ?", poles);
+            slots.forEach(s -> kinds.add(new MachineKind(poles, s)));
+        }
+        return kinds;
+    }
+
+    private static List<Double> different(Connection c, WindingRole role, String column, String and, double... values)
+            throws SQLException {
+        List<Double> found = new ArrayList<>();
+        String from = " FROM past_winding WHERE role = ?" + and + " AND " + column;
+        try (PreparedStatement none = c.prepareStatement("SELECT 1" + from + " IS NULL LIMIT 1");
+                PreparedStatement next = c.prepareStatement("SELECT MIN(" + column + ")" + from + " > ?")) {
+            if (one(none, role, values, new double[0]).isPresent()) {
+                found.add(Double.NaN);
+            }
+            Optional<Double> last = one(next, role, values, -Double.MAX_VALUE);
+            while (last.isPresent()) {
+                found.add(last.get());
+                last = one(next, role, values, last.get());
+            }
+        }
+        return found;
+    }
+
+    private static Optional<Double> one(PreparedStatement q, WindingRole role, double[] values, double... last)
+            throws SQLException {
+        int at = 1;
+        q.setString(at++, role.word());
+        for (double value : values) {
+            q.setDouble(at++, value);
+        }
+        for (double value : last) {
+            q.setDouble(at++, value);
+        }
+        try (ResultSet r = q.executeQuery()) {
+            if (!r.next()) {
+                return Optional.empty();
+            }
+            double value = r.getDouble(1);
+            return r.wasNull() ? Optional.empty() : Optional.of(value);
+        }
+    }
+
+    private static String is(String column, double value) {
+        return " AND " + column + (Double.isNaN(value) ? " IS NULL" : " = ?");
     }
 
     private static String within(SizeRange range) {

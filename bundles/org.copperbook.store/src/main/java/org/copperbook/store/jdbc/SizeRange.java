@@ -32,6 +32,22 @@ record SizeRange(String column, double from, double below, double farthest) {
                 : known(asked.rating()).isPresent() ? around("rating", asked.rating(), Figure.RATING.weight()) : List.of();
     }
 
+    /**
+     * Every winding whose size alone is no farther off than this, and those of unknown size; none when no size is asked
+     * for by which the list is kept in order.
+     */
+    static List<SizeRange> within(MachineFigures asked, double distance) {
+        OptionalDouble bore = known(asked.bore());
+        return bore.isPresent() ? within("bore", bore.getAsDouble(), distance / Figure.BORE.weight())
+                : known(asked.rating()).isPresent()
+                        ? within("rating", asked.rating(), distance / Figure.RATING.weight()) : List.of();
+    }
+
+    private static List<SizeRange> within(String column, double size, double width) {
+        return List.of(new SizeRange(column, Double.NaN, Double.NaN, 0),
+                new SizeRange(column, size * Math.exp(-width), size * Math.exp(width), 0));
+    }
+
     private static OptionalDouble known(double value) {
         return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
     }

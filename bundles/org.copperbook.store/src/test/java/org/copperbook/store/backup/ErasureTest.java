@@ -240,8 +240,8 @@ class ErasureTest {
                     "month_fact", "account", "register_text")) {
                 s.executeUpdate("DROP TABLE " + later);
             }
-            s.executeUpdate("DROP INDEX past_winding_by_bore");
-            s.executeUpdate("DROP INDEX past_winding_by_rating");
+            s.executeUpdate("DROP INDEX past_winding_by_kind_and_bore");
+            s.executeUpdate("DROP INDEX past_winding_by_kind_and_rating");
             s.executeUpdate("DELETE FROM schema_step WHERE number > 2");
             s.executeUpdate("DELETE FROM setting WHERE name IN ('personal-edition', 'register-edition')");
             s.executeUpdate("UPDATE person SET json = '{\"key\":\"k1\",\"name\":\"" + CONTACT

@@ -193,6 +193,37 @@ class WindingMemoryTest extends OnEachEngine {
         }
     }
 
+    @Test
+    void goingFromKindToKindFindsWhatLookingAtAllFinds() {
+        Random random = new Random(20261127);
+        List<OldCard> cards = new ArrayList<>();
+        List<MachineFigures> figures = new ArrayList<>();
+        for (int i = 0; i < 400; i++) {
+            double poles = random.nextInt(6) == 0 ? NONE : 2 * (1 + random.nextInt(4));
+            double slots = random.nextInt(6) == 0 ? NONE : 12 * (1 + random.nextInt(8));
+            double bore = random.nextInt(6) == 0 ? NONE : 0.1 + random.nextInt(300) / 1000.0;
+            String known = (Double.isNaN(poles) ? "" : ",\"poles\":" + (int) poles)
+                    + (Double.isNaN(slots) ? "" : ",\"slots\":" + (int) slots)
+                    + (Double.isNaN(bore) ? "" : ",\"boreM\":" + bore);
+            cards.add(Sample.part("old-card/x", "{\"schema\":1,\"card\":\"k" + i + "\",\"plate\":{\"schema\":1,"
+                    + "\"maker\":\"Harbour Works\",\"serial\":\"s" + i + "\",\"apparentPowerVA\":60000.0},"
+                    + "\"winding\":{\"schema\":1,\"role\":\"main-stator\",\"asWound\":false" + known
+                    + ",\"turnsPerCoil\":5}}", OldCard.class));
+            figures.add(new MachineFigures(60_000, poles, slots, bore, NONE, NONE));
+        }
+        store.memory().takeIn(cards, "w", "", SameCard.REFUSE);
+        assertEquals(figures.size(), store.memory().size());
+        PastWindings all = PastWindings.of(figures);
+        for (int i = 0; i < 60; i++) {
+            MachineFigures wanted = new MachineFigures(i % 2 == 0 ? NONE : 45_000, i % 5 == 0 ? NONE : 2 * (1 + i % 5),
+                    i % 4 == 0 ? 18 : i % 7 == 0 ? NONE : 12 * (1 + i % 9), i % 3 == 0 ? NONE : 0.09 + i / 150.0, NONE,
+                    400);
+            int many = 1 + i % 40;
+            assertEquals(all.nearest(wanted, many).stream().map(PastWinding::distance).toList(),
+                    store.memory().nearest(asked(wanted, "", ""), many).stream().map(FoundWinding::distance).toList());
+        }
+    }
+
     /** More rows than one block, straight into the table: the search reads nothing else. */
     private void copies(int times) throws Exception {
         try (Connection c = place.connect(); Statement s = c.createStatement()) {
