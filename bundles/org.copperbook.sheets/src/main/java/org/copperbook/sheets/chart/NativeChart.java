@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.PresetColor;
 import org.apache.poi.xddf.usermodel.PresetLineDash;
@@ -36,6 +37,8 @@ import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.copperbook.sheets.page.CellText;
@@ -62,6 +65,8 @@ public final class NativeChart {
     private final Chart chart;
     private final XSSFSheet data;
     private int row;
+
+    private XSSFCellStyle wrapped;
 
     private NativeChart(Chart chart, XSSFSheet data, int row) {
         this.chart = chart;
@@ -248,9 +253,23 @@ public final class NativeChart {
         XSSFRow cells = data.createRow(row++);
         for (int i = 0; i < texts.length; i++) {
             if (!texts[i].isEmpty()) {
-                cells.createCell(i).setCellValue(CellText.storable(texts[i]));
+                XSSFCell cell = cells.createCell(i);
+                cell.setCellValue(CellText.storable(texts[i]));
+                if (texts.length > 1 && i + 1 < texts.length && !texts[i + 1].isEmpty()) {
+                    cell.setCellStyle(wrapped());
+                }
             }
         }
+    }
+
+    /** The name of a series may be a sentence, for instance where a stored curve comes from. */
+    private XSSFCellStyle wrapped() {
+        if (wrapped == null) {
+            wrapped = data.getWorkbook().createCellStyle();
+            wrapped.setWrapText(true);
+            wrapped.setVerticalAlignment(VerticalAlignment.TOP);
+        }
+        return wrapped;
     }
 
     /** Marks in the ink of their series; left to themselves spreadsheets choose pale ones where no line is drawn. */
