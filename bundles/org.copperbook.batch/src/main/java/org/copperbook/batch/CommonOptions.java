@@ -2,12 +2,18 @@ package org.copperbook.batch;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Function;
+import org.copperbook.jobs.shop.Person;
 import org.copperbook.store.JobStore;
+import org.copperbook.store.people.SignIn;
 import picocli.CommandLine.Option;
 
 /** Options that most commands have. */
 final class CommonOptions {
+
+    /** What {@code --who} is when nobody said anything. */
+    static final String NOBODY_NAMED = "batch";
 
     @Option(names = "--store", paramLabel = "FILE", descriptionKey = "option.store")
     private Path store;
@@ -17,6 +23,12 @@ final class CommonOptions {
 
     @Option(names = "--json", descriptionKey = "option.json")
     private boolean json;
+
+    @Option(names = "--as", paramLabel = "NAME", descriptionKey = "option.as")
+    private String as;
+
+    @Option(names = "--secret-file", paramLabel = "FILE", descriptionKey = "option.secret-file")
+    private Path secretFile;
 
     boolean json() {
         return json;
@@ -48,8 +60,45 @@ final class CommonOptions {
 
     /** Works on a store that must be there already, and closes it. */
     <T> T withStore(BatchContext context, Function<JobStore, T> work) {
-        try (JobStore open = place(context).openThere(context)) {
+        try (JobStore open = signedIn(place(context).openThere(context))) {
             return work.apply(open);
+        }
+    }
+
+    /** The store, made when it is not there, with whoever {@code --as} names signed in. */
+    JobStore open(BatchContext context) {
+        return signedIn(place(context).open(context));
+    }
+
+    /** Under whose key is saved: who is signed in, unless another key was named, which the store then refuses. */
+    static String who(JobStore store, String named) {
+        return NOBODY_NAMED.equals(named) ? store.accounts().signedIn().orElse(named) : named;
+    }
+
+    private JobStore signedIn(JobStore store) {
+        try {
+            if (as != null) {
+                signIn(store);
+            } else if (secretFile != null) {
+                throw new BadUse(BatchText.of("as.whose"));
+            }
+            return store;
+        } catch (RuntimeException e) {
+            store.close();
+            throw e;
+        }
+    }
+
+    private void signIn(JobStore store) {
+        List<Person> named = store.persons().values().stream().filter(p -> p.active() && !p.roles().isEmpty())
+                .filter(p -> as.equals(p.key()) || as.equalsIgnoreCase(p.name())).toList();
+        if (named.size() != 1) {
+            throw new BadUse(named.isEmpty() ? BatchText.of("as.unknown", as)
+                    : BatchText.of("as.several", as, String.join(", ", named.stream().map(Person::key).toList())));
+        }
+        char[] secret = SecretLine.read(secretFile, named.get(0).name());
+        if (store.accounts().signIn(named.get(0).key(), secret) instanceof SignIn.Refused refused) {
+            throw new BadUse(refused.message());
         }
     }
 

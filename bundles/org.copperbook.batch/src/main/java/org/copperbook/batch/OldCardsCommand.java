@@ -67,7 +67,7 @@ final class OldCardsCommand implements Callable<Integer> {
     @Option(names = "--newer-revision", descriptionKey = "cards.newer-revision")
     private boolean newerRevision;
 
-    @Option(names = "--who", paramLabel = "KEY", defaultValue = "batch", descriptionKey = "take-in.who")
+    @Option(names = "--who", paramLabel = "KEY", defaultValue = CommonOptions.NOBODY_NAMED, descriptionKey = "take-in.who")
     private String who;
 
     OldCardsCommand(BatchContext context) {
@@ -172,8 +172,9 @@ final class OldCardsCommand implements Callable<Integer> {
     }
 
     private CardIntake.Outcome takeIn(List<OldCard> good, List<CardReport.Line> left) {
-        try (JobStore open = common.place(context).open(context)) {
-            CardIntake intake = new CardIntake(open.memory(), who, BatchText.of("cards.why", file.getFileName()),
+        try (JobStore open = common.open(context)) {
+            CardIntake intake = new CardIntake(open.memory(), CommonOptions.who(open, who),
+                    BatchText.of("cards.why", file.getFileName()),
                     newerRevision ? SameCard.NEW_REVISION : SameCard.REFUSE);
             return intake.run(good.iterator(), new CardIntake.Progress() {
                 @Override

@@ -41,7 +41,7 @@ final class TakeInCommand implements Callable<Integer> {
     @Option(names = "--new-number", descriptionKey = "take-in.new-number")
     private boolean newNumber;
 
-    @Option(names = "--who", paramLabel = "KEY", defaultValue = "batch", descriptionKey = "take-in.who")
+    @Option(names = "--who", paramLabel = "KEY", defaultValue = CommonOptions.NOBODY_NAMED, descriptionKey = "take-in.who")
     private String who;
 
     TakeInCommand(BatchContext context) {
@@ -60,8 +60,8 @@ final class TakeInCommand implements Callable<Integer> {
         Intake intake = new Intake(own.map(ShopFolder::parts).orElse(Map.of()),
                 own.map(ShopFolder::people).orElse(List.of()), List.of(), read.stream().map(ReadJob::job).toList());
         List<JobHandle> taken;
-        try (JobStore store = common.place(context).open(context)) {
-            taken = store.takeIn(intake, who,
+        try (JobStore store = common.open(context)) {
+            taken = store.takeIn(intake, CommonOptions.who(store, who),
                     BatchText.of("take-in.why"), newNumber ? NumberTaken.GIVE_NEW_NUMBER : NumberTaken.REFUSE);
         }
         read.forEach(r -> r.notes().forEach(n -> context.err().println(OneLine.of(n))));
