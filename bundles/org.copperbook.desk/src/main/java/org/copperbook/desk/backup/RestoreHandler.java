@@ -23,6 +23,10 @@ public final class RestoreHandler extends AbstractHandler {
     @Override
     public Object execute(ExecutionEvent event) throws ExecutionException {
         Shell shell = HandlerUtil.getActiveShellChecked(event);
+        if (DeskSession.ofWorkbench().server().isPresent()) {
+            MessageDialog.openInformation(shell, DeskWords.text("restore.title"), DeskWords.text("restore.server"));
+            return null;
+        }
         Path store = DeskSession.ofWorkbench().store().file();
         FileDialog dialog = new FileDialog(shell, SWT.OPEN);
         dialog.setText(DeskWords.text("restore.choose"));

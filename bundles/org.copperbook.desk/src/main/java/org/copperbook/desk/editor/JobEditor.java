@@ -27,6 +27,7 @@ import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.shell.DemoBand;
 import org.copperbook.desk.shell.DeskSession;
+import org.copperbook.desk.shell.ReadingBand;
 import org.copperbook.desk.shell.Judge;
 import org.copperbook.desk.shell.Judgement;
 import org.copperbook.desk.text.DeskWords;
@@ -112,6 +113,7 @@ public final class JobEditor extends EditorPart {
         box = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(box);
         DemoBand.addTo(box, session);
+        ReadingBand.addTo(box, session);
         strips = new JobStrips(box, session);
         Label opening = Look.of(box).as(Look.Role.TEXT, new Label(box, SWT.NONE));
         opening.setText(DeskWords.text("editor.opening"));

@@ -2,6 +2,7 @@ package org.copperbook.desk.shell;
 
 import java.util.Map;
 import java.util.Optional;
+import org.copperbook.desk.shared.FirstOpening;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.store.StoreException;
 import org.eclipse.core.runtime.ILog;
@@ -46,9 +47,9 @@ public final class DeskApplication implements IApplication {
     }
 
     private static Object run(Display display, DeskArguments arguments) {
-        try (DeskSession session = SessionOpening.open(arguments)) {
-            int code = PlatformUI.createAndRunWorkbench(display, new DeskAdvisor(session));
-            return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
+        try {
+            Optional<DeskSession> opened = new FirstOpening().open(arguments);
+            return opened.isEmpty() ? EXIT_OK : work(display, opened.get());
         } catch (StoreException e) {
             ILog.of(DeskApplication.class).error("the store could not be opened", e);
             System.err.println(e.getMessage());
@@ -58,6 +59,13 @@ public final class DeskApplication implements IApplication {
             System.err.println(e.getMessage());
             MessageDialog.openError(null, DeskWords.text("store.cannotOpen"), e.getMessage());
             return 1;
+        }
+    }
+
+    private static Object work(Display display, DeskSession opened) {
+        try (DeskSession session = opened) {
+            int code = PlatformUI.createAndRunWorkbench(display, new DeskAdvisor(session));
+            return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         }
     }
 

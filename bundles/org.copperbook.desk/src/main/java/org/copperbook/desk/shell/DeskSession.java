@@ -12,6 +12,7 @@ import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.store.Change;
 import org.copperbook.store.JobStore;
+import org.copperbook.store.postgres.ServerConnection;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.ui.PlatformUI;
@@ -30,6 +31,7 @@ public final class DeskSession implements AutoCloseable {
     private final JobStore store;
     private final boolean demo;
     private final DeskArguments arguments;
+    private final Optional<ServerConnection> server;
     private final PartJson json = new PartJson();
     private final ExecutorService background = Executors.newSingleThreadExecutor(r -> {
         Thread t = new Thread(r, "copperbook-checks");
@@ -46,12 +48,14 @@ public final class DeskSession implements AutoCloseable {
     /**
      * Begins work on a store.
      *
-     * @param demo whether it is the invented demo workshop, which every part of the window then says
+     * @param demo   whether it is the invented demo workshop, which every part of the window then says
+     * @param server the server the store is on; empty when it is a file
      */
-    public DeskSession(JobStore store, boolean demo, DeskArguments arguments) {
+    public DeskSession(JobStore store, boolean demo, DeskArguments arguments, Optional<ServerConnection> server) {
         this.store = store;
         this.demo = demo;
         this.arguments = arguments;
+        this.server = server;
         readShop();
         this.listening = store.onChange(this::changed);
     }
@@ -63,6 +67,11 @@ public final class DeskSession implements AutoCloseable {
 
     public JobStore store() {
         return store;
+    }
+
+    /** The server the store is on; empty when it is a file on this computer. */
+    public Optional<ServerConnection> server() {
+        return server;
     }
 
     public PartJson json() {

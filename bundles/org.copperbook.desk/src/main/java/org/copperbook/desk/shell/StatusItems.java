@@ -2,6 +2,7 @@ package org.copperbook.desk.shell;
 
 import java.util.function.Consumer;
 import org.copperbook.desk.text.DeskWords;
+import org.copperbook.store.postgres.ServerConnection;
 import org.eclipse.jface.action.IStatusLineManager;
 import org.eclipse.jface.action.StatusLineContributionItem;
 import org.eclipse.swt.widgets.Display;
@@ -39,7 +40,7 @@ final class StatusItems {
     }
 
     private void write() {
-        String file = session.store().file().toString();
+        String file = session.server().map(ServerConnection::place).orElseGet(session.store().file()::toString);
         store.setText(session.isDemo() ? DeskWords.text("status.demoStore", file)
                 : DeskWords.text("status.store", file));
         who.setText(session.who().map(k -> DeskWords.text(session.hasSecrets() ? "status.signedIn" : "status.who",

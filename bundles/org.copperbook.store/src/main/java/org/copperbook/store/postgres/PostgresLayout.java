@@ -52,7 +52,8 @@ final class PostgresLayout {
         }
     }
 
-    private void refuse(Connection c) throws SQLException {
+    /** Refuses a server that is too old or a database of other text. */
+    void refuse(Connection c) throws SQLException {
         if (Integer.parseInt(PostgresServer.text(c, "SHOW server_version_num")) < OLDEST) {
             throw new StoreException(Kind.NOT_A_STORE,
                     StoreText.of("server.old", at.place(), PostgresServer.text(c, "SHOW server_version")));
@@ -63,7 +64,8 @@ final class PostgresLayout {
         }
     }
 
-    private boolean current(Connection c) throws SQLException {
+    /** Whether the store is there with nothing lacking; changes nothing. */
+    boolean current(Connection c) throws SQLException {
         if (there(c, "schema_step")) {
             return migrations.current(c);
         }
@@ -74,7 +76,8 @@ final class PostgresLayout {
         return false;
     }
 
-    private static boolean there(Connection c, String table) throws SQLException {
+    /** Whether the schema has a table. */
+    static boolean there(Connection c, String table) throws SQLException {
         return PostgresServer.text(c, "SELECT to_regclass('" + PostgresServer.SCHEMA + "." + table + "')") != null;
     }
 }

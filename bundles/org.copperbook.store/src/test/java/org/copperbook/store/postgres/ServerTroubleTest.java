@@ -139,6 +139,30 @@ class ServerTroubleTest {
     }
 
     @Test
+    void tryingAConnectionSaysWhatStandsThereAndChangesNothing() throws SQLException {
+        assertEquals(ServerTrial.Found.NOTHING, ServerTrial.of(at, TestServer.PASSWORD));
+        assertEquals(ServerTrial.Found.NOTHING, ServerTrial.of(at, TestServer.PASSWORD), "the first look made nothing");
+        assertEquals(Kind.NO_ENTRY,
+                assertThrows(StoreException.class, () -> ServerTrial.of(at, "another")).kind());
+        PostgresDatabase.open(new PostgresServer(at, TestServer.PASSWORD, Duration.ofSeconds(10)),
+                PostgresJobStore.standsFor(at), new Migrations("postgres", Migrations.ALL.subList(0, 1))).close();
+        assertEquals(ServerTrial.Found.OLDER_STORE, ServerTrial.of(at, TestServer.PASSWORD));
+        open().close();
+        assertEquals(ServerTrial.Found.STORE, ServerTrial.of(at, TestServer.PASSWORD));
+        sql("INSERT INTO copperbook.schema_step VALUES (99, '0099-of-tomorrow', 'ff', '2030-01-01')");
+        assertEquals(ServerTrial.Found.NEWER_STORE, ServerTrial.of(at, TestServer.PASSWORD));
+    }
+
+    @Test
+    void tryingSaysWhenTheUserMayNotLayTheStoreOut() throws SQLException {
+        sql("DROP ROLE IF EXISTS onlooker", "CREATE ROLE onlooker LOGIN PASSWORD 'look'");
+        StoreException e = assertThrows(StoreException.class,
+                () -> ServerTrial.of(server.at(at.database(), "onlooker"), "look"));
+        assertEquals(Kind.FORBIDDEN, e.kind());
+        assertTrue(e.getMessage().contains("onlooker"), e.getMessage());
+    }
+
+    @Test
     void fourThatStartTogetherOnAnOlderStoreBringItUpOnce() throws Exception {
         PostgresServer raw = new PostgresServer(at, TestServer.PASSWORD, Duration.ofSeconds(10));
         PostgresDatabase.open(raw, PostgresJobStore.standsFor(at),

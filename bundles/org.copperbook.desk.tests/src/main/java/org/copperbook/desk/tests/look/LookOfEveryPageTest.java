@@ -39,6 +39,7 @@ class LookOfEveryPageTest {
 
     private static final String CALCULATOR = "org.copperbook.desk.view.calculator";
     private static final String PREFERENCES = "org.copperbook.desk.preferences";
+    private static final String SHARED = PREFERENCES + ".shared";
     private static final int MOST_SCREENS = 12;
     private static final int LOOKS_AGAIN = 4;
     private static final int PAUSE_MILLIS = 500;
@@ -91,7 +92,8 @@ class LookOfEveryPageTest {
         desktop.page().showView(CALCULATOR).setFocus();
         look("calculator", partWith("calculator.tree"));
         desktop.page().hideView(desktop.page().findView(CALCULATOR));
-        preferences();
+        preferences("preferences", PREFERENCES);
+        preferences("preferences shared", SHARED);
         assertEquals("", String.join("\n", flaws));
     }
 
@@ -100,12 +102,12 @@ class LookOfEveryPageTest {
         now.putOn(desktop);
     }
 
-    private void preferences() {
-        PreferenceDialog dialog = PreferencesUtil.createPreferenceDialogOn(null, PREFERENCES, null, null);
+    private void preferences(String place, String id) {
+        PreferenceDialog dialog = PreferencesUtil.createPreferenceDialogOn(null, id, null, null);
         dialog.setBlockOnOpen(false);
         dialog.open();
         try {
-            look("preferences", ((org.eclipse.jface.dialogs.IDialogPage) dialog.getSelectedPage()).getControl());
+            look(place, ((org.eclipse.jface.dialogs.IDialogPage) dialog.getSelectedPage()).getControl());
         } finally {
             dialog.close();
             desktop.work();
