@@ -124,7 +124,12 @@ public final class BeginningEditor extends EditorPart {
         if (ready != null) {
             ready.focus();
         } else {
-            form.focusFirst();
+            // Before the first layout fields refuse the cursor.
+            box.getDisplay().asyncExec(() -> {
+                if (!box.isDisposed()) {
+                    form.focusFirst();
+                }
+            });
         }
     }
 
@@ -251,7 +256,7 @@ public final class BeginningEditor extends EditorPart {
 
     /** Two job numbers as the pattern typed writes them, or why it writes none. */
     private String example() {
-        String pattern = document.part(WORKSHOP, Workshop.class).map(Workshop::numberSeries).orElse("");
+        String pattern = document.value(WORKSHOP, "/numberSeries").asText("");
         try {
             NumberPattern series = new NumberPattern(pattern);
             int year = Year.now().getValue();
