@@ -80,7 +80,8 @@ final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
         }
         offerLeft(page);
         if (session.hasSecrets() && session.who().isEmpty()) {
-            SignInDialog.open(null);
+            // Only once the window stands: what opens earlier is lost behind it.
+            Display.getCurrent().asyncExec(() -> SignInDialog.open(null));
         }
     }
 
