@@ -63,7 +63,7 @@ final class JdbcAccounts implements Accounts {
     @Override
     public SignIn signIn(String key, char[] secret) {
         try {
-            SignIn result = tried(key, secret);
+            SignIn result = tried(key, secret).said();
             if (result instanceof SignIn.Done) {
                 guard.signedIn(key);
             }
@@ -99,11 +99,17 @@ final class JdbcAccounts implements Accounts {
         try {
             String key = guard.signedIn().orElseThrow(() -> Guard.refused(StoreText.of("secret.nobody")));
             fits(fresh);
-            if (tried(key, old) instanceof SignIn.Refused refused) {
+            Tried tried = tried(key, old);
+            if (tried.said() instanceof SignIn.Refused refused) {
                 throw Guard.refused(refused.message());
             }
             SecretHash hash = SecretHash.of(fresh);
-            keep(c -> tables.accounts().put(c, key, hash, writing.now()));
+            keep(c -> {
+                if (!holds(c, key, tried.secret())) {
+                    throw Guard.refused(StoreText.of("secret.changedMeanwhile"));
+                }
+                tables.accounts().put(c, key, hash, writing.now());
+            });
         } finally {
             Arrays.fill(old, '\0');
             Arrays.fill(fresh, '\0');
@@ -135,28 +141,37 @@ final class JdbcAccounts implements Accounts {
      * Tries a secret. It is counted as wrong before it is looked at, and taken back when it was right: several programs
      * trying at once, or one killed in between, win no attempt.
      */
-    private SignIn tried(String key, char[] secret) {
+    private Tried tried(String key, char[] secret) {
         Attempt attempt = watch.write(c -> attempt(c, key));
         if (attempt.refusal() != null) {
-            return new SignIn.Refused(attempt.refusal());
+            return new Tried(new SignIn.Refused(attempt.refusal()), null);
         }
         SecretHash kept = attempt.account().secret();
         if (secret.length > LONGEST || !kept.matches(secret)) {
             int failures = attempt.account().lockOut().failures() + 1;
             Duration wait = new LockOut(failures, null).left(writing.now());
-            return new SignIn.Refused(wait.isZero() ? StoreText.of("signIn.wrong", attempt.name())
-                    : StoreText.of("signIn.wrongWait", attempt.name(), failures, inWords(wait)));
+            return new Tried(new SignIn.Refused(wait.isZero() ? StoreText.of("signIn.wrong", attempt.name())
+                    : StoreText.of("signIn.wrongWait", attempt.name(), failures, inWords(wait))), null);
         }
         SecretHash fresh = kept.outdated() ? SecretHash.of(secret) : null;
-        watch.write(c -> {
-            if (fresh != null) {
+        SecretHash now = watch.write(c -> {
+            if (fresh != null && holds(c, key, kept)) {
                 tables.accounts().put(c, key, fresh, writing.now());
-            } else {
-                tables.accounts().succeeded(c, key);
+                return fresh;
             }
-            return key;
+            tables.accounts().succeeded(c, key);
+            return kept;
         });
-        return new SignIn.Done(key);
+        return new Tried(new SignIn.Done(key), now);
+    }
+
+    /** What became of an attempt, and the secret that was proved. */
+    private record Tried(SignIn said, SecretHash secret) {
+    }
+
+    /** Whether a secret is still the one kept: while it was hashed anew, an owner may have set another or erased it. */
+    private boolean holds(Connection c, String key, SecretHash secret) throws SQLException {
+        return tables.accounts().find(c, key).map(Account::secret).filter(secret::equals).isPresent();
     }
 
     /** An attempt that may be made, or why not. */

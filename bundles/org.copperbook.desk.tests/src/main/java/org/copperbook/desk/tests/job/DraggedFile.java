@@ -36,7 +36,8 @@ final class DraggedFile implements AutoCloseable {
                 e.data = new String[] {file.toString()};
             }
         });
-        from.open();
+        // Shown without being made active: the keyboard stays with the window that is tested.
+        from.setVisible(true);
         desktop.pause(300);
     }
 
@@ -74,5 +75,10 @@ final class DraggedFile implements AutoCloseable {
     @Override
     public void close() {
         from.dispose();
+        move(new Point(0, 0));
+        Shell window = desktop.page().getWorkbenchWindow().getShell();
+        window.forceActive();
+        window.forceFocus();
+        desktop.pause(300);
     }
 }
