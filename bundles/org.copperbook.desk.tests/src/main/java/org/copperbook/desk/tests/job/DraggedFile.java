@@ -75,10 +75,5 @@ final class DraggedFile implements AutoCloseable {
     @Override
     public void close() {
         from.dispose();
-        move(new Point(0, 0));
-        Shell window = desktop.page().getWorkbenchWindow().getShell();
-        window.forceActive();
-        window.forceFocus();
-        desktop.pause(300);
     }
 }

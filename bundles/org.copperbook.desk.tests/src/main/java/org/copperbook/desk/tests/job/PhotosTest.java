@@ -97,24 +97,6 @@ class PhotosTest {
     }
 
     @Test
-    void aFileDraggedOntoAFieldOrBesideItIsTaken() throws Exception {
-        int before = rows();
-        Path file = picture("dragged.png", SWT.IMAGE_PNG, 300, 200);
-        Text field = (Text) desktop.field("/customer");
-        String customer = field.getText();
-        try (DraggedFile dragged = new DraggedFile(desktop, file)) {
-            dragged.onto(field);
-            desktop.until("the photo let go over a field is in the record", () -> rows() == before + 1);
-            assertEquals(customer, field.getText());
-            desktop.command("org.eclipse.ui.edit.undo");
-            assertEquals(before, rows());
-            dragged.onto(field.getParent());
-            desktop.until("the photo let go beside a field is in the record", () -> rows() == before + 1);
-        }
-        assertEquals(sha256(Files.readAllBytes(file)), row(before, "hash"));
-    }
-
-    @Test
     void whatIsNoPhotoIsSaidAndTheOthersAreKept() throws Exception {
         int before = rows();
         Path letter = Files.writeString(folder.resolve("letter.jpg"), "dear customer", StandardCharsets.UTF_8);

@@ -61,15 +61,16 @@ record TestRun(Path reports, String only) {
         Bundle bundle = FrameworkUtil.getBundle(TestRun.class);
         boolean together = only.isBlank() || only.equals("*");
         boolean alone = only.equals(OwnStart.NAME);
-        String pattern = (together || alone ? "*Test" : only) + ".class";
         List<Class<?>> found = new ArrayList<>();
-        for (String resource : bundle.adapt(BundleWiring.class).listResources("org/copperbook", pattern,
-                BundleWiring.LISTRESOURCES_RECURSE | BundleWiring.LISTRESOURCES_LOCAL)) {
-            String name = resource.substring(0, resource.length() - ".class".length()).replace('/', '.');
-            try {
-                found.add(bundle.loadClass(name));
-            } catch (ClassNotFoundException missing) {
-                throw new IllegalStateException("Listed in the bundle but not loadable: " + name, missing);
+        for (String pattern : (together || alone ? "*Test" : only).split(",")) {
+            for (String resource : bundle.adapt(BundleWiring.class).listResources("org/copperbook", pattern + ".class",
+                    BundleWiring.LISTRESOURCES_RECURSE | BundleWiring.LISTRESOURCES_LOCAL)) {
+                String name = resource.substring(0, resource.length() - ".class".length()).replace('/', '.');
+                try {
+                    found.add(bundle.loadClass(name));
+                } catch (ClassNotFoundException missing) {
+                    throw new IllegalStateException("Listed in the bundle but not loadable: " + name, missing);
+                }
             }
         }
         if (together || alone) {
