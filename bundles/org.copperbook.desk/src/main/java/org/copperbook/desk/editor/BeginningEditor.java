@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.UUID;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.document.Change;
 import org.copperbook.desk.document.JobDocument;
@@ -214,7 +213,7 @@ public final class BeginningEditor extends EditorPart {
             return;
         }
         begin.setEnabled(false);
-        Person first = new Person(newKey(), name, Set.of(Role.values()), null, null, true);
+        Person first = new Person(Person.newKey(), name, Set.of(Role.values()), null, null, true);
         Display display = begin.getDisplay();
         new DeskJob(DeskWords.text("beginning.task"), monitor -> {
             try {
@@ -269,11 +268,6 @@ public final class BeginningEditor extends EditorPart {
     private void say(String words) {
         problem.setText(words);
         problem.getParent().layout(true, true);
-    }
-
-    /** A key that says nothing of the name, since it becomes part of the record for good. */
-    private static String newKey() {
-        return "p-" + UUID.randomUUID().toString().substring(0, 13);
     }
 
     private static String localCurrency() {

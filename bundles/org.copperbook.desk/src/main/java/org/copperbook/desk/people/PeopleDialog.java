@@ -7,7 +7,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.UUID;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.shell.DeskSession;
@@ -216,7 +215,7 @@ public final class PeopleDialog extends Dialog {
         }
         Person before = session.shop().person(key).orElse(null);
         Person next = before == null
-                ? new Person("p-" + UUID.randomUUID().toString().substring(0, 13), typed, held, null, null,
+                ? new Person(Person.newKey(), typed, held, null, null,
                         active.getSelection())
                 : new Person(before.key(), typed, held, before.phone(), before.mail(), active.getSelection(),
                         before.more());

@@ -159,8 +159,7 @@ public final class SharedStorePage extends PreferencePage implements IWorkbenchP
                 return Optional.of(at);
             }
         } catch (IllegalArgumentException e) {
-            outcome.setText(DeskWords.text("shared.incomplete"));
-            return Optional.empty();
+            ILog.of(SharedStorePage.class).info("what was entered is no connection", e);
         }
         outcome.setText(DeskWords.text("shared.incomplete"));
         return Optional.empty();

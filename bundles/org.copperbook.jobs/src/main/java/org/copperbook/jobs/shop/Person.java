@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
 import java.util.Set;
+import java.util.UUID;
 import org.copperbook.jobs.json.KeepUnknown;
 import org.copperbook.jobs.signoff.Role;
 
@@ -34,5 +35,10 @@ public record Person(String key, String name, Set<Role> roles, String phone, Str
     /** A person with what this version knows. */
     public Person(String key, String name, Set<Role> roles, String phone, String mail, boolean active) {
         this(key, name, roles, phone, mail, active, Map.of());
+    }
+
+    /** A key that says nothing of the name, since it becomes part of the record for good. */
+    public static String newKey() {
+        return "p-" + UUID.randomUUID().toString().substring(0, 13);
     }
 }

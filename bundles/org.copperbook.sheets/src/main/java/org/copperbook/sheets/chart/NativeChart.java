@@ -65,7 +65,6 @@ public final class NativeChart {
     private final Chart chart;
     private final XSSFSheet data;
     private int row;
-
     private XSSFCellStyle wrapped;
 
     private NativeChart(Chart chart, XSSFSheet data, int row) {
