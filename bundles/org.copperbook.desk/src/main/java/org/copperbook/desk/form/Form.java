@@ -60,9 +60,11 @@ public final class Form {
         scroll.setShowFocusedControl(true);
         scroll.getVerticalBar().setIncrement(Look.of(parent).rowHeight());
         WheelOnThePage.on(scroll);
-        body = new Composite(scroll, SWT.NONE);
+        Composite outer = new Composite(scroll, SWT.NONE);
+        outer.setLayout(new AsHighAsItsContent(scroll));
+        body = new Composite(outer, SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(MARGIN, MARGIN).spacing(0, 6).applyTo(body);
-        scroll.setContent(body);
+        scroll.setContent(outer);
         scroll.addListener(SWT.Resize, e -> layoutNow());
         Grown.heardBy(body, this::relayout);
         PictureHeading.onPage(body, () -> site.document().job());

@@ -12,6 +12,9 @@ import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.nameplate.Nameplate;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
@@ -98,6 +101,22 @@ class HereBeforeTest {
                 && ((Table) desktop.field("before.jobs")).getItemCount() > 0);
         assertEquals(NUMBER, ((Table) desktop.field("before.jobs")).getItem(0).getText(0));
         assertTrue(said().contains("Ninefold"), said());
+    }
+
+    @Test
+    void whatStandsBelowStaysInReachWhenTheListAppears() {
+        desktop.type("before.wanted", "nothing that was ever here");
+        desktop.until("nothing is said to be found", () -> said().contains("nothing that was ever here"));
+        found("20");
+        desktop.work();
+        Composite up = desktop.field("before.jobs").getParent();
+        while (!(up instanceof ScrolledComposite)) {
+            for (Control c : up.getChildren()) {
+                assertTrue(!c.isVisible() || c.getBounds().y + c.getBounds().height <= up.getSize().y,
+                        c + " at " + c.getBounds() + " ends below what holds it, of " + up.getSize());
+            }
+            up = up.getParent();
+        }
     }
 
     @Test
