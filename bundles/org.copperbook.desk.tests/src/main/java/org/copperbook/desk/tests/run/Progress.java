@@ -8,8 +8,10 @@ import org.junit.platform.engine.support.descriptor.MethodSource;
 import org.junit.platform.launcher.TestExecutionListener;
 import org.junit.platform.launcher.TestIdentifier;
 
-/** One line per test as it ends, so that a run that hangs shows after which test. */
+/** One line per test as it ends, so that a run that hangs shows after which test; and at once why a test failed. */
 final class Progress implements TestExecutionListener {
+
+    private static final int LINES_OF_A_REASON = 20;
 
     private final Map<String, Long> began = new HashMap<>();
 
@@ -30,6 +32,10 @@ final class Progress implements TestExecutionListener {
             double seconds = (System.nanoTime() - began.get(test.getUniqueId())) / 1e9;
             System.out.printf(Locale.ROOT, "%-10s %s (%.2f s)%n", passed ? "passed" : result.getStatus(), name(test),
                     seconds);
+        }
+        if (!passed) {
+            result.getThrowable().map(Throwable::toString).orElse("not said").lines().limit(LINES_OF_A_REASON)
+                    .forEach(line -> System.out.println("because    " + line));
         }
     }
 
