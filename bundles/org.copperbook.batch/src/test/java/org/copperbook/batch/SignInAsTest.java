@@ -35,9 +35,9 @@ class SignInAsTest {
     void secrets() throws Exception {
         batch = new BatchRun(folder);
         try (JobStore store = SqliteJobStore.open(batch.store)) {
-            store.savePerson(new Person("o", "Olga Owner", Set.of(Role.OWNER), null, null, true));
-            store.savePerson(new Person("w", "Wanda Winder", Set.of(Role.WINDER), null, null, true));
-            store.savePerson(new Person("w2", "wanda winder", Set.of(Role.OFFICE), null, null, true));
+            store.savePerson(new Person("o", "Olga Owner", Set.of(Role.OWNER), null, null, true), "o");
+            store.savePerson(new Person("w", "Wanda Winder", Set.of(Role.WINDER), null, null, true), "o");
+            store.savePerson(new Person("w2", "wanda winder", Set.of(Role.OFFICE), null, null, true), "o");
             store.accounts().begin("o", OWNERS.toCharArray());
             store.accounts().reset("w", "of the winder".toCharArray());
         }

@@ -15,6 +15,7 @@ import org.copperbook.jobs.rectifier.RectifierSet;
 import org.copperbook.jobs.runup.RunUp;
 import org.copperbook.jobs.seal.IssuedCopies;
 import org.copperbook.jobs.shop.Instruments;
+import org.copperbook.jobs.shop.Staff;
 import org.copperbook.jobs.shop.WireStock;
 import org.copperbook.jobs.shop.Workshop;
 import org.copperbook.jobs.signoff.SignOffs;
@@ -43,6 +44,7 @@ public enum PartKind {
     WIRE_STOCK("wire-stock", WireStock.class, false),
     LIMITS("limits", LimitProfile.class, false),
     FAULT_TABLES("fault-tables", FaultTables.class, false),
+    STAFF("staff", Staff.class, false),
     /** Winding cards from before this store, which belong to no job. */
     OLD_CARD("old-card", OldCard.class, true);
 

@@ -99,8 +99,11 @@ public interface JobStore extends AutoCloseable {
     /** The people by key; they stand outside the chain so that they can be erased lawfully. */
     Map<String, Person> persons();
 
-    /** Keeps a person, in place of one known under the same key. */
-    void savePerson(Person person);
+    /**
+     * Keeps a person, in place of one known under the same key. A change of the shop's own people is noted in the chain,
+     * by keys, with who made it.
+     */
+    void savePerson(Person person, String who);
 
     /** Everybody and every typed name that can be erased, people first. */
     List<PrivateName> privateNames();

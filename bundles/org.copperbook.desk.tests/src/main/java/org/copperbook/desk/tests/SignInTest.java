@@ -45,9 +45,9 @@ class SignInTest {
     void people() {
         store = desktop.session().store();
         desktop.beSomebody();
-        store.savePerson(new Person(owner, "Olga Owner", Set.of(Role.OWNER), null, null, true));
-        store.savePerson(new Person(office, "Otto Office", Set.of(Role.OFFICE), null, null, true));
-        store.savePerson(new Person(winder, "Wanda Winder", Set.of(Role.WINDER), null, null, true));
+        store.savePerson(new Person(owner, "Olga Owner", Set.of(Role.OWNER), null, null, true), owner);
+        store.savePerson(new Person(office, "Otto Office", Set.of(Role.OFFICE), null, null, true), owner);
+        store.savePerson(new Person(winder, "Wanda Winder", Set.of(Role.WINDER), null, null, true), owner);
         desktop.until("the people are known", () -> desktop.session().shop().people().containsKey(winder));
     }
 

@@ -217,7 +217,7 @@ public final class BeginningEditor extends EditorPart {
         Display display = begin.getDisplay();
         new DeskJob(DeskWords.text("beginning.task"), monitor -> {
             try {
-                session.store().savePerson(first);
+                session.store().savePerson(first, first.key());
                 session.store().saveShopPart(WORKSHOP, shop, 0, first.key(), "");
                 if (typed.length > 0) {
                     session.store().accounts().begin(first.key(), typed);

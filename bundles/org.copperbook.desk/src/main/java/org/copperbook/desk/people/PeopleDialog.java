@@ -219,7 +219,8 @@ public final class PeopleDialog extends Dialog {
                         active.getSelection())
                 : new Person(before.key(), typed, held, before.phone(), before.mail(), active.getSelection(),
                         before.more());
-        work(next.key(), DeskWords.text("people.saved", typed), () -> session.store().savePerson(next));
+        work(next.key(), DeskWords.text("people.saved", typed), 
+                () -> session.store().savePerson(next, session.who().orElse(next.key())));
     }
 
     private void setSecret() {

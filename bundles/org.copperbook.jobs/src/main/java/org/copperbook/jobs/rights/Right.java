@@ -48,6 +48,7 @@ public enum Right {
             case INSTRUMENTS -> KEEP_INSTRUMENTS;
             case WIRE_STOCK -> KEEP_WIRE_STOCK;
             case LIMITS, FAULT_TABLES -> SET_LIMITS;
+            case STAFF -> KEEP_PEOPLE;
             case OLD_CARD -> TAKE_IN_CARDS;
         };
     }

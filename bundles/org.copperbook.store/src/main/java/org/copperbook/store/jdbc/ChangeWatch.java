@@ -10,6 +10,7 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import org.copperbook.jobs.PartKind;
 import org.copperbook.store.Change;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.StoreException;
@@ -119,7 +120,9 @@ final class ChangeWatch implements AutoCloseable {
         return database.read(c -> {
             long last = tables.revisions().lastSequence(c);
             for (RevisionTable.Place p : tables.revisions().after(c, seenSequence)) {
-                if (own.stream().noneMatch(r -> p.sequence() > r.from() && p.sequence() <= r.to())) {
+                // What is noted of the staff comes with a change of people, which is told below.
+                if (!PartKind.STAFF.word().equals(p.part())
+                        && own.stream().noneMatch(r -> p.sequence() > r.from() && p.sequence() <= r.to())) {
                     // Ten thousand cards taken in are one change to whoever shows them.
                     found.add(new Change(p.jobId(), JobStore.CARDS.equals(p.jobId()) ? Change.CARDS : p.part(), true));
                 }

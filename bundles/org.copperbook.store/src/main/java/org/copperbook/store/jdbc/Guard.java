@@ -94,14 +94,19 @@ final class Guard {
         }
     }
 
-    /** Refuses a change of a person: contacts and the shop's own people are two rights. */
-    void mayKeep(Connection c, Person person) throws SQLException {
+    /**
+     * Refuses a change of a person: contacts and the shop's own people are two rights.
+     *
+     * @return whether it changes the shop's own people
+     */
+    boolean mayKeep(Connection c, Person person, String who) throws SQLException {
+        Person before = tables.people().all(c).get(person.key());
+        boolean staff = !person.roles().isEmpty() || before != null && !before.roles().isEmpty();
         if (inForce(c)) {
-            Person before = tables.people().all(c).get(person.key());
-            boolean staff = !person.roles().isEmpty() || before != null && !before.roles().isEmpty();
-            may(c, staff ? Right.KEEP_PEOPLE : Right.KEEP_CONTACTS);
+            may(c, staff ? Right.KEEP_PEOPLE : Right.KEEP_CONTACTS, who);
             stillAnOwner(c, person);
         }
+        return staff;
     }
 
     /** Refuses the erasure of the only owner who could let others in; nobody could then. */

@@ -28,15 +28,17 @@ final class JdbcAccounts implements Accounts {
     private final Listeners listeners;
     private final Tables tables;
     private final Guard guard;
+    private final StaffRecord staff;
     private final Writing writing;
 
     JdbcAccounts(Database database, ChangeWatch watch, Listeners listeners, Tables tables, Guard guard,
-            Writing writing) {
+            StaffRecord staff, Writing writing) {
         this.database = database;
         this.watch = watch;
         this.listeners = listeners;
         this.tables = tables;
         this.guard = guard;
+        this.staff = staff;
         this.writing = writing;
     }
 
@@ -87,6 +89,7 @@ final class JdbcAccounts implements Accounts {
                     throw Guard.refused(StoreText.of("secret.ownerFirst", person == null ? owner : person.name()));
                 }
                 tables.accounts().put(c, owner, hash, writing.now());
+                note(c, owner, "staff.secretFirst", owner);
             });
             guard.signedIn(owner);
         } finally {
@@ -109,6 +112,7 @@ final class JdbcAccounts implements Accounts {
                     throw Guard.refused(StoreText.of("secret.changedMeanwhile"));
                 }
                 tables.accounts().put(c, key, hash, writing.now());
+                note(c, key, "staff.secretChanged", key);
             });
         } finally {
             Arrays.fill(old, '\0');
@@ -131,6 +135,7 @@ final class JdbcAccounts implements Accounts {
                     throw new StoreException(Kind.NOT_FOUND, StoreText.of("secret.noPerson", key));
                 }
                 tables.accounts().put(c, key, hash, writing.now());
+                note(c, guard.signedIn().orElseThrow(), "staff.secretGiven", key);
             });
         } finally {
             Arrays.fill(fresh, '\0');
@@ -214,6 +219,10 @@ final class JdbcAccounts implements Accounts {
         if (secret.length > LONGEST) {
             throw new StoreException(Kind.BAD_SECRET, StoreText.of("secret.long", LONGEST));
         }
+    }
+
+    private void note(Connection c, String who, String what, String key) throws SQLException {
+        staff.note(c, who, StoreText.of(what, key), writing.now());
     }
 
     private interface Step {

@@ -6,10 +6,13 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
@@ -20,6 +23,7 @@ import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.rights.Right;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.shop.Shop;
+import org.copperbook.jobs.shop.Staff;
 import org.copperbook.store.AuditReport;
 import org.copperbook.store.BadLink;
 import org.copperbook.store.Change;
@@ -51,6 +55,7 @@ public final class JdbcJobStore implements JobStore {
     private final Reading reading;
     private final Writing writing;
     private final Guard guard;
+    private final StaffRecord staff;
     private final Accounts accounts;
     private final Listeners listeners = new Listeners();
     private final ChangeWatch watch;
@@ -78,7 +83,8 @@ public final class JdbcJobStore implements JobStore {
         this.database = database;
         tables = Tables.with(json, database.hasRegisterText());
         reading = new Reading(tables, json);
-        writing = new Writing(tables, reading, json, options.stageOf(), options.clock());
+        staff = new StaffRecord(tables, reading, json);
+        writing = new Writing(tables, reading, json, staff, options.stageOf(), options.clock());
         guard = new Guard(tables, reading);
         boolean writable = database.onlyReading().isEmpty();
         if (writable
@@ -95,7 +101,7 @@ public final class JdbcJobStore implements JobStore {
             rebuildRegister();
         }
         watch = new ChangeWatch(database, tables, listeners, options.lookForChangesEvery());
-        accounts = new JdbcAccounts(database, watch, listeners, tables, guard, writing);
+        accounts = new JdbcAccounts(database, watch, listeners, tables, guard, staff, writing);
         memory = new JdbcWindingMemory(database, tables.pastWindings(), writing, guard, watch, listeners);
         if (writable && database.read(c -> tables.settings().number(c, SettingTable.PAST_WINDINGS_EDITION))
                 != PastWindingEntry.EDITION) {
@@ -184,10 +190,14 @@ public final class JdbcJobStore implements JobStore {
     }
 
     @Override
-    public void savePerson(Person person) {
+    public void savePerson(Person person, String who) {
+        named(who);
         watch.write(c -> {
-            guard.mayKeep(c, person);
+            boolean staffChanges = guard.mayKeep(c, person, who);
             tables.people().put(c, person);
+            if (staffChanges) {
+                staff.note(c, who, StoreText.of("staff.kept", person.key()), writing.now());
+            }
             return person;
         });
         listeners.tell(new Change(SHOP, Change.PEOPLE, false));
@@ -222,7 +232,12 @@ public final class JdbcJobStore implements JobStore {
     private void erased(Map<String, Instant> keys, Asking asking) {
         watch.write(c -> {
             asking.ask(c);
+            boolean staffChanges = !Collections.disjoint(keys.keySet(), staffOf(c));
             writing.erase(c, keys);
+            if (staffChanges) {
+                staff.note(c, guard.signedIn().orElse(StaffRecord.NOT_SIGNED_IN), StoreText.of("staff.erased",
+                        String.join(", ", new TreeSet<>(keys.keySet()))), writing.now());
+            }
             return keys;
         });
         database.scrub();
@@ -350,7 +365,13 @@ public final class JdbcJobStore implements JobStore {
         ChainAudit chain = new ChainAudit();
         Optional<BadLink> bad = chain.firstBad(c);
         problems.addAll(tables.photos().problems(c));
-        return new AuditReport(chain.read(), tables.jobs().all(c).size(), bad, problems, chain.notes());
+        List<String> notes = new ArrayList<>(chain.notes());
+        staff.oddity(c).ifPresent(notes::add);
+        return new AuditReport(chain.read(), tables.jobs().all(c).size(), bad, problems, notes);
+    }
+
+    private Set<String> staffOf(Connection c) throws SQLException {
+        return Staff.of(tables.people().all(c).values()).members().keySet();
     }
 
     private static void named(String who) {
@@ -363,6 +384,9 @@ public final class JdbcJobStore implements JobStore {
         if (!key.kind().type().isInstance(part)) {
             throw new IllegalArgumentException("a part under " + key + " must be a "
                     + key.kind().type().getSimpleName() + ", not " + part);
+        }
+        if (key.kind() == PartKind.STAFF) {
+            throw new IllegalArgumentException(key + " is written by the store itself when people change");
         }
         if (key.kind().ofShop() != shop) {
             throw new IllegalArgumentException(key + (shop ? " belongs to a job, not to the shop"

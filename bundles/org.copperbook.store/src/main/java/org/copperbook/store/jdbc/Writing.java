@@ -40,13 +40,15 @@ final class Writing {
     private final Tables tables;
     private final Reading reading;
     private final PartJson json;
+    private final StaffRecord staff;
     private final StageOf stageOf;
     private final Clock clock;
 
-    Writing(Tables tables, Reading reading, PartJson json, StageOf stageOf, Clock clock) {
+    Writing(Tables tables, Reading reading, PartJson json, StaffRecord staff, StageOf stageOf, Clock clock) {
         this.tables = tables;
         this.reading = reading;
         this.json = json;
+        this.staff = staff;
         this.stageOf = stageOf;
         this.clock = clock;
     }
@@ -80,6 +82,9 @@ final class Writing {
             throws SQLException {
         for (Person p : intake.people()) {
             tables.people().put(c, p);
+        }
+        if (intake.people().stream().anyMatch(p -> !p.roles().isEmpty())) {
+            staff.note(c, who, why, now());
         }
         for (byte[] photo : intake.photos()) {
             tables.photos().put(c, photo, now());

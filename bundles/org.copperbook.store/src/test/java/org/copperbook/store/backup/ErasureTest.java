@@ -60,7 +60,7 @@ class ErasureTest {
     void aJobOfAPrivatePerson() {
         file = folder.resolve("workshop.sqlite");
         try (JobStore store = SqliteJobStore.open(file)) {
-            store.savePerson(new Person("k1", CONTACT, Set.of(), "555 0199", "b@example.org", true));
+            store.savePerson(new Person("k1", CONTACT, Set.of(), "555 0199", "b@example.org", true), "o");
             Booking booking = Sample.part("booking", "{\"schema\":1,\"customer\":\"" + CUSTOMER
                     + "\",\"contactKey\":\"k1\",\"machine\":\"pump set\"}", Booking.class);
             job = store.create(booking, "p1");
@@ -141,7 +141,7 @@ class ErasureTest {
         try (JobStore store = SqliteJobStore.open(file)) {
             store.erase("k1");
             assertEquals(StoreException.Kind.ALREADY_THERE, assertThrows(StoreException.class, () -> store.savePerson(
-                    new Person("k1", "Another", Set.of(), null, null, true))).kind());
+                    new Person("k1", "Another", Set.of(), null, null, true), "o")).kind());
             assertEquals(StoreException.Kind.NOT_FOUND,
                     assertThrows(StoreException.class, () -> store.erase("nobody")).kind());
         }

@@ -20,10 +20,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.inspection.Inspection;
 import org.copperbook.jobs.shop.Person;
+import org.copperbook.jobs.shop.Staff;
 import org.copperbook.jobs.shop.Workshop;
 import org.copperbook.jobs.signoff.Role;
 import org.copperbook.jobs.signoff.SignOffs;
@@ -32,6 +34,7 @@ import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.NumberTaken;
 import org.copperbook.store.Sample;
+import org.copperbook.store.Saved;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreException.Kind;
 import org.copperbook.store.StoreOptions;
@@ -50,6 +53,7 @@ class AccountsTest extends OnEachEngine {
 
     private static final PartKey INSPECTION = PartKey.parse("inspection");
     private static final PartKey SIGN_OFFS = PartKey.parse("sign-offs");
+    private static final PartKey STAFF = PartKey.parse("staff");
     private static final String OWNERS = "owners own words";
     private static final String WINDERS = "winders own words";
 
@@ -90,9 +94,9 @@ class AccountsTest extends OnEachEngine {
     private void people() {
         store.close();
         store = place.open(StoreOptions.standard().withClock(clock));
-        store.savePerson(person("o", Role.OWNER));
-        store.savePerson(person("w", Role.WINDER));
-        store.savePerson(person("f", Role.OFFICE));
+        store.savePerson(person("o", Role.OWNER), "o");
+        store.savePerson(person("w", Role.WINDER), "o");
+        store.savePerson(person("f", Role.OFFICE), "o");
     }
 
     private void begun() {
@@ -148,7 +152,7 @@ class AccountsTest extends OnEachEngine {
         store.accounts().signOut();
         String said = refused(() -> store.create(Sample.booking("Harbour Ice", "set"), "o"));
         assertTrue(said.contains("Nobody is signed in") && said.contains("foreman, office, owner"), said);
-        assertTrue(store.chainEnd().sequence() == 0, "nothing was written");
+        assertTrue(store.chainEnd().sequence() == 4, "nothing but the three people and the first secret was written");
     }
 
     @Test
@@ -165,8 +169,9 @@ class AccountsTest extends OnEachEngine {
         assertTrue(said.contains("Name of w is signed in; this was typed by Name of o"), said);
         refused(() -> store.saveShopPart(PartKey.parse("workshop"),
                 Sample.part("workshop", "{\"schema\":1,\"name\":\"x\"}", Workshop.class), 0, "w", ""));
-        refused(() -> store.savePerson(person("w", Role.OWNER)));
-        refused(() -> store.savePerson(person("c")));
+        refused(() -> store.savePerson(person("w", Role.OWNER), "w"));
+        refused(() -> store.savePerson(person("c"), "w"));
+        refused(() -> store.savePerson(person("w", Role.OWNER), "o"));
         refused(() -> store.erase("f"));
         refused(() -> store.accounts().reset("o", WINDERS.toCharArray()));
         refused(() -> store.takeIn(Intake.of(new Job("j", "1", Map.of(Sample.BOOKING, Sample.booking("A", "b")))), "w", "",
@@ -185,7 +190,7 @@ class AccountsTest extends OnEachEngine {
         signIn("w", WINDERS);
         try (JobStore other = place.open()) {
             other.accounts().signIn("o", OWNERS.toCharArray());
-            other.savePerson(person("w", Role.OFFICE));
+            other.savePerson(person("w", Role.OFFICE), "o");
         }
         refused(() -> store.save(job.id(), INSPECTION, inspection(), 0, "w", ""));
     }
@@ -253,12 +258,12 @@ class AccountsTest extends OnEachEngine {
     @Test
     void theOnlyOwnerWithASecretStaysOne() {
         begun();
-        store.savePerson(person("o2", Role.OWNER));
-        assertTrue(refused(() -> store.savePerson(person("o", Role.WINDER))).contains("only owner with a secret"));
-        refused(() -> store.savePerson(new Person("o", "Name of o", Set.of(Role.OWNER), null, null, false)));
+        store.savePerson(person("o2", Role.OWNER), "o");
+        assertTrue(refused(() -> store.savePerson(person("o", Role.WINDER), "o")).contains("only owner with a secret"));
+        refused(() -> store.savePerson(new Person("o", "Name of o", Set.of(Role.OWNER), null, null, false), "o"));
         refused(() -> store.erase("o"));
         store.accounts().reset("o2", "of the second".toCharArray());
-        store.savePerson(person("o", Role.WINDER));
+        store.savePerson(person("o", Role.WINDER), "o");
         assertEquals(Set.of(Role.WINDER), store.persons().get("o").roles());
     }
 
@@ -273,9 +278,54 @@ class AccountsTest extends OnEachEngine {
     }
 
     @Test
+    void whoGaveWhichRolesAndSecretsStandsInTheChainByKeys() throws SQLException {
+        begun();
+        store.savePerson(person("w", Role.WINDER, Role.TESTER), "o");
+        signIn("w", WINDERS);
+        store.accounts().change(WINDERS.toCharArray(), "eight888".toCharArray());
+        signIn("o", OWNERS);
+        store.savePerson(person("contact"), "o");
+        store.erase("f");
+        List<Saved> history = store.history(JobStore.SHOP, STAFF);
+        assertEquals(List.of("o kept", "w kept", "f kept", "o first", "w given", "w kept", "w changed", "f erased"),
+                history.stream().map(AccountsTest::inShort).toList());
+        assertEquals(List.of("o", "o", "o", "o", "o", "o", "w", "o"),
+                history.stream().map(s -> s.revision().who()).toList());
+        assertEquals(Set.of(Role.WINDER), members(history.get(4)).get("w").roles());
+        assertEquals(Set.of(Role.WINDER, Role.TESTER), members(history.get(5)).get("w").roles());
+        assertEquals(Set.of("o", "w"), members(history.get(7)).keySet());
+        assertEquals("0", value("SELECT count(*) FROM revision WHERE json LIKE '%Name of%' OR why LIKE '%Name of%'"));
+        assertTrue(store.audit().passed(), store.audit().toString());
+        assertThrows(IllegalArgumentException.class, () -> store.saveShopPart(STAFF, history.get(0).part(), 8, "o", ""));
+    }
+
+    /** Whom it was about, and the word of the reason that tells the kinds apart. */
+    private static String inShort(Saved saved) {
+        String why = saved.revision().why();
+        String key = Stream.of("o", "w", "f").filter(k -> why.matches(".*\\b" + k + "\\b.*")).findFirst().orElse("?");
+        return key + " " + Stream.of("kept", "first", "given", "changed", "rased").filter(why::contains).findFirst()
+                .map(w -> w.equals("rased") ? "erased" : w).orElse(why);
+    }
+
+    private static Map<String, Staff.Member> members(Saved saved) {
+        return ((Staff) saved.part()).members();
+    }
+
+    @Test
+    void theAuditTellsWhoseRolesWereChangedPastTheProgram() throws SQLException {
+        begun();
+        assertTrue(store.audit().notes().stream().noneMatch(n -> n.contains("for the keys")));
+        try (Connection c = place.connect(); Statement s = c.createStatement()) {
+            s.executeUpdate("DELETE FROM person WHERE key = 'f'");
+        }
+        List<String> notes = store.audit().notes();
+        assertTrue(notes.stream().anyMatch(n -> n.contains("for the keys f:")), notes.toString());
+    }
+
+    @Test
     void whoHasLeftCannotSignIn() {
         begun();
-        store.savePerson(new Person("w", "Name of w", Set.of(Role.WINDER), null, null, false));
+        store.savePerson(new Person("w", "Name of w", Set.of(Role.WINDER), null, null, false), "o");
         assertTrue(refusedSignIn("w", WINDERS).contains("does not work here"));
     }
 

@@ -79,8 +79,8 @@ class ShopTest extends OnEachEngine {
 
     @Test
     void aPersonIsReplacedAndStandsOutsideTheChain() throws SQLException {
-        store.savePerson(new Person("p1", "Ada Brook", Set.of(Role.WINDER), null, null, true));
-        store.savePerson(new Person("p1", "Ada Mill", Set.of(Role.WINDER, Role.TESTER), "12", null, false));
+        store.savePerson(new Person("p1", "Ada Brook", Set.of(Role.WINDER), null, null, true), "o");
+        store.savePerson(new Person("p1", "Ada Mill", Set.of(Role.WINDER, Role.TESTER), "12", null, false), "o");
         Person p = store.shop().people().get("p1");
         assertEquals("Ada Mill", p.name());
         assertEquals(Set.of(Role.WINDER, Role.TESTER), p.roles());
@@ -95,7 +95,7 @@ class ShopTest extends OnEachEngine {
         String original = "{\"key\":\"p1\",\"name\":\"Ada Brook\",\"active\":true,\"badge\":{\"colour\":\"red\"}}";
         ObjectMapper plain = new ObjectMapper();
         place.run("INSERT INTO person VALUES ('p1', '" + original + "')");
-        store.savePerson(store.persons().get("p1"));
+        store.savePerson(store.persons().get("p1"), "o");
         assertEquals(plain.readTree(original),
                 plain.readTree(new PartJson().mapper().writeValueAsString(store.persons().get("p1"))));
     }

@@ -61,9 +61,9 @@ class TwoAtOnceTest {
             assertEquals(new Change(own.id(), "booking", false), heard.poll(5, TimeUnit.SECONDS));
             JobHandle other = theirs.create(Sample.booking("Mill Lane Bakery", "oven fan"), "ben");
             assertEquals(new Change(other.id(), "booking", true), heard.poll(5, TimeUnit.SECONDS));
-            mine.savePerson(person("p1", "Ada Brook"));
+            mine.savePerson(person("p1", "Ada Brook"), "o");
             assertEquals(new Change(JobStore.SHOP, Change.PEOPLE, false), heard.poll(5, TimeUnit.SECONDS));
-            theirs.savePerson(person("p2", "Ben Mill"));
+            theirs.savePerson(person("p2", "Ben Mill"), "o");
             assertEquals(new Change(JobStore.SHOP, Change.PEOPLE, true), heard.poll(5, TimeUnit.SECONDS));
             mine.save(own.id(), Sample.NAMEPLATE, Sample.nameplate("A"), 0, "ada", "");
             assertEquals(new Change(own.id(), "nameplate", false), heard.poll(5, TimeUnit.SECONDS));

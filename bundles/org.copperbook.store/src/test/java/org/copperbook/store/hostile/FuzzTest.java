@@ -231,8 +231,8 @@ class FuzzTest {
         try (JobStore store = SqliteJobStore.open(folder.resolve("sound.sqlite"))) {
             JobHandle job = store.create(Sample.booking("Harbour Ice", "set"), "p1");
             store.save(job.id(), Sample.NAMEPLATE, Sample.nameplate("A1"), 0, "p1", "");
-            store.savePerson(new Person("c1", "Ada Brook", Set.of(), null, null, true));
-            store.savePerson(new Person("c2", "Ben Marl", Set.of(), null, null, true));
+            store.savePerson(new Person("c1", "Ada Brook", Set.of(), null, null, true), "o");
+            store.savePerson(new Person("c2", "Ben Marl", Set.of(), null, null, true), "o");
             store.erase("c2");
             store.keepPhoto(new byte[] {1, 2, 3});
             for (String name : List.of("2026-0008-booked-in", "2026-0003-cancelled")) {
