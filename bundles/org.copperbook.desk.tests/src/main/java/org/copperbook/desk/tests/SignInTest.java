@@ -4,11 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicLong;
 import org.copperbook.desk.editor.JobEditor;
+import org.copperbook.desk.people.IdleSignOut;
+import org.copperbook.desk.tests.window.CrashEntries;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
@@ -19,6 +25,10 @@ import org.copperbook.store.JobStore;
 import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.Saved;
 import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
@@ -80,6 +90,12 @@ class SignInTest {
         return ((Label) desktop.field(id)).getText();
     }
 
+    /** The words of a strip at the top of a job. */
+    private String strip(String id) {
+        Composite body = (Composite) ((Composite) desktop.field(id)).getChildren()[0];
+        return ((Label) body.getChildren()[0]).getText();
+    }
+
     private void signIn(String key, String words) throws Exception {
         desktop.command("org.copperbook.desk.command.signIn");
         desktop.press("signIn/person/" + key);
@@ -130,6 +146,8 @@ class SignInTest {
         editor.doSave(new NullProgressMonitor());
         desktop.work();
         assertTrue(editor.isDirty(), "nor saves it");
+        assertFalse(desktop.page().closeEditor(editor, true), "nor closes it");
+        assertTrue(strip("failure").contains("Not closed: Otto Office typed here"), strip("failure"));
 
         signedIn(office, OFFICES);
         desktop.until("it may be edited again", () -> !desktop.shows("others"));
@@ -173,6 +191,69 @@ class SignInTest {
         assertTrue(desktop.shows("signIn/secret"));
         desktop.press("signIn/close");
         assertFalse(editor.isDirty());
+    }
+
+    @Test
+    void whoLeavesTheBenchIsSignedOutAndNothingTypedIsLost() throws Exception {
+        store.accounts().begin(owner, OWNERS.toCharArray());
+        desktop.session().signedInOrOut();
+        JobEditor editor = desktop.open(openJob());
+        editor.show(BOOKING);
+        String damage = "seen by the owner " + run;
+        desktop.type("/transportDamage", damage);
+        AtomicLong nanos = new AtomicLong();
+        IdleSignOut idle = new IdleSignOut(Display.getCurrent(), desktop.session(), nanos::get);
+        idle.begin();
+        try {
+            nanos.set(Duration.ofMinutes(19).toNanos());
+            desktop.field("/transportDamage").notifyListeners(SWT.KeyDown, new Event());
+            nanos.set(Duration.ofMinutes(38).toNanos());
+            idle.check();
+            assertEquals(Optional.of(owner), store.accounts().signedIn(), "a key counts as work");
+            nanos.set(Duration.ofMinutes(39).toNanos());
+            idle.check();
+        } finally {
+            idle.end();
+        }
+        desktop.until("nobody is signed in", () -> desktop.session().who().isEmpty());
+        assertTrue(editor.isDirty());
+        signedIn(owner, OWNERS);
+        desktop.until("it may be edited again", () -> ((Text) desktop.field("/transportDamage")).getEditable());
+        assertEquals(damage, desktop.text("/transportDamage"));
+    }
+
+    @Test
+    void whatACrashLeftOfSomebodyElseIsPutBackAsTheirsAndNotThrownAway() throws Exception {
+        store.accounts().begin(owner, OWNERS.toCharArray());
+        store.accounts().reset(office, OFFICES.toCharArray());
+        desktop.session().signedInOrOut();
+        signedIn(office, OFFICES);
+        String number = openJob();
+        JobEditor before = desktop.open(number);
+        before.show(BOOKING);
+        String damage = "seen by the office " + run;
+        desktop.type("/transportDamage", damage);
+        desktop.until("the journal has it", () -> CrashEntries.find(damage).isPresent());
+        Path kept = CrashEntries.find(damage).orElseThrow();
+        byte[] bytes = Files.readAllBytes(kept);
+        desktop.closeAll();
+        desktop.until("closing the job forgets the entry", () -> CrashEntries.find(damage).isEmpty());
+        Files.write(CrashEntries.ofADeadProgram(kept), bytes);
+
+        signedIn(owner, OWNERS);
+        JobEditor editor = desktop.open(number);
+        desktop.until("the job says that something was left", () -> desktop.shows("left"));
+        desktop.press("left/throwAway");
+        assertTrue(strip("failure").contains("only Otto Office can throw it away"), strip("failure"));
+        assertTrue(CrashEntries.find(damage).isPresent());
+        desktop.press("left/putBack");
+        desktop.until("it is the office's", () -> desktop.shows("others"));
+        assertTrue(editor.isDirty());
+        signedIn(office, OFFICES);
+        desktop.until("it may be edited again", () -> !desktop.shows("others"));
+        editor.doSave(new NullProgressMonitor());
+        desktop.until("it is saved", () -> !editor.isDirty());
+        assertEquals(office, store.current(editor.document().id(), BOOKING).orElseThrow().revision().who());
     }
 
     private String openJob() {

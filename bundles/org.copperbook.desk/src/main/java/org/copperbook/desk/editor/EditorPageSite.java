@@ -62,7 +62,7 @@ final class EditorPageSite implements PageSite {
 
     @Override
     public Optional<String> blocked() {
-        return editor.ofSomebodyElse().or(() -> Optional.ofNullable(editor.judgement().blocked().get(key)));
+        return store().onlyReading().or(editor::ofSomebodyElse).or(() -> Optional.ofNullable(editor.judgement().blocked().get(key)));
     }
 
     @Override

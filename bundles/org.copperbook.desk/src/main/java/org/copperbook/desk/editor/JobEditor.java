@@ -59,15 +59,18 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.ISaveablePart2;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.part.EditorPart;
 
 /**
  * An open job: its outline at the left, the part in the middle, what the readings say at the right. Opens and saves
  * outside the window's thread; verdicts follow the typing.
  */
-public final class JobEditor extends EditorPart {
+public final class JobEditor extends EditorPart implements ISaveablePart2 {
 
     private final ScheduledExecutorService writer = Executors.newSingleThreadScheduledExecutor(r -> {
         Thread t = new Thread(r, "copperbook-journal");
@@ -206,6 +209,14 @@ public final class JobEditor extends EditorPart {
         }
     }
 
+    /** What is put back after a crash stays with who typed it, unless something of somebody is here already. */
+    private void wasTypedBy(String key) {
+        if (typedBy == null) {
+            typedBy = key;
+            shopChanged();
+        }
+    }
+
     /** Says something at the top of the job: what happened, what was kept, what to do. */
     public void say(String words) {
         if (closing) {
@@ -300,6 +311,20 @@ public final class JobEditor extends EditorPart {
         took(outcome[0], monitor);
     }
 
+    /** Nobody throws away what somebody else typed: the job stays open or, when the program ends, the text is kept. */
+    @Override
+    public int promptToSaveOnClose() {
+        if (ofSomebodyElse().isEmpty()) {
+            return ISaveablePart2.DEFAULT;
+        }
+        if (PlatformUI.getWorkbench().isClosing()) {
+            return ISaveablePart2.NO;
+        }
+        strips.typedBy(typedBy);
+        strips.failed(DeskWords.text("close.others", session.shop().nameOf(typedBy)), () -> null);
+        return ISaveablePart2.CANCEL;
+    }
+
     @Override
     public void doSaveAs() {
         throw new UnsupportedOperationException("a job is never saved under another number");
@@ -324,7 +349,7 @@ public final class JobEditor extends EditorPart {
         if (listening != null) {
             listening.close();
         }
-        if (journal != null) {
+        if (journal != null && ofSomebodyElse().isEmpty()) {
             journal.forget();
         }
         writer.shutdown();
@@ -377,7 +402,8 @@ public final class JobEditor extends EditorPart {
         if (!left.isEmpty()) {
             JobRemains remains = new JobRemains(crashes, document, new DraftText(session.json()), session.store());
             strips.offerLeft(left.stream().map(l -> label(PartKey.parse(l.entry().part()))).toList(),
-                    () -> remains.putBack(left, display, this::show), () -> remains.throwAway(left));
+                    JobRemains.authors(left), () -> remains.putBack(left, display, this::wasTypedBy, this::show),
+                    () -> remains.throwAway(left));
         }
         askJudgement();
         box.layout(true, true);
@@ -472,7 +498,7 @@ public final class JobEditor extends EditorPart {
                 noteTyping();
                 journal.follow(document, typist());
                 refreshOutline();
-                firePropertyChange(PROP_DIRTY);
+                firePropertyChange(IEditorPart.PROP_DIRTY);
                 if (change.what() == Change.What.DRAFT) {
                     askJudgement();
                 }
@@ -484,7 +510,7 @@ public final class JobEditor extends EditorPart {
             case CONFLICT -> {
                 strips.conflicts(document, this::label);
                 refreshOutline();
-                firePropertyChange(PROP_DIRTY);
+                firePropertyChange(IEditorPart.PROP_DIRTY);
             }
             case VERDICTS -> {
                 panel.show(judgement.verdicts());
@@ -564,7 +590,7 @@ public final class JobEditor extends EditorPart {
             session.say(DeskWords.text(document.dirty() ? "save.doneButTyped" : "save.done", savedAt,
                     document.number()));
         }
-        firePropertyChange(PROP_DIRTY);
+        firePropertyChange(IEditorPart.PROP_DIRTY);
     }
 
     /** The places whose texts could not be understood and so were not saved, by the names that people see. */

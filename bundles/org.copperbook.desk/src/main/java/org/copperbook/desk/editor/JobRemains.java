@@ -3,6 +3,8 @@ package org.copperbook.desk.editor;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.copperbook.desk.document.Draft;
 import org.copperbook.desk.document.DraftText;
@@ -42,11 +44,13 @@ final class JobRemains {
         }
     }
 
-    /** Puts every draft back that can be read; where the store went on meanwhile the two are shown side by side. */
-    void putBack(List<LeftBehind> left, Display display, Consumer<PartKey> show) {
+    /**
+     * Puts every draft back that can be read, as typed by who typed it; where the store went on meanwhile the two are shown side by side.
+     */
+    void putBack(List<LeftBehind> left, Display display, Consumer<String> typedBy, Consumer<PartKey> show) {
         new DeskJob(DeskWords.text("left.task"), monitor -> {
             for (LeftBehind l : left) {
-                take(l, display, show);
+                take(l, display, typedBy, show);
             }
         }).schedule();
     }
@@ -63,7 +67,15 @@ final class JobRemains {
         }).schedule();
     }
 
-    private void take(LeftBehind l, Display display, Consumer<PartKey> show) {
+    /** Person keys of those who typed what is left, without those who are not known by now. */
+    static Set<String> authors(List<LeftBehind> left) {
+        Set<String> authors = new TreeSet<>();
+        left.forEach(l -> authors.add(l.entry().who() == null ? "" : l.entry().who()));
+        authors.remove("");
+        return authors;
+    }
+
+    private void take(LeftBehind l, Display display, Consumer<String> typedBy, Consumer<PartKey> show) {
         JournalEntry e = l.entry();
         PartKey key = PartKey.parse(e.part());
         Optional<Draft> draft = text.read(key, e.state());
@@ -78,6 +90,9 @@ final class JobRemains {
         Optional<Saved> now = document.baseRevision(key) > e.basedOnRevision() ? store.current(e.jobId(), key)
                 : Optional.empty();
         display.asyncExec(() -> {
+            if (e.who() != null && !e.who().isEmpty()) {
+                typedBy.accept(e.who());
+            }
             document.recover(key, draft.get());
             now.filter(s -> !document.merge(key, s.part(), s.number()))
                     .ifPresent(s -> document.conflict(key, s.part(), s.number(), s.revision().who(),

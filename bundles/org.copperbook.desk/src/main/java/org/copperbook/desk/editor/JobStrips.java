@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Set;
+import java.util.Optional;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -86,15 +88,27 @@ final class JobStrips {
         layout();
     }
 
-    /** Offers what a crash left behind. */
-    void offerLeft(List<String> partLabels, Runnable putBack, Runnable throwAway) {
+    /**
+     * Offers what a crash left behind. Where people sign in, only who typed it throws it away.
+     *
+     * @param authors person keys of who typed it, as far as known
+     */
+    void offerLeft(List<String> partLabels, Set<String> authors, Runnable putBack, Runnable throwAway) {
+        List<String> names = authors.stream().map(session.shop()::nameOf).toList();
         left = new Strip(box, "left", false)
-                .text(DeskWords.text("left.said", String.join(", ", partLabels)))
+                .text(names.isEmpty() ? DeskWords.text("left.said", String.join(", ", partLabels))
+                        : DeskWords.text("left.saidOf", String.join(", ", partLabels), String.join(", ", names)))
                 .button("left/putBack", DeskWords.text("left.putBack"), () -> {
                     closeLeft();
                     putBack.run();
                 })
                 .button("left/throwAway", DeskWords.text("left.throwAway"), () -> {
+                    Optional<String> other = authors.stream()
+                            .filter(a -> session.hasSecrets() && !session.who().filter(a::equals).isPresent()).findFirst();
+                    if (other.isPresent()) {
+                        failed(DeskWords.text("left.notYours", session.shop().nameOf(other.get())), () -> null);
+                        return;
+                    }
                     closeLeft();
                     throwAway.run();
                 });

@@ -12,10 +12,14 @@ public final class SignOutHandler extends AbstractHandler {
     public Object execute(ExecutionEvent event) {
         DeskSession session = DeskSession.ofWorkbench();
         if (session.hasSecrets()) {
-            session.store().accounts().signOut();
-            session.background().execute(session::signedInOrOut);
+            signOut(session);
         }
         session.say(DeskWords.text(session.hasSecrets() ? "signOut.done" : "signOut.noSecrets"));
         return null;
+    }
+
+    static void signOut(DeskSession session) {
+        session.store().accounts().signOut();
+        session.background().execute(session::signedInOrOut);
     }
 }

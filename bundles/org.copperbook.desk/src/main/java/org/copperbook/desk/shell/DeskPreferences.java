@@ -3,6 +3,7 @@ package org.copperbook.desk.shell;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.backup.BackupPreferences;
 import org.copperbook.desk.command.WorkbookFolder;
+import org.copperbook.desk.people.IdleSignOut;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.theme.Look;
@@ -19,7 +20,7 @@ import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPreferencePage;
 import org.eclipse.ui.preferences.ScopedPreferenceStore;
 
-/** Preferences of this screen: size of text and targets, folder for workbooks, backups. */
+/** Preferences of this screen: size of text and targets, folder for workbooks, backups, signing out. */
 public final class DeskPreferences extends FieldEditorPreferencePage implements IWorkbenchPreferencePage {
 
     private static final int MOST = 9999;
@@ -35,6 +36,7 @@ public final class DeskPreferences extends FieldEditorPreferencePage implements 
         store.setDefault(BackupPreferences.HOURS, (int) BackupPlan.STANDARD.every().toHours());
         store.setDefault(BackupPreferences.KEEP, BackupPlan.STANDARD.keep());
         store.setDefault(BackupPreferences.DAYS, BackupPlan.STANDARD.days());
+        store.setDefault(IdleSignOut.MINUTES, IdleSignOut.STANDARD_MINUTES);
         setPreferenceStore(store);
         setDescription(DeskWords.text("preferences.words"));
     }
@@ -52,6 +54,7 @@ public final class DeskPreferences extends FieldEditorPreferencePage implements 
         whole(BackupPreferences.HOURS, "preferences.backupHours", 1);
         whole(BackupPreferences.KEEP, "preferences.backupKeep", 1);
         whole(BackupPreferences.DAYS, "preferences.backupDays", 0);
+        whole(IdleSignOut.MINUTES, "preferences.signOutMinutes", 0);
     }
 
     private void folder(String key, String label) {

@@ -4,6 +4,7 @@ import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.BeginningInput;
 import org.copperbook.desk.editor.JobInput;
 import org.copperbook.desk.editor.LeftJobs;
+import org.copperbook.desk.people.IdleSignOut;
 import org.copperbook.desk.people.SignInDialog;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.store.JobStore;
@@ -29,12 +30,14 @@ final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
     private final DeskSession session;
     private final Runnable retitle;
     private final StatusItems status;
+    private final IdleSignOut idle;
 
     DeskWindowAdvisor(IWorkbenchWindowConfigurer configurer, DeskSession session) {
         super(configurer);
         this.session = session;
         this.status = new StatusItems(session);
         Display display = Display.getCurrent();
+        this.idle = new IdleSignOut(display, session, System::nanoTime);
         this.retitle = () -> display.asyncExec(() -> getWindowConfigurer().setTitle(title()));
     }
 
@@ -79,6 +82,7 @@ final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
             ILog.of(DeskWindowAdvisor.class).error("the first page could not be opened", e);
         }
         offerLeft(page);
+        idle.begin();
         if (session.hasSecrets() && session.who().isEmpty()) {
             // Only once the window stands: what opens earlier is lost behind it.
             Display.getCurrent().asyncExec(() -> SignInDialog.open(null));
@@ -117,6 +121,7 @@ final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
     public void postWindowClose() {
         session.removeOnShop(retitle);
         status.forget();
+        idle.end();
     }
 
     private void open(IWorkbenchPage page, String number) {

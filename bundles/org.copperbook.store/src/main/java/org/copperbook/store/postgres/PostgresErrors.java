@@ -39,12 +39,13 @@ final class PostgresErrors {
     /** After the classes of the server's manual, appendix "PostgreSQL Error Codes". */
     static Kind kind(SQLException e) {
         String state = state(e);
-        if (state.startsWith("08")) {
+        // 08004 is the server's "rejected", which the driver also says when it has no password for a server that wants one.
+        if (state.startsWith("08") && !state.equals("08004")) {
             return Kind.UNREACHABLE;
         }
         return switch (state) {
             case "57P01", "57P02", "57P03", "57P05", "53300", "25P03" -> Kind.UNREACHABLE;
-            case "28P01", "28000", "3D000" -> Kind.NO_ENTRY;
+            case "08004", "28P01", "28000", "3D000" -> Kind.NO_ENTRY;
             case "42501" -> Kind.FORBIDDEN;
             case "53100" -> Kind.DISK_FULL;
             case "55P03", "40001", "40P01", "57014" -> Kind.LOCKED;

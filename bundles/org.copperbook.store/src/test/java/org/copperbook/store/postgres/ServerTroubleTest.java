@@ -68,6 +68,9 @@ class ServerTroubleTest {
         assertEquals(Kind.NO_ENTRY, wrong.kind());
         assertTrue(wrong.getMessage().contains(TestServer.USER), wrong.getMessage());
         assertFalse(wrong.getMessage().contains("guessed"), wrong.getMessage());
+        StoreException empty = refused(at, "");
+        assertEquals(Kind.NO_ENTRY, empty.kind());
+        assertEquals(wrong.getMessage(), empty.getMessage());
         StoreException none = refused(server.at("nowhere", TestServer.USER), TestServer.PASSWORD);
         assertEquals(Kind.NO_ENTRY, none.kind());
         assertTrue(none.getMessage().contains("nowhere"), none.getMessage());
@@ -112,7 +115,7 @@ class ServerTroubleTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"08006, UNREACHABLE", "57P01, UNREACHABLE", "53300, UNREACHABLE", "28P01, NO_ENTRY", "42501, FORBIDDEN",
+    @CsvSource({"08006, UNREACHABLE", "08004, NO_ENTRY", "57P01, UNREACHABLE", "53300, UNREACHABLE", "28P01, NO_ENTRY", "42501, FORBIDDEN",
         "53100, DISK_FULL", "55P03, LOCKED", "40001, LOCKED", "25006, READ_ONLY", "XX001, CORRUPT", "22021, BAD_TEXT",
         "58030, IO"})
     void everyRefusalOfTheServerHasItsKindAndAMessage(String state, Kind kind) {

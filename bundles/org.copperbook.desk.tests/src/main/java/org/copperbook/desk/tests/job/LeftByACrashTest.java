@@ -4,17 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
-import java.util.stream.Stream;
 import org.copperbook.desk.editor.JobEditor;
+import org.copperbook.desk.tests.window.CrashEntries;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.store.RegisterQuery;
-import org.copperbook.store.UserFolders;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -22,7 +19,6 @@ import org.junit.jupiter.api.Test;
 class LeftByACrashTest {
 
     private static final PartKey BOOKING = PartKey.of(PartKind.BOOKING);
-    private static final long NO_SUCH_PROCESS = 4_194_999;
 
     private final Desktop desktop = new Desktop();
 
@@ -41,14 +37,14 @@ class LeftByACrashTest {
         String damage = "left cover cracked, seen " + System.nanoTime();
         desktop.type("/transportDamage", damage);
         desktop.type("/spendLimit", "about nine hundred");
-        desktop.until("the journal has both", () -> entry("about nine hundred").flatMap(f -> entry(damage)).isPresent());
-        Path kept = entry(damage).orElseThrow();
+        desktop.until("the journal has both", () -> CrashEntries.find("about nine hundred").flatMap(f -> CrashEntries.find(damage)).isPresent());
+        Path kept = CrashEntries.find(damage).orElseThrow();
         byte[] bytes = Files.readAllBytes(kept);
         desktop.closeAll();
-        desktop.until("closing the job forgets the entry", () -> entry(damage).isEmpty());
+        desktop.until("closing the job forgets the entry", () -> CrashEntries.find(damage).isEmpty());
 
         // The same entry under the name of a program that runs no more is what a crash leaves.
-        Files.write(ofADeadProgram(kept), bytes);
+        Files.write(CrashEntries.ofADeadProgram(kept), bytes);
         editor = desktop.open(number);
         desktop.until("the job says that something was left", () -> desktop.shows("left"));
         assertFalse(editor.isDirty(), "nothing is put back unasked");
@@ -68,41 +64,17 @@ class LeftByACrashTest {
         editor.show(BOOKING);
         String damage = "not wanted " + System.nanoTime();
         desktop.type("/transportDamage", damage);
-        desktop.until("the journal has it", () -> entry(damage).isPresent());
-        Path kept = entry(damage).orElseThrow();
+        desktop.until("the journal has it", () -> CrashEntries.find(damage).isPresent());
+        Path kept = CrashEntries.find(damage).orElseThrow();
         byte[] bytes = Files.readAllBytes(kept);
         desktop.closeAll();
-        desktop.until("closing the job forgets the entry", () -> entry(damage).isEmpty());
-        Files.write(ofADeadProgram(kept), bytes);
+        desktop.until("closing the job forgets the entry", () -> CrashEntries.find(damage).isEmpty());
+        Files.write(CrashEntries.ofADeadProgram(kept), bytes);
         editor = desktop.open(number);
         desktop.press("left/throwAway");
-        desktop.until("the entry is gone", () -> entry(damage).isEmpty());
+        desktop.until("the entry is gone", () -> CrashEntries.find(damage).isEmpty());
         editor.show(BOOKING);
         assertNotEquals(damage, desktop.text("/transportDamage"));
         assertFalse(editor.isDirty());
-    }
-
-    private static Path ofADeadProgram(Path own) {
-        String[] pieces = own.getFileName().toString().split("\\.");
-        String owner = pieces[1].replaceFirst("\\d+", Long.toString(NO_SUCH_PROCESS));
-        return own.resolveSibling(pieces[0] + "." + owner + "." + pieces[2]);
-    }
-
-    private static Optional<Path> entry(String words) {
-        Path folder = UserFolders.current().journal();
-        if (!Files.isDirectory(folder)) {
-            return Optional.empty();
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            // A name with a dot before it is an entry that is still being written.
-            for (Path f : files.filter(f -> !f.getFileName().toString().startsWith(".")).toList()) {
-                if (Files.exists(f) && Files.readString(f).contains(words)) {
-                    return Optional.of(f);
-                }
-            }
-            return Optional.empty();
-        } catch (IOException replacedMeanwhile) {
-            return Optional.empty();
-        }
     }
 }

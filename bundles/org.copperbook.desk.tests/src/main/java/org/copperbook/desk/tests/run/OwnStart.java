@@ -4,15 +4,37 @@ import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * A test class that leaves the running product in a state in which no other test should find it. When all tests are run,
- * such classes run in a start of the product of their own, after the others.
+ * A test class that needs the product started in another way, or leaves it in a state in which no other test should find
+ * it. When all tests are run, such classes run in starts of the product of their own, after the others.
  */
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
 public @interface OwnStart {
 
-    /** What to ask for instead of a class name to run these classes. */
-    String NAME = "own-start";
+    /** How the product is started for it. */
+    Way value() default Way.ALONE;
+
+    /** Ways to start the product; their words stand in place of a class name to run the classes of that way. */
+    enum Way {
+        /** As for the other tests, on the demo workshop, but without them. */
+        ALONE("own-start"),
+        /** On the demo workshop on a PostgreSQL server of the test's own. */
+        SERVER("server-start"),
+        /** On the demo workshop in a store that a newer version has laid out, which can only be read. */
+        READING("reading-start");
+
+        private final String word;
+
+        Way(String word) {
+            this.word = word;
+        }
+
+        static Optional<Way> of(String word) {
+            return Stream.of(values()).filter(w -> w.word.equals(word)).findFirst();
+        }
+    }
 }

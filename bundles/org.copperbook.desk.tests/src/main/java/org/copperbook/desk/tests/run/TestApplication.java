@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.copperbook.desk.shell.DeskArguments;
 import org.copperbook.desk.shell.DeskSession;
-import org.copperbook.desk.shell.SessionOpening;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
@@ -20,7 +19,7 @@ import org.eclipse.ui.PlatformUI;
  * none failed or was skipped.
  *
  * <p>System properties: {@code copperbook.tests.reports}, the folder for the reports; {@code copperbook.tests.only}, the
- * simple name of one test class, {@code *}, or {@link OwnStart#NAME}.
+ * simple name of one test class, {@code *}, or the word of an {@link OwnStart.Way}.
  */
 public final class TestApplication implements IApplication {
 
@@ -32,7 +31,8 @@ public final class TestApplication implements IApplication {
                 System.getProperty("copperbook.tests.only", "*"));
         var demo = new DeskArguments(Optional.of(demoData()), Optional.empty(), Optional.empty());
         Display display = PlatformUI.createDisplay();
-        try (DeskSession session = SessionOpening.open(demo)) {
+        try (TestStore store = TestStore.of(System.getProperty("copperbook.tests.only", "*"), demo);
+                DeskSession session = store.open()) {
             PlatformUI.createAndRunWorkbench(display, new TestAdvisor(session, () -> runAndClose(run)));
         } finally {
             display.dispose();

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.engine.JupiterTestEngine;
 import org.junit.platform.engine.discovery.ClassSelector;
 import org.junit.platform.engine.discovery.DiscoverySelectors;
@@ -24,7 +25,7 @@ import org.osgi.framework.wiring.BundleWiring;
  *
  * @param reports folder for the JUnit XML report and for a picture of the screen at each failure
  * @param only    simple name of the one class to run, {@code *} for all but those with a start of their own, or
- *                {@link OwnStart#NAME} for those
+ *                the word of an {@link OwnStart.Way} for those of that way
  */
 record TestRun(Path reports, String only) {
 
@@ -60,9 +61,9 @@ record TestRun(Path reports, String only) {
     private List<ClassSelector> testClasses() {
         Bundle bundle = FrameworkUtil.getBundle(TestRun.class);
         boolean together = only.isBlank() || only.equals("*");
-        boolean alone = only.equals(OwnStart.NAME);
+        Optional<OwnStart.Way> way = OwnStart.Way.of(only);
         List<Class<?>> found = new ArrayList<>();
-        for (String pattern : (together || alone ? "*Test" : only).split(",")) {
+        for (String pattern : (together || way.isPresent() ? "*Test" : only).split(",")) {
             for (String resource : bundle.adapt(BundleWiring.class).listResources("org/copperbook", pattern + ".class",
                     BundleWiring.LISTRESOURCES_RECURSE | BundleWiring.LISTRESOURCES_LOCAL)) {
                 String name = resource.substring(0, resource.length() - ".class".length()).replace('/', '.');
@@ -73,8 +74,9 @@ record TestRun(Path reports, String only) {
                 }
             }
         }
-        if (together || alone) {
-            found.removeIf(test -> test.isAnnotationPresent(OwnStart.class) != alone);
+        if (together || way.isPresent()) {
+            found.removeIf(test -> !way.equals(Optional.ofNullable(test.getAnnotation(OwnStart.class))
+                    .map(OwnStart::value)));
         }
         return found.stream().map(DiscoverySelectors::selectClass).toList();
     }
