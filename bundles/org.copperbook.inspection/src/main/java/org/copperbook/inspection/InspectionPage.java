@@ -5,8 +5,11 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.copperbook.desk.chart.ChartsArea;
 import org.copperbook.desk.entry.FieldUnit;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.grid.GridColumns;
@@ -27,6 +30,8 @@ import org.copperbook.jobs.reading.Place;
 import org.copperbook.jobs.reading.Reading;
 import org.copperbook.jobs.reading.ReadingQuantity;
 import org.copperbook.jobs.winding.WindingRole;
+import org.copperbook.sheets.chart.Chart;
+import org.copperbook.sheets.insulation.InsulationCharts;
 
 /** The machine as found: what was seen, what was read, the separate-excitation run, findings and proposed scope. */
 public final class InspectionPage extends PartPage {
@@ -40,6 +45,7 @@ public final class InspectionPage extends PartPage {
 
     private CautionsGate runGate;
     private EarlierJobArea earlier;
+    private ChartsArea charts;
 
     @Override
     protected Words words() {
@@ -66,6 +72,7 @@ public final class InspectionPage extends PartPage {
                 .where(r -> ReadingQuantity.INSULATION_RESISTANCE.name().equals(r.path("quantity").asText()))
                 .newRow(() -> readings.of(ReadingQuantity.INSULATION_RESISTANCE, Place.Kind.TO_EARTH,
                         Reading.State.AS_FOUND, before(ReadingQuantity.INSULATION_RESISTANCE)));
+        charts = new ChartsArea(here.area("inspection.insulationCurve"), words(), here::relayout);
         runGate = new CautionsGate(here, "inspection.runCautions", site(), Hazardous.SEPARATE_EXCITATION);
         RecordGrid runs = here.grid("inspection.runs", "/excitationRuns", this::runs);
         runGate.opens(() -> runs.newRow(this::newRun));
@@ -170,6 +177,9 @@ public final class InspectionPage extends PartPage {
     @Override
     protected void judged(List<Verdict> ofJob) {
         earlier.follow();
+        Map<String, Chart> asFound = new LinkedHashMap<>(InsulationCharts.of(document().job(), site().shop(), ofJob));
+        asFound.keySet().removeIf(name -> !name.contains("-as-found"));
+        charts.show(asFound);
     }
 
     @Override

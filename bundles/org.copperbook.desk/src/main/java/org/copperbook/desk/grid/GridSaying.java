@@ -7,6 +7,7 @@ import org.copperbook.desk.theme.Look;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -16,13 +17,17 @@ import org.eclipse.swt.widgets.Label;
 final class GridSaying {
 
     private static final int CHARS = 60;
+    private static final int AIR = 8;
 
     private final Composite line;
     private final Consumer<Typed.Understood> answered;
+    private final Runnable grown;
     private Note said = new Note.None();
 
-    GridSaying(Composite parent, Consumer<Typed.Understood> answered) {
+    /** @param grown told when the line has become higher; it never becomes lower again, so that nothing jumps back */
+    GridSaying(Composite parent, Consumer<Typed.Understood> answered, Runnable grown) {
         this.answered = answered;
+        this.grown = grown;
         line = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(4).spacing(6, 0).applyTo(line);
         GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, Look.of(parent).rowHeight()).applyTo(line);
@@ -53,6 +58,12 @@ final class GridSaying {
             }
         }
         line.layout(true, true);
+        GridData data = (GridData) line.getLayoutData();
+        int wanted = line.computeSize(line.getSize().x, SWT.DEFAULT, true).y;
+        if (line.getSize().x > 0 && wanted > data.heightHint) {
+            data.heightHint = wanted;
+            grown.run();
+        }
     }
 
     private void text(String words, boolean wrong) {
@@ -60,7 +71,9 @@ final class GridSaying {
         Label l = look.as(Look.Role.TEXT, new Label(line, SWT.WRAP));
         l.setText(words);
         l.setForeground(wrong ? look.palette().problem() : look.palette().muted());
+        int natural = l.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+        int room = line.getSize().x > 0 ? line.getSize().x - AIR : look.chars(CHARS);
         GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).hint(
-                Math.min(l.computeSize(SWT.DEFAULT, SWT.DEFAULT).x, look.chars(CHARS)), SWT.DEFAULT).applyTo(l);
+                Math.min(natural, said instanceof Note.Question ? look.chars(CHARS) : room), SWT.DEFAULT).applyTo(l);
     }
 }

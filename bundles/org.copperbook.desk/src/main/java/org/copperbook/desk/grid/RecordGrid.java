@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -46,6 +47,8 @@ import org.eclipse.swt.widgets.TableItem;
 public final class RecordGrid {
 
     private static final String KEY = "org.copperbook.grid";
+    /** How the ids of verdicts on an instrument begin. */
+    private static final String INSTRUMENT = "meter.";
     private static final int SAYING_CHARS = 30;
     private static final int MOST_ROWS = 14;
     private static final int WIDEST_CHARS = 44;
@@ -69,6 +72,8 @@ public final class RecordGrid {
     private List<Verdict> verdicts = List.of();
     private boolean editable = true;
     private boolean editing;
+    private boolean objected;
+    private int typedLast = -1;
     private Runnable relayout = () -> { };
     private IntConsumer onRow = row -> { };
 
@@ -103,7 +108,7 @@ public final class RecordGrid {
         below = new Composite(box, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(3).applyTo(below);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(below);
-        saying = new GridSaying(below, this::answered);
+        saying = new GridSaying(below, this::answered, () -> relayout.run());
         editor = new CellEditorText(table);
         keys = new GridKeys(this, table);
         new GridPainter(table, new PainterSource());
@@ -228,6 +233,7 @@ public final class RecordGrid {
         verdicts = ofPart;
         if (!table.isDisposed()) {
             table.redraw();
+            sayObjection();
         }
     }
 
@@ -383,6 +389,7 @@ public final class RecordGrid {
         site.document().typingEnded(site.key());
         if (how != CellEditorText.Leaving.RESTORED) {
             model.type(row, column, editor.now());
+            typedLast = row;
         }
         refresh();
         GridCursor here = GridCursor.at(row, column);
@@ -404,7 +411,26 @@ public final class RecordGrid {
     }
 
     private Note cellNote() {
-        return model.rows() == 0 ? new Note.None() : model.note(cursor.row(), cursor.column());
+        if (model.rows() == 0) {
+            return new Note.None();
+        }
+        Note note = model.note(cursor.row(), cursor.column());
+        return note instanceof Note.None ? objection(cursor.row()).or(() -> objection(typedLast)).orElse(note) : note;
+    }
+
+    /** Says what the new verdicts hold against an instrument, and takes it back when they no longer do. */
+    private void sayObjection() {
+        Note now = cellNote();
+        if (!editing && (objected || now instanceof Note.Explained)) {
+            saying.say(now);
+            objected = now instanceof Note.Explained;
+        }
+    }
+
+    /** What stands against the instrument of a row, and what to use instead; Enter may have moved on from it. */
+    private Optional<Note> objection(int row) {
+        return verdictsOf(row).stream().filter(v -> v.id().startsWith(INSTRUMENT)).findFirst()
+                .map(v -> new Note.Explained(DeskWords.text("grid.objection", Integer.toString(row + 1), v.reason(), v.settle())));
     }
 
     private String saying(int row) {

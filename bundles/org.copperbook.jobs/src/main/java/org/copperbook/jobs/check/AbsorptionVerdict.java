@@ -26,13 +26,14 @@ record AbsorptionVerdict(LimitBook.Applied limit, LimitBook limits, boolean form
         Optional<String> notJudged = notJudged(role);
         if (notJudged.isPresent()) {
             return d.outcome(Outcome.NO_LIMIT_SET).limitText(Phrases.say("index.not-judged"))
-                    .reason(Phrases.say("index.for-record", shown) + " " + notJudged.get()).done();
+                    .reason(Phrases.say("index.for-record", shown) + " " + notJudged.get())
+                    .addReason(InsulationRun.moved(late, early)).done();
         }
         boolean decides = limit.decides();
         return d.outcome(ruling.outcome()).point(decides ? point : null)
                 .reason(Phrases.say("index." + ruling.word(), shown,
                         Figures.bounds(limit.bounds(), "")))
-                .addReason(brittle(ratio.value())).addReason(ruling.objection())
+                .addReason(brittle(ratio.value())).addReason(InsulationRun.moved(late, early)).addReason(ruling.objection())
                 .settle(ruling.outcome() == Outcome.FAILS ? Phrases.say("settle.dry")
                         : ruling.settle(Phrases.say("settle.insulation")))
                 .done();

@@ -1,14 +1,12 @@
 package org.copperbook.jobs.check;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.copperbook.calc.verdict.Bounds;
 import org.copperbook.calc.verdict.Outcome;
 import org.copperbook.jobs.Job;
-import org.copperbook.jobs.reading.Place;
 import org.copperbook.jobs.reading.Reading;
 import org.copperbook.jobs.reading.ReadingQuantity;
 import org.copperbook.jobs.shop.Shop;
@@ -20,12 +18,6 @@ import org.copperbook.jobs.winding.WindingRole;
  */
 final class InsulationCheck implements Check {
 
-    private static final double ONE_MINUTE = 60;
-    private static final double HALF_MINUTE = 30;
-    private static final double TEN_MINUTES = 600;
-    /** Share by which a reading may be early or late and still count for its time. */
-    private static final double ON_TIME = 0.1;
-
     @Override
     public List<Verdict> judge(Job job, Shop shop) {
         Machine machine = new Machine(job, shop);
@@ -34,32 +26,18 @@ final class InsulationCheck implements Check {
         List<Verdict> out = new ArrayList<>();
         for (WindingRole role : WindingRole.values()) {
             for (Reading.State state : Reading.State.values()) {
-                byPlace(log.of(role, ReadingQuantity.INSULATION_RESISTANCE, state)).forEach((place, readings) ->
+                InsulationRun.byPlace(log.of(role, ReadingQuantity.INSULATION_RESISTANCE, state)).forEach((place, readings) ->
                         new OnePlace(role, state, place, readings, machine, limits, shop).judge(out));
             }
         }
         return out;
     }
 
-    /** Readings of each place; the winding as a whole comes under an empty word. */
-    private static Map<String, List<LoggedReading>> byPlace(List<LoggedReading> readings) {
-        Map<String, List<LoggedReading>> map = new LinkedHashMap<>();
-        for (LoggedReading l : readings) {
-            if (l.reading().observed() != null) {
-                Place p = l.reading().place();
-                String mark = p.mark().strip().toLowerCase(Locale.ROOT).replace(' ', '-');
-                String key = p.kind() == Place.Kind.BETWEEN_PHASES ? mark.isEmpty() ? "between-phases" : mark : mark;
-                map.computeIfAbsent(key, k -> new ArrayList<>()).add(l);
-            }
-        }
-        return map;
-    }
-
     private record OnePlace(WindingRole role, Reading.State state, String place, List<LoggedReading> readings,
             Machine machine, LimitBook limits, Shop shop) {
 
         void judge(List<Verdict> out) {
-            LoggedReading minute = ReadingLog.newest(readings, l -> near(l, ONE_MINUTE)).orElse(
+            LoggedReading minute = ReadingLog.newest(readings, l -> InsulationRun.near(l, InsulationRun.ONE_MINUTE)).orElse(
                     ReadingLog.newest(readings, l -> l.reading().afterSeconds() == null).orElse(
                             ReadingLog.newest(readings, l -> true).orElseThrow()));
             OhmsToEarth at = OhmsToEarth.of(minute, machine.kelvinU(minute.reading().temperatureU()), shop);
@@ -144,8 +122,8 @@ final class InsulationCheck implements Check {
         }
 
         private void indices(OhmsToEarth at, InsulationAt40 hot, List<Verdict> out) {
-            ratio("polarisation-index", TEN_MINUTES, ONE_MINUTE, pi(), hot, out);
-            ratio("absorption-ratio", ONE_MINUTE, HALF_MINUTE, limits.find("insulation.dar"), hot, out);
+            ratio("polarisation-index", InsulationRun.TEN_MINUTES, InsulationRun.ONE_MINUTE, pi(), hot, out);
+            ratio("absorption-ratio", InsulationRun.ONE_MINUTE, InsulationRun.HALF_MINUTE, limits.find("insulation.dar"), hot, out);
         }
 
         private LimitBook.Applied pi() {
@@ -154,23 +132,23 @@ final class InsulationCheck implements Check {
             return limits.find(low ? "insulation.pi.class-105" : "insulation.pi.class-130");
         }
 
+        /** Both readings of an index come from one run, the newest that has them. */
         private void ratio(String what, double late, double early, LimitBook.Applied limit, InsulationAt40 hot,
                 List<Verdict> out) {
-            LoggedReading a = ReadingLog.newest(readings, l -> near(l, late) && l.reading().observed().isValue())
-                    .orElse(null);
-            LoggedReading b = ReadingLog.newest(readings, l -> near(l, early) && l.reading().observed().isValue())
-                    .orElse(null);
-            if (a == null || b == null || !(a.reading().observed().value() > 0)
-                    || !(b.reading().observed().value() > 0)) {
-                return;
+            List<List<LoggedReading>> runs = InsulationRun.split(readings);
+            for (int i = runs.size() - 1; i >= 0; i--) {
+                LoggedReading a = at(runs.get(i), late);
+                LoggedReading b = at(runs.get(i), early);
+                if (a != null && b != null) {
+                    out.add(new AbsorptionVerdict(limit, limits, machine.formWound(role).orElse(false), hot)
+                            .judge(draft(what, "title." + what, a), a, b, role, Points.of(state), shop));
+                    return;
+                }
             }
-            out.add(new AbsorptionVerdict(limit, limits, machine.formWound(role).orElse(false), hot)
-                    .judge(draft(what, "title." + what, a), a, b, role, Points.of(state), shop));
         }
 
-        private static boolean near(LoggedReading l, double seconds) {
-            Double s = l.reading().afterSeconds();
-            return s != null && Math.abs(s - seconds) <= ON_TIME * seconds;
+        private static LoggedReading at(List<LoggedReading> run, double seconds) {
+            return run.stream().filter(l -> InsulationRun.near(l, seconds)).findFirst().orElse(null);
         }
     }
 }

@@ -28,6 +28,7 @@ public final class ChartScene {
     private final double height;
     private final List<Mark> marks = new ArrayList<>();
     private final List<LegendRow> legend;
+    private final List<String> note;
     private final PlotArea plot;
     private final char decimal;
     /** Whether the names of places stand on two lines, since they would run into each other on one. */
@@ -45,13 +46,14 @@ public final class ChartScene {
         this.height = height;
         this.decimal = decimal;
         legend = legend();
+        note = wrapped(chart.note(), width - 24);
         Scale y = chart.yScale();
         double widest = y.ticks().stream().mapToDouble(t -> text("", ScenePalette.TEXT, 0, 0, Mark.Anchor.END, tick(y, t))
                 .width()).max().orElse(20);
         double left = widest + 18;
         double top = 2 * LINE + 16;
         broken = tooWide(width - left - 22);
-        double below = 2 * LINE + 8 + (broken ? LINE : 0) + legend.size() * LINE + (chart.note().isEmpty() ? 0 : LINE);
+        double below = 2 * LINE + 8 + (broken ? LINE : 0) + legend.size() * LINE + note.size() * LINE;
         plot = new PlotArea(left, top, Math.max(10, width - left - 22), Math.max(10, height - top - below), chart.xScale(), y);
     }
 
@@ -277,9 +279,28 @@ public final class ChartScene {
             }
             y += LINE;
         }
-        if (!chart.note().isEmpty()) {
-            marks.add(text("", ScenePalette.MUTED, 12, y, Mark.Anchor.START, chart.note()));
+        for (String line : note) {
+            marks.add(text("", ScenePalette.MUTED, 12, y, Mark.Anchor.START, line));
+            y += LINE;
         }
+    }
+
+    /** A text in lines no wider than the picture; a single word that is wider stands by itself. */
+    private static List<String> wrapped(String text, double most) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : text.isBlank() ? new String[0] : text.strip().split("\\s+")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && text("", ScenePalette.MUTED, 0, 0, Mark.Anchor.START, longer).width() > most) {
+                lines.add(line);
+                longer = word;
+            }
+            line = longer;
+        }
+        if (!line.isEmpty()) {
+            lines.add(line);
+        }
+        return lines;
     }
 
     private void line(String style, double wide, double x1, double y1, double x2, double y2) {

@@ -10,11 +10,12 @@ import org.copperbook.jobs.winding.WindingRole;
 import org.copperbook.sheets.chart.Chart;
 import org.copperbook.sheets.chart.NativeChart;
 import org.copperbook.sheets.page.Book;
+import org.copperbook.sheets.insulation.InsulationCharts;
 import org.copperbook.sheets.page.SheetPage;
 import org.copperbook.sheets.runup.RunUpCharts;
 
 /**
- * The charts of the run-up and of resistance as left against as found, as charts of the spreadsheet's own, two on a page,
+ * The charts of insulation over time, of the run-up and of resistance as left against as found, as charts of the spreadsheet's own, two on a page,
  * and their numbers on a sheet behind them.
  */
 public final class ChartSheet implements RecordSheet {
@@ -25,7 +26,8 @@ public final class ChartSheet implements RecordSheet {
 
     @Override
     public void write(RecordContext c, Book book) {
-        Map<String, Chart> charts = new LinkedHashMap<>(RunUpCharts.of(c.job(), c.shop(), c.verdicts().all()));
+        Map<String, Chart> charts = new LinkedHashMap<>(InsulationCharts.of(c.job(), c.shop(), c.verdicts().all()));
+        charts.putAll(RunUpCharts.of(c.job(), c.shop(), c.verdicts().all()));
         charts.putAll(resistances(c));
         if (charts.isEmpty()) {
             return;

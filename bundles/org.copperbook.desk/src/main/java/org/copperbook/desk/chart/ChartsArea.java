@@ -1,8 +1,7 @@
-package org.copperbook.runup.chart;
+package org.copperbook.desk.chart;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.copperbook.desk.chart.ChartArea;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.sheets.chart.Chart;
@@ -12,7 +11,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
-/** The charts of the run-up on its page, one for each name; one whose points are gone goes too. */
+/** The charts of a page, one for each name; one whose points are gone goes too. */
 public final class ChartsArea {
 
     private final Composite area;
@@ -20,7 +19,10 @@ public final class ChartsArea {
     private final Label none;
     private final Map<String, ChartArea> charts = new LinkedHashMap<>();
 
-    /** @param relayout lays the page out anew when the number of charts changes */
+    /**
+     * @param words    texts of the page; the one under "charts.none" stands there while there are no charts
+     * @param relayout lays the page out anew when the number of charts changes
+     */
     public ChartsArea(Composite area, Words words, Runnable relayout) {
         this.area = area;
         this.relayout = relayout;

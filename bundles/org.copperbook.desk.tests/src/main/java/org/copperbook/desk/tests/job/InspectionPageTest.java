@@ -1,0 +1,115 @@
+package org.copperbook.desk.tests.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.copperbook.desk.chart.ChartArea;
+import org.copperbook.desk.editor.JobEditor;
+import org.copperbook.desk.grid.RecordGrid;
+import org.copperbook.desk.picture.PictureCanvas;
+import org.copperbook.desk.tests.window.Desktop;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.check.Verdict;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The as-found page: what is typed is judged beside it, with what to do about it. */
+class InspectionPageTest {
+
+    private static final PartKey PART = PartKey.of(PartKind.INSPECTION);
+
+    private final Desktop desktop = new Desktop();
+    private final Keyboard keys = new Keyboard(desktop);
+    private JobEditor editor;
+
+    @BeforeEach
+    void theJobIsOpen() throws Exception {
+        desktop.beSomebody();
+        editor = desktop.open("2026-0008");
+        editor.show(PART);
+        desktop.settle(editor);
+    }
+
+    @AfterEach
+    void leave() {
+        desktop.closeAll();
+    }
+
+    private void cell(RecordGrid grid, int row, String column, String words) {
+        keys.cell(grid, row, grid.model().columns().stream().map(c -> c.pointer()).toList().indexOf(column), words);
+    }
+
+    @Test
+    void insulationOverTimeBecomesACurveThatFollowsTheTyping() {
+        RecordGrid grid = desktop.grid("/readings", "/afterSeconds");
+        String[][] run = {{"120 M", "30"}, {"180 M", "60"}, {"540 M", "600"}};
+        for (int i = 0; i < run.length; i++) {
+            cell(grid, i, "/place/winding", "main stator");
+            cell(grid, i, "/observed", run[i][0]);
+            cell(grid, i, "/afterSeconds", run[i][1]);
+            cell(grid, i, "/windingCelsius", "21");
+        }
+        desktop.settle(editor);
+        desktop.until("the curve is drawn", () -> desktop.shows("chart.insulation-main-stator-as-found"));
+        ChartArea chart = (ChartArea) ((PictureCanvas) desktop.field("chart.insulation-main-stator-as-found")).getParent();
+        desktop.until("with all points", () -> chart.chart().series().get(0).points().size() == 3);
+        // 540/180 and 180/120
+        assertTrue(chart.chart().note().contains("Polarisation index (10 min over 1 min) 3"), chart.chart().note());
+        assertTrue(chart.chart().note().contains("Absorption ratio (60 s over 30 s) 1.5"), chart.chart().note());
+        assertEquals(540, chart.chart().series().get(0).points().get(2).y(), 1e-9);
+        cell(grid, 2, "/observed", "360 M");
+        desktop.until("the curve follows", () -> chart.chart().series().get(0).points().get(2).y() == 360);
+    }
+
+    @Test
+    void aTwoWireMeterOnAFifthOfAnOhmIsSaidAtOnceWithWhatToUseInstead() {
+        String twoWire = desktop.session().shop().instruments().instruments().stream()
+                .filter(i -> Boolean.FALSE.equals(i.fourWire()) && i.ranges().stream().anyMatch(r -> "ohm".equals(r.quantity())
+                        && r.resolution() != null && r.resolution() >= 0.01 && r.upTo() < 1e5)).findFirst().orElseThrow().id();
+        RecordGrid grid = desktop.grid("/readings", "/temperatureHow");
+        cell(grid, 0, "/place/winding", "exciter rotor");
+        cell(grid, 0, "/instrument", twoWire);
+        cell(grid, 0, "/observed", "0.2");
+        desktop.settle(editor);
+        desktop.until("it is judged", () -> editor.judgement().verdicts().stream().anyMatch(v -> v.id().startsWith("meter.inspection")));
+        Verdict said = editor.judgement().verdicts().stream().filter(v -> v.id().startsWith("meter.inspection")).findFirst().orElseThrow();
+        assertTrue(said.reason().contains("cannot resolve"), said.reason());
+        assertTrue(said.settle().contains("bridge"), said.settle());
+        desktop.until("it stands under the reading", () -> under(grid).contains("cannot resolve"));
+        assertTrue(under(grid).contains("bridge") && under(grid).contains("BR-1"), "what to use instead too: " + under(grid));
+        cell(grid, 0, "/instrument", "BR-1");
+        desktop.until("and goes when the bridge is named", () -> !under(grid).contains("cannot resolve"));
+    }
+
+    @Test
+    void anInstrumentOutOfCalibrationIsSaidAtOnce() {
+        RecordGrid grid = desktop.grid("/readings", "/temperatureHow");
+        cell(grid, 0, "/place/winding", "exciter stator");
+        cell(grid, 0, "/instrument", "MM-2");
+        cell(grid, 0, "/observed", "30");
+        desktop.until("it is said under the grid", () -> under(grid).contains("ran out on 2026-03-04"));
+        assertTrue(under(grid).contains("in calibration"), under(grid));
+    }
+
+    private static String under(RecordGrid grid) {
+        StringBuilder said = new StringBuilder();
+        texts(grid.control(), said);
+        return said.toString();
+    }
+
+    private static void texts(Control at, StringBuilder said) {
+        if (at instanceof Label l) {
+            said.append(l.getText()).append('\n');
+        }
+        if (at instanceof Composite c) {
+            for (Control child : c.getChildren()) {
+                texts(child, said);
+            }
+        }
+    }
+}
