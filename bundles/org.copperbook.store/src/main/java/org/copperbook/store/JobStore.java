@@ -205,6 +205,16 @@ public interface JobStore extends AutoCloseable {
         return Optional.empty();
     }
 
+    /** Why the server of this store does not answer now, for people; nothing while it does, and for a store in a file. */
+    default Optional<String> unreachable() {
+        return Optional.empty();
+    }
+
+    /** Since when {@link #unreachable()}. */
+    default Optional<Instant> unreachableSince() {
+        return Optional.empty();
+    }
+
     /**
      * Calls the listener after every change, from whichever thread noticed it. A listener that throws is logged and
      * does not disturb the save.

@@ -370,6 +370,18 @@ public final class JdbcJobStore implements JobStore {
         return new AuditReport(chain.read(), tables.jobs().all(c).size(), bad, problems, notes);
     }
 
+    Database database() {
+        return database;
+    }
+
+    Tables tables() {
+        return tables;
+    }
+
+    Writing writing() {
+        return writing;
+    }
+
     private Set<String> staffOf(Connection c) throws SQLException {
         return Staff.of(tables.people().all(c).values()).members().keySet();
     }

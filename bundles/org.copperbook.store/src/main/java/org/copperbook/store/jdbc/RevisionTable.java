@@ -35,24 +35,41 @@ final class RevisionTable {
             previous = r.getString(2);
         }
         String hash = Chain.hash(previous, jobId, number, part, revision, savedAt.toString(), who, why, json);
+        Revision link = new Revision(sequence, jobId, part, revision, savedAt, who, why, json, previous, hash);
+        repeat(c, link);
+        return link;
+    }
+
+    /** Puts a link that has its place and hash already at the end of the chain. */
+    void repeat(Connection c, Revision link) throws SQLException {
         try (PreparedStatement in = c.prepareStatement("INSERT INTO revision (sequence, job_id, part, revision,"
                 + " saved_at, who, why, json, previous_hash, hash) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
-                PreparedStatement head = c.prepareStatement("UPDATE chain_head SET hash = ? WHERE id = 1")) {
-            in.setLong(1, sequence);
-            in.setString(2, jobId);
-            in.setString(3, part);
-            in.setInt(4, revision);
-            in.setString(5, savedAt.toString());
-            in.setString(6, who);
-            in.setString(7, why);
-            in.setString(8, json);
-            in.setString(9, previous);
-            in.setString(10, hash);
+                PreparedStatement head = c.prepareStatement("UPDATE chain_head SET sequence = ?, hash = ? WHERE id = 1")) {
+            in.setLong(1, link.sequence());
+            in.setString(2, link.jobId());
+            in.setString(3, link.part());
+            in.setInt(4, link.revision());
+            in.setString(5, link.savedAt().toString());
+            in.setString(6, link.who());
+            in.setString(7, link.why());
+            in.setString(8, link.json());
+            in.setString(9, link.previousHash());
+            in.setString(10, link.hash());
             in.executeUpdate();
-            head.setString(1, hash);
+            head.setLong(1, link.sequence());
+            head.setString(2, link.hash());
             head.executeUpdate();
         }
-        return new Revision(sequence, jobId, part, revision, savedAt, who, why, json, previous, hash);
+    }
+
+    /** The links after a sequence, the oldest first, at most some. */
+    List<Revision> links(Connection c, long after, int most) throws SQLException {
+        try (PreparedStatement q = c.prepareStatement(
+                "SELECT " + COLUMNS + " FROM revision r WHERE r.sequence > ? ORDER BY r.sequence LIMIT ?")) {
+            q.setLong(1, after);
+            q.setInt(2, most);
+            return list(q);
+        }
     }
 
     /** The current revision of a part. */

@@ -162,10 +162,22 @@ final class Writing {
         for (String part : tables.revisions().partsOf(c, JobStore.CARDS)) {
             Optional<Revision> latest = tables.revisions().latest(c, JobStore.CARDS, part);
             if (latest.isPresent()) {
-                remember(c, reading.pastWinding(latest.get()).stream().toList());
+                rememberCard(c, latest.get());
             }
         }
         tables.settings().put(c, SettingTable.PAST_WINDINGS_EDITION, Integer.toString(PastWindingEntry.EDITION));
+    }
+
+    /** Makes anew what is derived of one job. */
+    void derive(Connection c, String jobId) throws SQLException {
+        JobHandle job = new JobHandle(jobId, reading.number(c, jobId));
+        register(c, job);
+        remember(c, job);
+    }
+
+    /** Remembers the winding on a card; of one that cannot be read there is none. */
+    void rememberCard(Connection c, Revision card) throws SQLException {
+        remember(c, reading.pastWinding(card).stream().toList());
     }
 
     private void remember(Connection c, JobHandle job) throws SQLException {
