@@ -35,8 +35,10 @@ public class StoreException extends RuntimeException {
         UNREADABLE_RECORD,
         /** The number pattern of the workshop's settings cannot be used. */
         BAD_NUMBER_SERIES,
-        /** The server does not answer, or the connection broke. */
+        /** The server does not answer, or the connection broke; nothing was kept. */
         UNREACHABLE,
+        /** The connection broke while the server was making a change durable: it may have been kept or not. */
+        MAYBE_KEPT,
         /** The server does not let this user in: name, password, or no such database. */
         NO_ENTRY,
         /** The server lets this user in, and forbids this step. */
@@ -65,5 +67,10 @@ public class StoreException extends RuntimeException {
 
     public Kind kind() {
         return kind;
+    }
+
+    /** Whether the server does not answer, whatever became of the change. */
+    public boolean silent() {
+        return kind == Kind.UNREACHABLE || kind == Kind.MAYBE_KEPT;
     }
 }

@@ -8,6 +8,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -27,6 +28,7 @@ import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.shell.DemoBand;
 import org.copperbook.desk.shell.DeskSession;
+import org.copperbook.desk.shell.ReachBand;
 import org.copperbook.desk.shell.ReadingBand;
 import org.copperbook.desk.shell.Judge;
 import org.copperbook.desk.shell.Judgement;
@@ -72,6 +74,8 @@ import org.eclipse.ui.part.EditorPart;
  */
 public final class JobEditor extends EditorPart implements ISaveablePart2 {
 
+    private static final int TAG_CHARS = 4;
+
     private final ScheduledExecutorService writer = Executors.newSingleThreadScheduledExecutor(r -> {
         Thread t = new Thread(r, "copperbook-journal");
         t.setDaemon(true);
@@ -98,6 +102,9 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
     private String savedAt = "";
     private String typedBy;
     private boolean closing;
+    private boolean waiting;
+    /** Whether a machine may have been booked in although the server no longer said so. */
+    private boolean mayBeBooked;
 
     @Override
     public void init(IEditorSite site, IEditorInput input) throws PartInitException {
@@ -117,6 +124,7 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(box);
         DemoBand.addTo(box, session);
         ReadingBand.addTo(box, session);
+        ReachBand.addTo(box, session);
         strips = new JobStrips(box, session);
         Label opening = Look.of(box).as(Look.Role.TEXT, new Label(box, SWT.NONE));
         opening.setText(DeskWords.text("editor.opening"));
@@ -308,20 +316,25 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
             monitor.setCanceled(true);
             return;
         }
+        mayBeBooked |= input.isNew()
+                && outcome[0].failure().filter(e -> e.kind() == StoreException.Kind.MAYBE_KEPT).isPresent();
         took(outcome[0], monitor);
     }
 
-    /** Nobody throws away what somebody else typed: the job stays open or, when the program ends, the text is kept. */
+    /** Nobody throws away what somebody else typed, nor what waits for the server: the job stays open or, when the program ends, the text is kept. */
     @Override
     public int promptToSaveOnClose() {
-        if (ofSomebodyElse().isEmpty()) {
+        if (ofSomebodyElse().isEmpty() && !waiting) {
             return ISaveablePart2.DEFAULT;
         }
         if (PlatformUI.getWorkbench().isClosing()) {
             return ISaveablePart2.NO;
         }
-        strips.typedBy(typedBy);
-        strips.failed(DeskWords.text("close.others", session.shop().nameOf(typedBy)), () -> null);
+        if (ofSomebodyElse().isPresent()) {
+            strips.typedBy(typedBy);
+        }
+        strips.failed(ofSomebodyElse().isPresent() ? DeskWords.text("close.others", session.shop().nameOf(typedBy))
+                : DeskWords.text("close.waits"), () -> null);
         return ISaveablePart2.CANCEL;
     }
 
@@ -349,8 +362,11 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
         if (listening != null) {
             listening.close();
         }
-        if (journal != null && ofSomebodyElse().isEmpty()) {
+        if (journal != null && ofSomebodyElse().isEmpty() && !waiting) {
             journal.forget();
+        }
+        if (document != null) {
+            session.waits(document.id(), false);
         }
         writer.shutdown();
         super.dispose();
@@ -575,14 +591,18 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
                 }
             });
         }
-        if (outcome.failure().isPresent()) {
+        if (outcome.failure().filter(StoreException::silent).isPresent()) {
+            waits(monitor);
+        } else if (outcome.failure().isPresent()) {
             if (outcome.failure().get().kind() != StoreException.Kind.NOT_ALLOWED) {
                 ILog.of(JobEditor.class).error("a part could not be saved", outcome.failure().get());
             }
             failed(DeskWords.text("save.failed", outcome.failure().get().getMessage()), monitor);
         } else if (!outcome.conflicts().isEmpty()) {
+            doesNotWait();
             monitor.setCanceled(true);
         } else {
+            doesNotWait();
             List<String> typed = stillTyped();
             strips.failed(typed.isEmpty() ? null : DeskWords.text("save.butTyped", String.join("; ", typed)),
                     () -> null);
@@ -591,6 +611,44 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
                     document.number()));
         }
         firePropertyChange(IEditorPart.PROP_DIRTY);
+    }
+
+    /** What could not be saved for want of the server is kept here, and saved when it answers again. */
+    private void waits(IProgressMonitor monitor) {
+        monitor.setCanceled(true);
+        waiting = true;
+        session.waits(document.id(), true);
+        journal.follow(document, typist());
+        journal.keep(() -> display.asyncExec(() -> {
+            if (!closing && !box.isDisposed() && waiting) {
+                strips.failed(DeskWords.text(mayBeBooked ? "save.maybe" : document.number().isEmpty() ? "save.waitsNew"
+                        : "save.waits", provisionalTag()), () -> null);
+            }
+        }));
+    }
+
+    private void doesNotWait() {
+        waiting = false;
+        mayBeBooked = false;
+        session.waits(document.id(), false);
+    }
+
+    /** What a machine is called until it has a number. */
+    private String provisionalTag() {
+        String id = document.id().replaceAll("[^0-9A-Za-z]", "");
+        return "T-" + id.substring(Math.max(0, id.length() - TAG_CHARS)).toUpperCase(Locale.ROOT);
+    }
+
+    /** Saves what waited, once the server answers; what may be booked in already is left to the person. */
+    private void saveWhatWaits() {
+        if (waiting && !mayBeBooked && session.store().unreachable().isEmpty() && ofSomebodyElse().isEmpty()
+                && session.who().isPresent()) {
+            waiting = false;
+            session.waits(document.id(), false);
+            if (isDirty()) {
+                getSite().getPage().saveEditor(this, false);
+            }
+        }
     }
 
     /** The places whose texts could not be understood and so were not saved, by the names that people see. */
@@ -619,6 +677,7 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
             if (document != null && !box.isDisposed()) {
                 strips.askWho();
                 strips.typedBy(ofSomebodyElse().isPresent() ? typedBy : null);
+                saveWhatWaits();
                 stack.each((key, page) -> page.refresh());
                 askJudgement();
             }

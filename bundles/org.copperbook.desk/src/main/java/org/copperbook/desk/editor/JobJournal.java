@@ -77,6 +77,14 @@ final class JobJournal {
         }
     }
 
+    /** Writes what is unsaved now, and calls back from another thread when it is durable. */
+    void keep(Runnable kept) {
+        writer.execute(() -> {
+            write();
+            kept.run();
+        });
+    }
+
     private void write() {
         Map<PartKey, Entry> now;
         String id;

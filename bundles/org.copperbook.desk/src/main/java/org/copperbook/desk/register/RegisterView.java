@@ -8,6 +8,7 @@ import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.JobInput;
 import org.copperbook.desk.shell.DemoBand;
 import org.copperbook.desk.shell.DeskSession;
+import org.copperbook.desk.shell.ReachBand;
 import org.copperbook.desk.shell.ReadingBand;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.desk.text.SpokenName;
@@ -76,6 +77,7 @@ public final class RegisterView extends ViewPart {
         GridLayoutFactory.fillDefaults().spacing(0, 4).applyTo(box);
         DemoBand.addTo(box, session);
         ReadingBand.addTo(box, session);
+        ReachBand.addTo(box, session);
         Composite top = new Composite(box, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 4).applyTo(top);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(top);

@@ -2,6 +2,8 @@ package org.copperbook.desk.shell;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -43,6 +45,7 @@ public final class DeskSession implements AutoCloseable {
     private final JobStore.Listening listening;
     private volatile Shop shop;
     private volatile boolean begun;
+    private final Set<String> waiting = ConcurrentHashMap.newKeySet();
     private volatile boolean secrets;
 
     /**
@@ -95,6 +98,18 @@ public final class DeskSession implements AutoCloseable {
     /** Whether the workshop has been set up: its settings were saved once. */
     public boolean isBegun() {
         return begun;
+    }
+
+    /** How many jobs of this window wait for the server to be saved. */
+    public int waiting() {
+        return waiting.size();
+    }
+
+    /** Notes that a job waits for the server, or no longer; for the window's thread. */
+    public void waits(String jobId, boolean now) {
+        if (now ? waiting.add(jobId) : waiting.remove(jobId)) {
+            shopListeners.forEach(Runnable::run);
+        }
     }
 
     /** Where short computations run; one thread, so that they never crowd the machine. */

@@ -14,6 +14,7 @@ import org.copperbook.store.StoreOptions;
 import org.copperbook.store.UserFolders;
 import org.copperbook.store.backup.RestoreRequest;
 import org.copperbook.store.demo.DemoShop;
+import org.copperbook.store.mirror.MirroredStore;
 import org.copperbook.store.postgres.PostgresJobStore;
 import org.copperbook.store.postgres.ServerConnection;
 import org.copperbook.store.sqlite.SqliteJobStore;
@@ -32,12 +33,13 @@ public final class SessionOpening {
     }
 
     /**
-     * Opens the store on a server and begins the session.
+     * Opens the store on a server and begins the session; the copy on this computer while the server does not answer.
      *
      * @throws StoreException when it cannot be opened, or its password cannot be read
      */
     public static DeskSession open(ServerConnection at, DeskArguments arguments) {
-        JobStore store = PostgresJobStore.open(at, password(at), StoreOptions.standard());
+        JobStore store = MirroredStore.open(() -> PostgresJobStore.open(at, password(at), StoreOptions.standard()),
+                PostgresJobStore.standsFor(at), StoreOptions.standard());
         try {
             return new DeskSession(store, false, arguments, Optional.of(at));
         } catch (RuntimeException e) {

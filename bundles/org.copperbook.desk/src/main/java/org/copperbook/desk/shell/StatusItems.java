@@ -41,7 +41,8 @@ final class StatusItems {
 
     private void write() {
         String file = session.server().map(ServerConnection::place).orElseGet(session.store().file()::toString);
-        store.setText(session.isDemo() ? DeskWords.text("status.demoStore", file)
+        store.setText(session.store().unreachable().isPresent() ? DeskWords.text("status.silent", session.waiting())
+                : session.isDemo() ? DeskWords.text("status.demoStore", file)
                 : DeskWords.text("status.store", file));
         who.setText(session.who().map(k -> DeskWords.text(session.hasSecrets() ? "status.signedIn" : "status.who",
                 session.shop().nameOf(k)))

@@ -215,7 +215,7 @@ public final class MirroredStore implements JobStore {
     }
 
     private void notice(StoreException e) {
-        if (e.kind() == Kind.UNREACHABLE && silence == null) {
+        if (e.silent() && silence == null) {
             silent(e);
             tell(new Change(SHOP, Change.REACH, true));
         }
@@ -242,7 +242,7 @@ public final class MirroredStore implements JobStore {
             try {
                 return work.apply(now);
             } catch (StoreException e) {
-                if (e.kind() != Kind.UNREACHABLE) {
+                if (!e.silent()) {
                     throw e;
                 }
                 notice(e);

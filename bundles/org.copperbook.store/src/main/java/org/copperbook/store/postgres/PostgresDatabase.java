@@ -148,7 +148,7 @@ final class PostgresDatabase extends EngineDatabase {
             }
             pause();
         }
-        throw new StoreException(Kind.UNREACHABLE, StoreText.of("server.unknown", server.at().place()), broken);
+        throw new StoreException(Kind.MAYBE_KEPT, StoreText.of("server.unknown", server.at().place()), broken);
     }
 
     private static void pause() {

@@ -61,7 +61,7 @@ final class Workstation {
                 readAndSave(jobs.get(random.nextInt(jobs.size())));
             }
         } catch (StoreException e) {
-            if (e.kind() != Kind.UNREACHABLE) {
+            if (!e.silent()) {
                 throw e;
             }
             troubles.incrementAndGet();

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.register.RegisterView;
 import org.copperbook.desk.tests.run.OwnStart;
+import org.copperbook.desk.tests.window.CrashEntries;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
@@ -22,8 +23,10 @@ import org.copperbook.store.RegisterRow;
 import org.copperbook.store.Saved;
 import org.copperbook.store.StoreOptions;
 import org.copperbook.store.engines.TestServer;
+import org.copperbook.store.mirror.MirroredStore;
 import org.copperbook.store.postgres.PostgresJobStore;
 import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -82,6 +85,56 @@ class OnAServerTest {
         assertTrue(desktop.session().server().isPresent());
         assertEquals(theirs.register(RegisterQuery.first(0)).total(),
                 desktop.session().store().register(RegisterQuery.first(0)).total());
+    }
+
+    private String band() {
+        return ((Label) desktop.field("band/reach")).getText();
+    }
+
+    @Test
+    void withoutTheServerReadingGoesOnAndWhatIsSavedWaitsForItsReturn() throws Exception {
+        RegisterRow job = aJob();
+        JobEditor editor = desktop.open(job.number());
+        editor.show(BOOKING);
+        desktop.settle(editor);
+        ((MirroredStore) desktop.session().store()).follow();
+        theirs.close();
+        TestServer.shared().stop();
+        String mine = "typed without the server " + System.nanoTime();
+        try {
+            desktop.type("/transportDamage", mine);
+            editor.doSave(new NullProgressMonitor());
+            desktop.until("it says that the job waits", () -> desktop.shows("band/reach") && band().contains("One job waits"));
+            desktop.until("it says that the text is kept", () -> desktop.shows("failure")
+                    && CrashEntries.find(mine).isPresent());
+            assertTrue(editor.isDirty(), "nothing is taken for saved");
+            assertFalse(desktop.page().closeEditor(editor, true), "a job that waits is not closed");
+            String other = desktop.session().store().register(RegisterQuery.first(50)).rows().stream()
+                    .map(RegisterRow::number).filter(n -> !n.equals(job.number())).findFirst().orElseThrow();
+            JobEditor second = desktop.open(other);
+            desktop.settle(second);
+            assertEquals(other, second.document().number(), "other jobs are read on");
+
+            desktop.command("org.copperbook.desk.command.newJob");
+            JobEditor booking = (JobEditor) desktop.activeEditor();
+            desktop.settle(booking);
+            booking.show(BOOKING);
+            desktop.type("/customer", "Came without the server");
+            booking.doSave(new NullProgressMonitor());
+            desktop.until("two jobs wait", () -> band().contains("2 jobs wait"));
+        } finally {
+            TestServer.shared().start();
+        }
+        desktop.until("the server answers again", () -> desktop.session().store().unreachable().isEmpty());
+        desktop.until("everything that waited is saved", () -> !editor.isDirty() && desktop.session().waiting() == 0);
+        desktop.until("the band is gone", () -> !desktop.shows("band/reach"));
+        theirs = PostgresJobStore.open(desktop.session().server().orElseThrow(), TestServer.PASSWORD,
+                StoreOptions.standard());
+        assertEquals(mine, ((Booking) theirs.current(job.jobId(), BOOKING).orElseThrow().part()).transportDamage());
+        RegisterRow newest = theirs.register(RegisterQuery.first(1)).rows().get(0);
+        assertEquals("Came without the server", newest.customer());
+        assertTrue(newest.number().matches("\\d{4}-\\d{4}"), newest.number());
+        assertTrue(theirs.audit().passed());
     }
 
     @Test
