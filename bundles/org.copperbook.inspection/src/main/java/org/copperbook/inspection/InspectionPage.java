@@ -23,6 +23,7 @@ import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.check.Hazardous;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.inspection.ChecklistItem;
+import org.copperbook.jobs.inspection.ChecklistTemplate;
 import org.copperbook.jobs.inspection.ExcitationRun;
 import org.copperbook.jobs.inspection.Finding;
 import org.copperbook.jobs.inspection.Inspection;
@@ -35,11 +36,6 @@ import org.copperbook.sheets.insulation.InsulationCharts;
 
 /** The machine as found: what was seen, what was read, the separate-excitation run, findings and proposed scope. */
 public final class InspectionPage extends PartPage {
-
-    private static final List<String> MECHANICAL =
-            List.of("shaft", "fits", "runout", "bearings", "fan", "coupling", "airGap");
-    private static final List<String> VISUAL =
-            List.of("burns", "contamination", "moisture", "wedges", "lacing", "leads", "terminals", "rectifier");
 
     private static final int CORRECTS_CHARS = 9;
 
@@ -59,8 +55,10 @@ public final class InspectionPage extends PartPage {
                 .mark("/area", "inspection.area")
                 .mark("/point", "inspection.point")
                 .choice("/condition", "inspection.condition", ChecklistItem.Condition.class)
-                .text("/note", "inspection.note"))
+                .text("/note", "inspection.note")
+                .text("/work", "inspection.work"))
                 .newRow(() -> site().json().mapper().createObjectNode());
+        new FindingsFromList(here.area(), site(), words());
         here.photos("inspection.photos", "/photos");
         here.words("inspection.isolateCaution");
         here.grid("inspection.resistance", "/readings", this::resistance)
@@ -187,14 +185,14 @@ public final class InspectionPage extends PartPage {
         ObjectNode tree = super.beginning();
         if (!tree.has("checklist")) {
             ArrayNode list = tree.putArray("checklist");
-            MECHANICAL.forEach(point -> add(list, "mechanical", point));
-            VISUAL.forEach(point -> add(list, "visual", point));
+            ChecklistTemplate own = site().shop().checklist();
+            (own.points().isEmpty() ? ShippedChecklist.of(words()) : own).points().forEach(p -> {
+                ObjectNode row = list.addObject().put("area", p.area()).put("point", p.point());
+                if (!p.work().isBlank()) {
+                    row.put("work", p.work());
+                }
+            });
         }
         return tree;
-    }
-
-    private void add(ArrayNode list, String area, String point) {
-        list.addObject().put("area", words().text("inspection.area." + area))
-                .put("point", words().text("inspection.point." + point));
     }
 }

@@ -6,6 +6,7 @@ import org.copperbook.jobs.core.CoreTest;
 import org.copperbook.jobs.faults.FaultFinding;
 import org.copperbook.jobs.faults.FaultTables;
 import org.copperbook.jobs.impregnation.Impregnation;
+import org.copperbook.jobs.inspection.ChecklistTemplate;
 import org.copperbook.jobs.inspection.Inspection;
 import org.copperbook.jobs.limits.LimitProfile;
 import org.copperbook.jobs.nameplate.Nameplate;
@@ -45,6 +46,7 @@ public enum PartKind {
     LIMITS("limits", LimitProfile.class, false),
     FAULT_TABLES("fault-tables", FaultTables.class, false),
     STAFF("staff", Staff.class, false),
+    CHECKLIST("checklist", ChecklistTemplate.class, false),
     /** Winding cards from before this store, which belong to no job. */
     OLD_CARD("old-card", OldCard.class, true);
 

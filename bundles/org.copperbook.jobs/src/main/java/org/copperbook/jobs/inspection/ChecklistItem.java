@@ -15,10 +15,11 @@ import org.copperbook.jobs.PhotoRef;
  * @param point     what is looked at (shaft, fits, runout, burns, wedges ...)
  * @param condition what was found
  * @param note      remark
+ * @param work      work that the template proposes when the point is not good; null for none
  * @param photos    photos
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
-public record ChecklistItem(String area, String point, Condition condition, String note, List<PhotoRef> photos,
+public record ChecklistItem(String area, String point, Condition condition, String note, String work, List<PhotoRef> photos,
         @KeepUnknown Map<String, JsonNode> more) {
 
     /** Condition of a point; null means not yet looked at. */

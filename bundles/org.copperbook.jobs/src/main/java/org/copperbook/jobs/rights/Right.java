@@ -40,7 +40,7 @@ public enum Right {
             case BOOKING, STANDING -> BOOK_IN;
             case NAMEPLATE -> COPY_NAMEPLATE;
             case QUOTE -> QUOTE;
-            case INSPECTION, FAULT_FINDING, WINDING, IN_PROCESS, IMPREGNATION, RECTIFIER -> WORK_AT_BENCH;
+            case INSPECTION, CHECKLIST, FAULT_FINDING, WINDING, IN_PROCESS, IMPREGNATION, RECTIFIER -> WORK_AT_BENCH;
             case CORE, RUN_UP -> TEST;
             case SIGN_OFFS -> SIGN;
             case ISSUED_COPIES -> ISSUE_COPIES;

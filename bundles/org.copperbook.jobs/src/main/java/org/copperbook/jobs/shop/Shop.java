@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.copperbook.jobs.faults.DefaultFaultTables;
 import org.copperbook.jobs.faults.FaultTables;
+import org.copperbook.jobs.inspection.ChecklistTemplate;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.limits.LimitProfile;
 
@@ -18,10 +19,11 @@ import org.copperbook.jobs.limits.LimitProfile;
  * @param stock       wire on the shelf
  * @param limits      the limit profile in force
  * @param faultTables tables of the fault finder in force
+ * @param checklist   the workshop's own checklist; without points the one that ships is used
  * @param people      people by the key that parts name; a key without an entry has been erased or never was
  */
 public record Shop(Workshop workshop, Instruments instruments, WireStock stock, LimitProfile limits,
-        FaultTables faultTables, Map<String, Person> people) {
+        FaultTables faultTables, ChecklistTemplate checklist, Map<String, Person> people) {
 
     public Shop {
         Objects.requireNonNull(workshop, "workshop");
@@ -29,7 +31,14 @@ public record Shop(Workshop workshop, Instruments instruments, WireStock stock, 
         Objects.requireNonNull(stock, "stock");
         Objects.requireNonNull(limits, "limits");
         Objects.requireNonNull(faultTables, "faultTables");
+        checklist = checklist == null ? new ChecklistTemplate(ChecklistTemplate.SCHEMA, null, null) : checklist;
         people = Collections.unmodifiableMap(new LinkedHashMap<>(people));
+    }
+
+    /** A shop that keeps no checklist of its own. */
+    public Shop(Workshop workshop, Instruments instruments, WireStock stock, LimitProfile limits, FaultTables faultTables,
+            Map<String, Person> people) {
+        this(workshop, instruments, stock, limits, faultTables, null, people);
     }
 
     /** A shop that keeps no fault tables of its own and works by those that ship with the product. */

@@ -50,7 +50,8 @@ public final class AsFoundSheet implements RecordSheet {
             Table table = new Table(page, 2, 2, 4, 4).head(c.say("finding.where"), c.say("finding.severity"),
                     c.say("finding.what"), c.say("finding.work"));
             for (Finding f : inspection.findings()) {
-                table.texts(f.where(), c.words().of(f.severity()), f.text(), f.proposedWork());
+                String photos = f.photos().isEmpty() ? "" : c.say("photos", f.photos().size());
+                table.texts(f.where(), c.words().of(f.severity()), RecordContext.joined("; ", f.text(), photos), f.proposedWork());
             }
         }
         if (inspection.recommendedScope() != null && !inspection.recommendedScope().isBlank()) {

@@ -18,6 +18,7 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.faults.DefaultFaultTables;
 import org.copperbook.jobs.faults.FaultTables;
+import org.copperbook.jobs.inspection.ChecklistTemplate;
 import org.copperbook.jobs.json.BadRecordException;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.limits.DefaultLimits;
@@ -129,6 +130,7 @@ final class Reading {
                         .orElseGet(() -> new WireStock(WireStock.SCHEMA, List.of(), Map.of())),
                 part(parts, PartKind.LIMITS, LimitProfile.class).map(own -> own.laidOn(shipped)).orElse(shipped),
                 part(parts, PartKind.FAULT_TABLES, FaultTables.class).orElse(shippedFaults),
+                part(parts, PartKind.CHECKLIST, ChecklistTemplate.class).orElse(null),
                 tables.people().all(c));
     }
 

@@ -1,8 +1,11 @@
 package org.copperbook.desk.tests.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.stream.IntStream;
 import org.copperbook.desk.chart.ChartArea;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.grid.RecordGrid;
@@ -11,9 +14,15 @@ import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.check.Verdict;
+import org.copperbook.jobs.inspection.ChecklistTemplate;
+import org.copperbook.store.JobStore;
+import org.eclipse.jface.preference.PreferenceDialog;
+import org.eclipse.jface.preference.PreferencePage;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.dialogs.PreferencesUtil;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -94,6 +103,69 @@ class InspectionPageTest {
         cell(grid, 0, "/observed", "30");
         desktop.until("it is said under the grid", () -> under(grid).contains("ran out on 2026-03-04"));
         assertTrue(under(grid).contains("in calibration"), under(grid));
+    }
+
+    @Test
+    void whatIsNotGoodBecomesFindingsWithWeightAndWorkInOneStep() {
+        RecordGrid list = desktop.grid("/checklist");
+        int bearings = IntStream.range(0, list.model().filled()).filter(r -> list.model().text(r, 1).equals("bearings"))
+                .findFirst().orElseThrow();
+        cell(list, bearings, "/condition", "worn");
+        cell(list, bearings, "/note", "rumble at the drive end");
+        desktop.press("inspection.makeFindings");
+        desktop.press("inspection.makeFindings");
+        RecordGrid findings = desktop.grid("/findings");
+        assertEquals(1, findings.model().filled(), "the second press adds nothing");
+        assertEquals("bearings", findings.model().text(0, 0));
+        assertEquals("should be done", findings.model().text(0, 1));
+        assertEquals("worn: rumble at the drive end", findings.model().text(0, 2));
+        assertEquals("change both bearings", findings.model().text(0, 3));
+        editor.document().undo(PART);
+        desktop.work();
+        assertEquals(0, findings.model().filled(), "one undo takes it back");
+    }
+
+    @Test
+    void theWorkshopEditsItsChecklistAndJobsAlreadyBegunKeepTheirs() throws Exception {
+        cell(desktop.grid("/checklist"), 0, "/note", "begun with the list as it was");
+        String before = desktop.grid("/checklist").model().text(0, 1);
+        PreferenceDialog dialog = PreferencesUtil.createPreferenceDialogOn(desktop.page().getWorkbenchWindow().getShell(),
+                "org.copperbook.inspection.checklist", null, null);
+        dialog.setBlockOnOpen(false);
+        dialog.open();
+        desktop.work();
+        Text lines = (Text) desktop.field("checklist/lines");
+        String shipped = lines.getText();
+        assertTrue(shipped.contains("bearings: change both bearings"), shipped);
+        lines.setText("no point here");
+        PreferencePage page = (PreferencePage) dialog.getSelectedPage();
+        assertFalse(page.performOk(), "a line that is no point is refused");
+        assertTrue(((Label) desktop.field("checklist/problem")).getText().contains("line 1"));
+        assertEquals("no point here", lines.getText(), "and stays");
+        lines.setText("mechanical: terminal box seal: new seal\nvisual: paint");
+        assertTrue(page.performOk());
+        dialog.close();
+        desktop.until("the shop knows it", () -> desktop.session().shop().checklist().points().size() == 2);
+        assertEquals(before, desktop.grid("/checklist").model().text(0, 1), "the open job keeps its list");
+        try {
+            JobEditor later = desktop.open("2026-0007");
+            ObjectNode kept = (ObjectNode) later.document().tree(PART);
+            assertTrue(kept.path("checklist").toString().indexOf("terminal box seal") < 0, "a job begun earlier keeps its own");
+            desktop.command("org.copperbook.desk.command.newJob");
+            JobEditor fresh = (JobEditor) desktop.activeEditor();
+            desktop.settle(fresh);
+            fresh.show(PART);
+            desktop.settle(fresh);
+            cell(desktop.grid("/findings"), 0, "/where", "frame");
+            RecordGrid list = desktop.grid("/checklist");
+            desktop.until("a new job begins with the workshop's list", () -> list.model().filled() == 2);
+            assertEquals("terminal box seal", list.model().text(0, 1));
+        } finally {
+            desktop.session().store().saveShopPart(PartKey.of(PartKind.CHECKLIST), new ChecklistTemplate(1, null, null),
+                    desktop.session().store().current(JobStore.SHOP, PartKey.of(PartKind.CHECKLIST)).orElseThrow().revision()
+                            .revision(), desktop.session().who().orElseThrow(), "as it was");
+            desktop.until("the list is as it was", () -> desktop.session().shop().checklist().points().isEmpty());
+        }
     }
 
     private static String under(RecordGrid grid) {

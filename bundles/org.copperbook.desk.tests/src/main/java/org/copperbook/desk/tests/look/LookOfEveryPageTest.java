@@ -40,6 +40,7 @@ class LookOfEveryPageTest {
     private static final String CALCULATOR = "org.copperbook.desk.view.calculator";
     private static final String PREFERENCES = "org.copperbook.desk.preferences";
     private static final String SHARED = PREFERENCES + ".shared";
+    private static final String CHECKLIST = "org.copperbook.inspection.checklist";
     private static final int MOST_SCREENS = 12;
     private static final int LOOKS_AGAIN = 4;
     private static final int PAUSE_MILLIS = 500;
@@ -94,6 +95,7 @@ class LookOfEveryPageTest {
         desktop.page().hideView(desktop.page().findView(CALCULATOR));
         preferences("preferences", PREFERENCES);
         preferences("preferences shared", SHARED);
+        preferences("preferences checklist", CHECKLIST);
         assertEquals("", String.join("\n", flaws));
     }
 
