@@ -21,9 +21,11 @@ record ImageHead(Kind kind, int width, int height, int turn) {
 
     /** Formats of picture files. */
     enum Kind {
-        JPEG(true), PNG(true), GIF(true), BMP(true), SVG(true),
+        JPEG(true), PNG(true), GIF(true), BMP(true),
         /** Kept, but not shown by the toolkit on every system. */
-        TIFF(false), WEBP(false), HEIC(false);
+        TIFF(false), WEBP(false), HEIC(false),
+        /** Kept, but not shown: a drawing can be small and take for ever to draw, or name files of this computer. */
+        SVG(false);
 
         private final boolean shown;
 

@@ -4,7 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.SWTException;
+import org.eclipse.swt.SWTError;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.graphics.PaletteData;
@@ -25,18 +25,33 @@ final class Pixels {
     /** The picture upright and not larger than a box; empty when it cannot be shown. */
     static Optional<ImageData> shown(byte[] bytes, int width, int height) {
         Optional<ImageHead> head = ImageHead.of(bytes);
-        if (head.isEmpty() || !head.get().kind().isShown() || head.get().pixels() > MOST_SHOWN) {
+        if (head.isEmpty() || !head.get().kind().isShown() || !fits(head.get().pixels())) {
             return Optional.empty();
         }
+        byte[] decoded = bytes;
+        if (head.get().kind() == ImageHead.Kind.GIF) {
+            Optional<FirstFrame> first = FirstFrame.of(bytes).filter(f -> fits(f.pixels()));
+            if (first.isEmpty()) {
+                return Optional.empty();
+            }
+            decoded = first.get().bytes();
+        }
         try {
-            ImageData[] read = new ImageLoader().load(new ByteArrayInputStream(bytes));
+            ImageData[] read = new ImageLoader().load(new ByteArrayInputStream(decoded));
             boolean sideways = head.get().turn() % 2 == 1;
             return read.length == 0 ? Optional.empty()
                     : Optional.of(turned(fitted(read[0], sideways ? height : width, sideways ? width : height),
                             head.get().turn()));
-        } catch (SWTException | IllegalArgumentException | IndexOutOfBoundsException damaged) {
+        } catch (RuntimeException | SWTError damaged) {
+            return Optional.empty();
+        } catch (OutOfMemoryError tooLarge) {
+            // One array for the pixels; what was there before is untouched, and the photo is kept all the same.
             return Optional.empty();
         }
+    }
+
+    private static boolean fits(long pixels) {
+        return pixels > 0 && pixels <= MOST_SHOWN;
     }
 
     /** A picture as the bytes of a PNG file. */
