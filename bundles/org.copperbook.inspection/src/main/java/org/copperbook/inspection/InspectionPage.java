@@ -22,14 +22,17 @@ import org.copperbook.desk.reading.NewReading;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.check.Hazardous;
 import org.copperbook.jobs.check.Verdict;
+import org.copperbook.jobs.inspection.BearingFit;
 import org.copperbook.jobs.inspection.ChecklistItem;
 import org.copperbook.jobs.inspection.ChecklistTemplate;
 import org.copperbook.jobs.inspection.ExcitationRun;
 import org.copperbook.jobs.inspection.Finding;
 import org.copperbook.jobs.inspection.Inspection;
+import org.copperbook.jobs.inspection.Runout;
 import org.copperbook.jobs.reading.Place;
 import org.copperbook.jobs.reading.Reading;
 import org.copperbook.jobs.reading.ReadingQuantity;
+import org.copperbook.jobs.runup.RunUp;
 import org.copperbook.jobs.winding.WindingRole;
 import org.copperbook.sheets.chart.Chart;
 import org.copperbook.sheets.insulation.InsulationCharts;
@@ -60,6 +63,9 @@ public final class InspectionPage extends PartPage {
                 .newRow(() -> site().json().mapper().createObjectNode());
         new FindingsFromList(here.area(), site(), words());
         here.photos("inspection.photos", "/photos");
+        here.words("inspection.fitsHint");
+        here.grid("inspection.fits", "/fits", this::fits).newRow(this::measuredNow);
+        here.grid("inspection.runouts", "/runouts", this::runouts).newRow(this::measuredNow);
         here.words("inspection.isolateCaution");
         here.grid("inspection.resistance", "/readings", this::resistance)
                 .where(r -> ReadingQuantity.RESISTANCE.name().equals(r.path("quantity").asText()))
@@ -86,6 +92,41 @@ public final class InspectionPage extends PartPage {
         earlier = new EarlierJobArea(here.area("inspection.earlierTitle"), site(), words());
         here.section("inspection.scopeTitle")
                 .longText("/recommendedScope", "inspection.scope");
+    }
+
+    private void fits(GridColumns columns) {
+        columns.choice("/end", "fit.end", RunUp.End.class)
+                .choice("/seat", "fit.seat", BearingFit.Seat.class)
+                .number("/nominalMm", "fit.nominal", FieldUnit.MILLIMETRE)
+                .mark("/zone", "fit.zone")
+                .number("/measuredMm", "fit.measured", FieldUnit.MILLIMETRE)
+                .number("/acrossMm", "fit.across", FieldUnit.MILLIMETRE)
+                .says()
+                .instrument("/instrument", "reading.instrument")
+                .number("/lowerMm", "fit.lower", FieldUnit.MILLIMETRE)
+                .number("/upperMm", "fit.upper", FieldUnit.MILLIMETRE)
+                .text("/note", "inspection.note")
+                .moment("/at", "reading.at")
+                .person("/by", "reading.by");
+    }
+
+    private void runouts(GridColumns columns) {
+        columns.choice("/end", "fit.end", RunUp.End.class)
+                .choice("/place", "runout.place", Runout.Place.class)
+                .number("/diameterMm", "runout.diameter", FieldUnit.MILLIMETRE)
+                .number("/runoutMm", "runout.runout", FieldUnit.MILLIMETRE)
+                .says()
+                .instrument("/instrument", "reading.instrument")
+                .number("/limitMm", "runout.limit", FieldUnit.MILLIMETRE)
+                .text("/note", "inspection.note")
+                .moment("/at", "reading.at")
+                .person("/by", "reading.by");
+    }
+
+    private ObjectNode measuredNow() {
+        ObjectNode row = site().json().mapper().createObjectNode();
+        site().who().ifPresent(w -> row.put("by", w));
+        return row.put("at", Instant.now().truncatedTo(ChronoUnit.SECONDS).toString());
     }
 
     private void resistance(GridColumns columns) {
@@ -166,10 +207,9 @@ public final class InspectionPage extends PartPage {
     }
 
     private ObjectNode newRun() {
-        ObjectNode row = site().json().mapper().createObjectNode();
-        site().who().ifPresent(w -> row.put("by", w));
+        ObjectNode row = measuredNow();
         runGate.acknowledgedBy().ifPresent(w -> row.put("cautionsBy", w));
-        return row.put("at", Instant.now().truncatedTo(ChronoUnit.SECONDS).toString());
+        return row;
     }
 
     @Override

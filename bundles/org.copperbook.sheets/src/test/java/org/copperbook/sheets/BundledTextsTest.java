@@ -19,9 +19,11 @@ import org.copperbook.jobs.booking.Standing;
 import org.copperbook.jobs.check.HoldPointState;
 import org.copperbook.jobs.core.CoreTest;
 import org.copperbook.jobs.impregnation.Impregnation;
+import org.copperbook.jobs.inspection.BearingFit;
 import org.copperbook.jobs.inspection.ChecklistItem;
 import org.copperbook.jobs.inspection.ExcitationRun;
 import org.copperbook.jobs.inspection.Finding;
+import org.copperbook.jobs.inspection.Runout;
 import org.copperbook.jobs.nameplate.Nameplate;
 import org.copperbook.jobs.reading.Observed;
 import org.copperbook.jobs.reading.Place;
@@ -86,6 +88,7 @@ class BundledTextsTest {
                 WindingData.Conductor.class, WindingData.Connection.class, RectifierSet.Circuit.class,
                 DiodePosition.Plate.class, DiodePosition.BasePolarity.class, Suppressor.Kind.class, CoreTest.CorePlate.class,
                 CoreTest.Stage.class, Impregnation.Method.class, RunPoint.Kind.class, RunPoint.Source.class, RunUp.End.class,
+                BearingFit.Seat.class, Runout.Place.class,
                 RunUp.Direction.class, RunUp.Mounting.class);
         for (Class<? extends Enum<?>> type : types) {
             for (Enum<?> member : type.getEnumConstants()) {

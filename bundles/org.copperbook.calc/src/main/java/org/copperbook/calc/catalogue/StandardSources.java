@@ -5,6 +5,7 @@ import java.util.List;
 import org.copperbook.calc.core.CoreCalculations;
 import org.copperbook.calc.excitation.RectifierCalculations;
 import org.copperbook.calc.excitation.SeparateExcitationCalculations;
+import org.copperbook.calc.fit.FitCalculations;
 import org.copperbook.calc.insulation.InsulationCalculations;
 import org.copperbook.calc.insulation.WithstandCalculations;
 import org.copperbook.calc.money.MoneyCalculations;
@@ -47,6 +48,7 @@ final class StandardSources {
                 new CurveCalculations(),
                 new RegulationCalculations(),
                 new MechanicalCalculations(),
+                new FitCalculations(),
                 new WireCalculations(),
                 new StrandCalculations(),
                 new FactorCalculations(),

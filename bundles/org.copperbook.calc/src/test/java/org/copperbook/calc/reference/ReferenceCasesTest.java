@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class ReferenceCasesTest {
 
-    private static final List<String> AREAS = List.of("resistance", "insulation", "withstand", "surge", "rectifier",
+    private static final List<String> AREAS = List.of("resistance", "insulation", "fits", "withstand", "surge", "rectifier",
             "core", "run-up", "copper", "wire", "winding", "copper-winding", "examples-winding",
             "examples-generator", "examples-insulation", "examples-resistance",
             "examples-rectifier", "examples-core", "examples-unbalance", "examples-limits", "examples-uncertainty",

@@ -88,6 +88,8 @@ record Possible(double lower, boolean lowerIncluded, double upper, String what) 
                 "slotWidthTopM", "slotWidthBottomM", "toothWidthM", "yokeDepthM");
         put(t, from(0, 100, "a length in metres"), "leadLengthM", "overhangDEM", "overhangNDEM", "ventWidthM");
         put(t, above(0, 100, "a wire diameter in millimetres"), "bareMm", "coveredMm");
+        put(t, above(0, 1e4, "a size in millimetres"), "nominalMm", "measuredMm", "acrossMm", "lowerMm", "upperMm", "diameterMm");
+        put(t, from(0, 1000, "a runout in millimetres"), "runoutMm", "limitMm");
         put(t, from(0, 10, "a flux density"), "fluxDensityT");
         put(t, from(0, ANYTHING, "an insulation resistance"), "insulationOhm");
         put(t, from(0, 1e4, "a vibration velocity"), "mmPerSecond");

@@ -20,12 +20,14 @@ import org.copperbook.jobs.reading.Reading;
  * @param findings         findings
  * @param recommendedScope scope proposed to the customer
  * @param photos           photos as found, before anything is taken apart
+ * @param fits             bearing seats as measured
+ * @param runouts          runout as measured
  * @param more             fields of newer versions
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record Inspection(int schema, List<ChecklistItem> checklist, List<Reading> readings,
         List<ExcitationRun> excitationRuns, List<Finding> findings, String recommendedScope,
-        List<PhotoRef> photos, @KeepUnknown Map<String, JsonNode> more) implements Part {
+        List<PhotoRef> photos, List<BearingFit> fits, List<Runout> runouts, @KeepUnknown Map<String, JsonNode> more) implements Part {
 
     public static final int SCHEMA = 1;
 
@@ -35,6 +37,8 @@ public record Inspection(int schema, List<ChecklistItem> checklist, List<Reading
         excitationRuns = excitationRuns == null ? List.of() : List.copyOf(excitationRuns);
         findings = findings == null ? List.of() : List.copyOf(findings);
         photos = photos == null ? List.of() : List.copyOf(photos);
+        fits = fits == null ? List.of() : List.copyOf(fits);
+        runouts = runouts == null ? List.of() : List.copyOf(runouts);
         more = more == null ? Map.of() : more;
     }
 }

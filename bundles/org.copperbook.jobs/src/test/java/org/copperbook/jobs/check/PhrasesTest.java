@@ -14,6 +14,8 @@ import org.copperbook.calc.resistance.PhaseResult;
 import org.copperbook.calc.verdict.Bounds;
 import org.copperbook.calc.verdict.Outcome;
 import org.copperbook.jobs.booking.Standing;
+import org.copperbook.jobs.inspection.BearingFit;
+import org.copperbook.jobs.inspection.Runout;
 import org.copperbook.jobs.reading.Observed;
 import org.copperbook.jobs.reading.Reading;
 import org.copperbook.jobs.rectifier.DiodePosition;
@@ -51,7 +53,8 @@ class PhrasesTest {
                 Map.entry("diode", DiodeFinding.Reason.values()), Map.entry("settle.diode", DiodeFinding.Reason.values()),
                 Map.entry("diode-state", DiodeFinding.State.values()), Map.entry("observed", Observed.Kind.values()),
                 Map.entry("base", DiodePosition.BasePolarity.values()), Map.entry("plate", DiodePosition.Plate.values()),
-                Map.entry("point-kind", RunPoint.Kind.values()), Map.entry("end", RunUp.End.values()),
+                Map.entry("point-kind", RunPoint.Kind.values()), Map.entry("end", RunUp.End.values()), Map.entry("seat", BearingFit.Seat.values()),
+                Map.entry("runout-place", Runout.Place.values()),
                 Map.entry("direction", RunUp.Direction.values()), Map.entry("closed", Standing.How.values()),
                 Map.entry("waiting", Standing.WaitingFor.values()), Map.entry("phases", PhaseResult.Reason.values()));
         words.forEach((prefix, constants) -> {

@@ -7,10 +7,12 @@ import java.util.stream.Stream;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.check.Verdict;
+import org.copperbook.jobs.inspection.BearingFit;
 import org.copperbook.jobs.inspection.ChecklistItem;
 import org.copperbook.jobs.inspection.ExcitationRun;
 import org.copperbook.jobs.inspection.Finding;
 import org.copperbook.jobs.inspection.Inspection;
+import org.copperbook.jobs.inspection.Runout;
 import org.copperbook.jobs.reading.ReadingQuantity;
 import org.copperbook.jobs.reading.ThreeVolts;
 import org.copperbook.sheets.page.Book;
@@ -34,6 +36,7 @@ public final class AsFoundSheet implements RecordSheet {
         Sheet12 sheet = Sheet12.portrait(c, book, c.say("found.sheet"));
         findings(c, sheet, inspection);
         checklist(c, sheet, inspection.checklist());
+        seats(c, sheet, inspection);
         if (!inspection.readings().isEmpty()) {
             sheet.page().heading(c.say("found.readings"));
             new ReadingsTable(c, sheet).all(PART, "/readings/", inspection.readings());
@@ -72,6 +75,41 @@ public final class AsFoundSheet implements RecordSheet {
             table.texts(i.area(), i.point(), i.condition() == null ? c.say("check.notLooked") : c.words().of(i.condition()),
                     RecordContext.joined("; ", i.note(), photos));
         }
+    }
+
+    /** Bearing seats and runout as measured, and what is judged of them. */
+    private static void seats(RecordContext c, Sheet12 sheet, Inspection inspection) {
+        if (inspection.fits().isEmpty() && inspection.runouts().isEmpty()) {
+            return;
+        }
+        SheetPage page = sheet.page();
+        Amounts a = sheet.amounts();
+        page.heading(c.say("found.seats"));
+        Table table = new Table(page, 3, 3, 3, 3).head(c.say("seat.where"), c.say("seat.wanted"), c.say("seat.measured"),
+                c.say("seat.with"));
+        for (BearingFit f : inspection.fits()) {
+            table.texts(RecordContext.joined(", ", c.words().of(f.seat()), c.words().of(f.end())),
+                    RecordContext.joined(" ", a.with(f.nominalMm(), "mm"), f.zone(), between(c, f.lowerMm(), f.upperMm())),
+                    RecordContext.joined(" / ", sized(f.measuredMm()), sized(f.acrossMm())),
+                    RecordContext.joined("; ", c.instrument(f.instrument()), c.name(f.by()), f.note()));
+        }
+        for (Runout r : inspection.runouts()) {
+            table.texts(RecordContext.joined(", ", c.words().of(r.place()), c.words().of(r.end())),
+                    RecordContext.joined(" ", a.with(r.diameterMm(), "mm"), between(c, null, r.limitMm())),
+                    r.runoutMm() == null ? "" : c.say("seat.runout", Amounts.number(r.runoutMm(), 4)),
+                    RecordContext.joined("; ", c.instrument(r.instrument()), c.name(r.by()), r.note()));
+        }
+        new VerdictRows(c, sheet).write(c.verdicts().all().stream().filter(v -> v.part().equals(PART)
+                && (v.path().startsWith("/fits/") || v.path().startsWith("/runouts/"))).toList());
+    }
+
+    /** A size to the micrometre: four digits would lose what a fit is judged by. */
+    private static String sized(Double mm) {
+        return mm == null ? "" : Amounts.number(mm, 7) + " mm";
+    }
+
+    private static String between(RecordContext c, Double lower, Double upper) {
+        return lower == null && upper == null ? "" : c.say("seat.limits", sized(lower), sized(upper));
     }
 
     private static void run(RecordContext c, Sheet12 sheet, int index, ExcitationRun r) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.stream.IntStream;
+import org.copperbook.calc.verdict.Outcome;
 import org.copperbook.desk.chart.ChartArea;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.grid.RecordGrid;
@@ -103,6 +104,27 @@ class InspectionPageTest {
         cell(grid, 0, "/observed", "30");
         desktop.until("it is said under the grid", () -> under(grid).contains("ran out on 2026-03-04"));
         assertTrue(under(grid).contains("in calibration"), under(grid));
+    }
+
+    @Test
+    void aBearingSeatIsJudgedAsItIsTyped() {
+        RecordGrid grid = desktop.grid("/fits");
+        cell(grid, 0, "/seat", "shaft");
+        cell(grid, 0, "/end", "drive end");
+        cell(grid, 0, "/nominalMm", "45");
+        cell(grid, 0, "/zone", "k5");
+        cell(grid, 0, "/measuredMm", "44,99");
+        desktop.until("outside its zone it fails", () -> outcome("fit.drive-end.shaft") == Outcome.FAILS);
+        cell(grid, 0, "/measuredMm", "45.008");
+        desktop.until("inside it, without an instrument, it is doubtful",
+                () -> outcome("fit.drive-end.shaft") == Outcome.DOUBTFUL);
+        cell(grid, 0, "/zone", "q9");
+        desktop.until("an unknown zone sets no limit", () -> outcome("fit.drive-end.shaft") == Outcome.NO_LIMIT_SET);
+        assertEquals("q9", grid.model().text(0, 3), "and stays as typed");
+    }
+
+    private Outcome outcome(String id) {
+        return editor.judgement().verdicts().stream().filter(v -> v.id().equals(id)).map(Verdict::outcome).findFirst().orElse(null);
     }
 
     @Test
