@@ -4,7 +4,8 @@ import java.time.DateTimeException;
 import java.time.YearMonth;
 import java.util.concurrent.Callable;
 import org.copperbook.jobs.report.MonthFact.Kind;
-import org.copperbook.store.MonthReport;
+import org.copperbook.jobs.report.MonthReport;
+import org.copperbook.jobs.report.MonthWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -36,7 +37,7 @@ final class MonthReportCommand implements Callable<Integer> {
         TextTable table = new TextTable(wanted.toString(), BatchText.of("head.of"), BatchText.of("head.count"),
                 BatchText.of("head.amount"));
         for (Kind kind : Kind.values()) {
-            String words = BatchText.of("month." + kind);
+            String words = MonthWords.of(kind);
             if (report.lines().stream().noneMatch(l -> l.kind() == kind)) {
                 table.row(words, "", 0, "");
             }

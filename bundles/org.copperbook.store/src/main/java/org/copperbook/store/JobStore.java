@@ -11,6 +11,8 @@ import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.report.MonthEntry;
+import org.copperbook.jobs.report.MonthReport;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.store.memory.WindingMemory;
@@ -80,6 +82,9 @@ public interface JobStore extends AutoCloseable {
 
     /** A month in figures, added up from what is derived of every job. */
     MonthReport monthReport(YearMonth month);
+
+    /** What is behind the figures of a month: every fact with its job, by number of the job. */
+    List<MonthEntry> monthEntries(YearMonth month);
 
     /**
      * Which jobs got a lot of diodes or resin, as their current parts say. Reads every job once; for a thread of its own.

@@ -32,7 +32,8 @@ import org.copperbook.store.Intake;
 import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.LotSearch;
-import org.copperbook.store.MonthReport;
+import org.copperbook.jobs.report.MonthEntry;
+import org.copperbook.jobs.report.MonthReport;
 import org.copperbook.store.NumberTaken;
 import org.copperbook.store.PrivateName;
 import org.copperbook.store.RegisterQuery;
@@ -172,6 +173,11 @@ public final class JdbcJobStore implements JobStore {
     @Override
     public MonthReport monthReport(YearMonth month) {
         return database.read(c -> tables.months().report(c, month));
+    }
+
+    @Override
+    public List<MonthEntry> monthEntries(YearMonth month) {
+        return database.read(c -> tables.months().entries(c, month));
     }
 
     @Override

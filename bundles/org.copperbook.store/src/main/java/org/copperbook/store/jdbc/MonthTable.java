@@ -9,8 +9,9 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.copperbook.jobs.report.MonthEntry;
 import org.copperbook.jobs.report.MonthFact;
-import org.copperbook.store.MonthReport;
+import org.copperbook.jobs.report.MonthReport;
 
 /** The derived facts of which the month's report is made. */
 final class MonthTable {
@@ -37,6 +38,22 @@ final class MonthTable {
                 in.executeUpdate();
             }
         }
+    }
+
+    List<MonthEntry> entries(Connection c, YearMonth month) throws SQLException {
+        List<MonthEntry> entries = new ArrayList<>();
+        try (PreparedStatement q = c.prepareStatement("SELECT f.kind, f.what, f.job_id, r.number, r.customer, r.machine,"
+                + " f.amount FROM month_fact f JOIN register r ON r.job_id = f.job_id WHERE f.month = ?"
+                + " ORDER BY r.number_key, f.kind, f.what")) {
+            q.setString(1, month.toString());
+            try (ResultSet r = q.executeQuery()) {
+                while (r.next()) {
+                    entries.add(new MonthEntry(MonthFact.Kind.valueOf(r.getString(1)), r.getString(2), r.getString(3),
+                            r.getString(4), r.getString(5), r.getString(6), BigDecimal.valueOf(r.getLong(7), THOUSANDTHS)));
+                }
+            }
+        }
+        return entries;
     }
 
     MonthReport report(Connection c, YearMonth month) throws SQLException {

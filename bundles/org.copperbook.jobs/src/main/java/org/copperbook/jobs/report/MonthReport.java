@@ -1,9 +1,8 @@
-package org.copperbook.store;
+package org.copperbook.jobs.report;
 
 import java.math.BigDecimal;
 import java.time.YearMonth;
 import java.util.List;
-import org.copperbook.jobs.report.MonthFact;
 
 /**
  * A month in figures.

@@ -1,0 +1,287 @@
+package org.copperbook.office;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.YearMonth;
+import java.util.List;
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.command.WorkbookFolder;
+import org.copperbook.desk.editor.DeskJob;
+import org.copperbook.desk.editor.JobInput;
+import org.copperbook.desk.shell.DeskSession;
+import org.copperbook.desk.text.SpokenName;
+import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.FittedColumns;
+import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Reach;
+import org.copperbook.desk.theme.Rows;
+import org.copperbook.jobs.report.MonthEntry;
+import org.copperbook.jobs.report.MonthReport;
+import org.copperbook.jobs.report.MonthWords;
+import org.copperbook.sheets.MonthWorkbook;
+import org.copperbook.sheets.WorkbookNotWrittenException;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.StoreException;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowDataFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.part.ViewPart;
+
+/**
+ * A month in figures: the figures above, below them the jobs behind the one marked. Enter on a job opens it, Ctrl+C copies a
+ * table, the whole goes into a workbook.
+ */
+public final class MonthView extends ViewPart {
+
+    private static final String[] FIGURES = {"month.what", "month.of", "month.count", "month.amount"};
+    private static final String[] JOBS = {"month.job", "month.customer", "month.machine", "month.amount"};
+    /** Narrowest width it asks for; what is wider is wrapped or scrolled. */
+    private static final int NARROW = 20;
+    private static final int MONTH_CHARS = 10;
+
+    private final Words words = Words.of(MonthView.class);
+    private Text month;
+    private Table figures;
+    private Table jobs;
+    private FittedColumns figureWidths;
+    private FittedColumns jobWidths;
+    private Label said;
+    private Button workbook;
+    private MonthReport report;
+    private List<MonthEntry> entries = List.of();
+    private int asked;
+
+    @Override
+    public void createPartControl(Composite parent) {
+        Look look = Look.of(parent);
+        Composite box = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().margins(8, 8).applyTo(box);
+        Composite top = new Composite(box, SWT.NONE);
+        RowLayoutFactory.fillDefaults().wrap(true).center(true).spacing(6).applyTo(top);
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(NARROW), SWT.DEFAULT).applyTo(top);
+        Label label = look.as(Look.Role.TEXT, new Label(top, SWT.NONE));
+        label.setText(words.text("month.month"));
+        button(top, "month.before", () -> turn(-1));
+        month = look.as(Look.Role.TEXT, new Text(top, SWT.BORDER));
+        month.setData(Desk.ID, "month.month");
+        month.setText(YearMonth.now().toString());
+        SpokenName.give(month, words.text("month.month"));
+        RowDataFactory.swtDefaults().hint(look.chars(MONTH_CHARS), SWT.DEFAULT).applyTo(month);
+        month.addListener(SWT.DefaultSelection, e -> show());
+        month.addListener(SWT.KeyDown, this::turnByKey);
+        button(top, "month.after", () -> turn(1));
+        workbook = button(top, "month.workbook", this::write);
+        figures = table(box, "month.figures", FIGURES);
+        figureWidths = new FittedColumns(figures, new int[FIGURES.length]);
+        figures.addListener(SWT.Selection, e -> showJobs());
+        Label behind = look.as(Look.Role.STRONG, new Label(box, SWT.WRAP));
+        behind.setText(words.text("month.behind"));
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(NARROW), SWT.DEFAULT).applyTo(behind);
+        jobs = table(box, "month.jobs", JOBS);
+        jobWidths = new FittedColumns(jobs, new int[JOBS.length]);
+        jobs.addListener(SWT.DefaultSelection, e -> open());
+        said = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
+        said.setData(Desk.ID, "month.said");
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(NARROW), SWT.DEFAULT).applyTo(said);
+        Reach.ensure(box);
+        show();
+    }
+
+    private Button button(Composite box, String key, Runnable does) {
+        Button b = Look.of(box).as(Look.Role.TEXT, new Button(box, SWT.PUSH));
+        b.setText(words.text(key));
+        b.setData(Desk.ID, key);
+        b.addListener(SWT.Selection, e -> does.run());
+        return b;
+    }
+
+    private Table table(Composite box, String id, String[] heads) {
+        Table t = Look.of(box).as(Look.Role.TEXT, new Table(box, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE));
+        t.setData(Desk.ID, id);
+        t.setHeaderVisible(true);
+        SpokenName.give(t, words.text(id));
+        for (int i = 0; i < heads.length; i++) {
+            boolean figure = heads[i].equals("month.count") || heads[i].equals("month.amount");
+            new TableColumn(t, figure ? SWT.RIGHT : SWT.LEFT).setText(words.text(heads[i]));
+        }
+        Rows.dress(t, column -> false);
+        GridDataFactory.fillDefaults().grab(true, true).hint(Look.of(box).chars(NARROW), SWT.DEFAULT).applyTo(t);
+        t.addListener(SWT.KeyDown, e -> {
+            if (e.keyCode == 'c' && (e.stateMask & SWT.MOD1) != 0) {
+                copy(t, heads);
+                e.doit = false;
+            }
+        });
+        return t;
+    }
+
+    @Override
+    public void setFocus() {
+        month.setFocus();
+    }
+
+    private void turnByKey(Event e) {
+        if (e.keyCode == SWT.ARROW_UP || e.keyCode == SWT.ARROW_DOWN) {
+            turn(e.keyCode == SWT.ARROW_UP ? -1 : 1);
+            e.doit = false;
+        }
+    }
+
+    private void turn(int by) {
+        YearMonth now = typed();
+        if (now != null) {
+            month.setText(now.plusMonths(by).toString());
+            show();
+        }
+    }
+
+    /** The month typed; null after having said what is wrong. */
+    private YearMonth typed() {
+        try {
+            return YearMonth.parse(month.getText().strip());
+        } catch (DateTimeException e) {
+            said.setText(words.text("month.bad", month.getText().strip()));
+            said.requestLayout();
+            return null;
+        }
+    }
+
+    private void show() {
+        YearMonth wanted = typed();
+        if (wanted == null) {
+            return;
+        }
+        int mine = ++asked;
+        JobStore store = DeskSession.ofWorkbench().store();
+        new DeskJob(words.text("month.adding"), monitor -> {
+            try {
+                MonthReport found = store.monthReport(wanted);
+                List<MonthEntry> behind = store.monthEntries(wanted);
+                later(mine, () -> show(found, behind));
+            } catch (StoreException e) {
+                later(mine, () -> say(e.getMessage()));
+            }
+        }).schedule();
+    }
+
+    private void later(int mine, Runnable then) {
+        figures.getDisplay().asyncExec(() -> {
+            if (!figures.isDisposed() && mine == asked) {
+                then.run();
+            }
+        });
+    }
+
+    private void show(MonthReport found, List<MonthEntry> behind) {
+        report = found;
+        entries = behind;
+        figures.removeAll();
+        for (MonthReport.Line line : found.lines()) {
+            TableItem item = new TableItem(figures, SWT.NONE);
+            item.setData(line);
+            item.setText(new String[] {MonthWords.of(line.kind()), line.what(), Long.toString(line.count()),
+                    line.kind().adds() ? line.amount().stripTrailingZeros().toPlainString() : ""});
+        }
+        figureWidths.fit();
+        say(words.text(found.lines().isEmpty() ? "month.nothing" : "month.shown", found.month().toString()));
+        if (!found.lines().isEmpty()) {
+            figures.setSelection(0);
+        }
+        showJobs();
+    }
+
+    private void showJobs() {
+        jobs.removeAll();
+        if (figures.getSelectionCount() == 1) {
+            MonthReport.Line line = (MonthReport.Line) figures.getSelection()[0].getData();
+            for (MonthEntry e : entries) {
+                if (e.isOf(line)) {
+                    TableItem item = new TableItem(jobs, SWT.NONE);
+                    item.setData(e);
+                    item.setText(new String[] {e.number(), e.customer(), e.machine(),
+                            e.kind().adds() ? e.amount().stripTrailingZeros().toPlainString() : ""});
+                }
+            }
+        }
+        jobWidths.fit();
+    }
+
+    private void open() {
+        if (jobs.getSelectionCount() == 1) {
+            MonthEntry e = (MonthEntry) jobs.getSelection()[0].getData();
+            new JobInput(e.jobId(), e.number()).openIn(getSite().getPage());
+        }
+    }
+
+    private void copy(Table t, String[] heads) {
+        StringBuilder text = new StringBuilder();
+        for (String head : heads) {
+            text.append(text.isEmpty() ? "" : "\t").append(words.text(head));
+        }
+        for (TableItem item : t.getItems()) {
+            for (int i = 0; i < heads.length; i++) {
+                text.append(i == 0 ? "\n" : "\t").append(item.getText(i).replaceAll("[\\t\\r\\n]+", " "));
+            }
+        }
+        Clipboard clipboard = new Clipboard(t.getDisplay());
+        try {
+            clipboard.setContents(new Object[] {text.toString()}, new Transfer[] {TextTransfer.getInstance()});
+        } finally {
+            clipboard.dispose();
+        }
+        say(words.text("month.copied"));
+    }
+
+    private void write() {
+        if (report == null) {
+            return;
+        }
+        MonthReport now = report;
+        List<MonthEntry> behind = entries;
+        DeskSession session = DeskSession.ofWorkbench();
+        Path folder = WorkbookFolder.current();
+        Path target = folder.resolve(words.text("month.file", now.month().toString()));
+        workbook.setEnabled(false);
+        DeskJob job = new DeskJob(words.text("month.writing"), monitor -> {
+            String outcome;
+            try {
+                Files.createDirectories(folder);
+                new MonthWorkbook().write(now, behind, session.shop(), target);
+                outcome = words.text("month.written", target);
+            } catch (WorkbookNotWrittenException e) {
+                outcome = e.getMessage();
+            } catch (IOException e) {
+                outcome = words.text("month.noFolder", folder, String.valueOf(e.getMessage()));
+            }
+            String told = outcome;
+            workbook.getDisplay().asyncExec(() -> {
+                if (!workbook.isDisposed()) {
+                    workbook.setEnabled(true);
+                    say(told);
+                }
+            });
+        });
+        job.setUser(true);
+        job.schedule();
+    }
+
+    private void say(String text) {
+        said.setText(text);
+        said.requestLayout();
+    }
+}

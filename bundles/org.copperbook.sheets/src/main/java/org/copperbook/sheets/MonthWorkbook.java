@@ -1,0 +1,98 @@
+package org.copperbook.sheets;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.apache.poi.ss.util.CellReference;
+import org.copperbook.jobs.report.MonthEntry;
+import org.copperbook.jobs.report.MonthReport;
+import org.copperbook.jobs.report.MonthWords;
+import org.copperbook.jobs.shop.Shop;
+import org.copperbook.sheets.page.Book;
+import org.copperbook.sheets.page.Entry;
+import org.copperbook.sheets.page.Letterhead;
+import org.copperbook.sheets.page.Look;
+import org.copperbook.sheets.page.SheetPage;
+import org.copperbook.sheets.page.Table;
+import org.copperbook.sheets.page.Words;
+
+/**
+ * A month in figures as a workbook: the figures are formulas over a second sheet with the jobs behind them, so that one can
+ * look behind each and go on computing.
+ */
+public final class MonthWorkbook {
+
+    /** Columns of the list of jobs: number of the line, what, of, job, customer, machine, amount. */
+    private static final int[] JOBS = {6, 34, 16, 13, 30, 30, 14};
+    private static final int AMOUNT = JOBS.length - 1;
+    private static final int[] FIGURES = {6, 42, 20, 13, 16};
+    private static final int AMOUNT_DECIMALS = 2;
+
+    private final Words words = new Words(MonthWorkbook.class, "month", Locale.getDefault());
+
+    /**
+     * Writes a month over the target, as a whole or not at all.
+     *
+     * @param entries what is behind the report, as the store gives it
+     * @throws WorkbookNotWrittenException when the target cannot be replaced
+     */
+    public void write(MonthReport report, List<MonthEntry> entries, Shop shop, Path target)
+            throws WorkbookNotWrittenException {
+        String title = words.get("month.title", report.month().toString());
+        boolean demo = Boolean.TRUE.equals(shop.workshop().demo());
+        try (Book book = new Book(new Letterhead(shop.workshop().name(), title, words.raw("page.of"),
+                demo ? words.get("demo.short") : ""), title)) {
+            SheetPage figures = book.portrait(report.month().toString(), FIGURES);
+            SheetPage jobs = book.landscape(words.get("month.jobs"), JOBS);
+            jobs(jobs, report, entries, title);
+            figures.title(title);
+            if (demo) {
+                figures.warning(words.get("demo.long"));
+            }
+            Table table = new Table(figures, 1, 1, 1, 1, 1).head(words.get("month.line"), words.get("month.what"),
+                    words.get("month.of"), words.get("month.count"), words.get("month.amount"));
+            for (int i = 0; i < report.lines().size(); i++) {
+                MonthReport.Line line = report.lines().get(i);
+                String number = new CellReference(figures.nextRow(), 0).formatAsString();
+                table.row(Entry.number(i + 1), Entry.text(MonthWords.of(line.kind())), Entry.text(line.what()),
+                        Entry.formula("COUNTIF(" + range(jobs, 0) + "," + number + ")", 0),
+                        line.kind().adds() ? Entry.formula("SUMIF(" + range(jobs, 0) + "," + number + ","
+                                + range(jobs, AMOUNT) + ")", AMOUNT_DECIMALS) : Entry.blank());
+            }
+            if (report.lines().isEmpty()) {
+                figures.paragraph(words.get("month.nothing"));
+            }
+            book.evaluate();
+            book.writeTo(target);
+        }
+    }
+
+    private void jobs(SheetPage page, MonthReport report, List<MonthEntry> entries, String title) {
+        page.row(Look.TITLE, Entry.text(title).over(page.columns()));
+        Table table = new Table(page, 1, 1, 1, 1, 1, 1, 1).head(words.get("month.line"), words.get("month.what"),
+                words.get("month.of"), words.get("month.job"), words.get("month.customer"), words.get("month.machine"),
+                words.get("month.amount"));
+        page.repeat(1);
+        page.freeze();
+        for (MonthEntry e : entries) {
+            table.row(Entry.number(line(report, e)), Entry.text(MonthWords.of(e.kind())), Entry.text(e.what()),
+                    Entry.text(e.number()), Entry.text(e.customer()), Entry.text(e.machine()),
+                    e.kind().adds() ? Entry.number(e.amount(), AMOUNT_DECIMALS) : Entry.blank());
+        }
+    }
+
+    private static int line(MonthReport report, MonthEntry entry) {
+        for (int i = 0; i < report.lines().size(); i++) {
+            if (entry.isOf(report.lines().get(i))) {
+                return i + 1;
+            }
+        }
+        throw new IllegalArgumentException("the report of " + report.month() + " has no line for " + entry);
+    }
+
+    /** A column of the list of jobs; a text too long for one row goes on in the next, so the last row is asked for. */
+    private static String range(SheetPage jobs, int column) {
+        int last = Math.max(jobs.nextRow() - 1, 2);
+        return Book.reference(jobs, 2, column) + ":" + new CellReference(last, column, true, true).formatAsString();
+    }
+}
