@@ -19,8 +19,8 @@ import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.shop.Person;
 
 /**
- * The shop's own files in a folder: workshop.json, instruments.json, wire-stock.json, limits.json, and people.json with
- * a list of people; any of them may be missing.
+ * The shop's own files in a folder: workshop.json, instruments.json, wire-stock.json, capacities.json, limits.json, and
+ * people.json with a list of people; any of them may be missing.
  */
 final class ShopFolder {
 

@@ -15,6 +15,7 @@ import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.rectifier.RectifierSet;
 import org.copperbook.jobs.runup.RunUp;
 import org.copperbook.jobs.seal.IssuedCopies;
+import org.copperbook.jobs.shop.Capacities;
 import org.copperbook.jobs.shop.Instruments;
 import org.copperbook.jobs.shop.Staff;
 import org.copperbook.jobs.shop.WireStock;
@@ -43,6 +44,7 @@ public enum PartKind {
     WORKSHOP("workshop", Workshop.class, false),
     INSTRUMENTS("instruments", Instruments.class, false),
     WIRE_STOCK("wire-stock", WireStock.class, false),
+    CAPACITIES("capacities", Capacities.class, false),
     LIMITS("limits", LimitProfile.class, false),
     FAULT_TABLES("fault-tables", FaultTables.class, false),
     STAFF("staff", Staff.class, false),

@@ -11,8 +11,10 @@ import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.report.BoardStep;
 import org.copperbook.jobs.report.MonthEntry;
 import org.copperbook.jobs.report.MonthReport;
+import org.copperbook.jobs.report.Workload;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.store.memory.WindingMemory;
@@ -85,6 +87,15 @@ public interface JobStore extends AutoCloseable {
 
     /** What is behind the figures of a month: every fact with its job, by number of the job. */
     List<MonthEntry> monthEntries(YearMonth month);
+
+    /** Jobs of the board, each of which stands in exactly one column. */
+    BoardSlice board(BoardQuery query);
+
+    /** How many jobs stand in each column of the board; columns without any are left out. */
+    Map<BoardStep, Integer> boardCounts();
+
+    /** Hours agreed to and not released yet, added up by trade and day promised. */
+    List<Workload.Due> workAhead();
 
     /**
      * Which jobs got a lot of diodes or resin, as their current parts say. Reads every job once; for a thread of its own.

@@ -1,19 +1,14 @@
 package org.copperbook.jobs.report;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.copperbook.jobs.Job;
-import org.copperbook.jobs.PartKey;
-import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.booking.Standing;
 import org.copperbook.jobs.quote.Quote;
@@ -29,10 +24,6 @@ import org.copperbook.jobs.signoff.SignOffs;
 
 /** What a job adds to the reports of which months. A void job adds nothing. */
 public final class MonthFacts {
-
-    private static final int THOUSANDTHS = 3;
-    /** Digits before the point; more are a slip of the pen, and a thousand such amounts still have to add up. */
-    private static final int MOST_DIGITS = 12;
 
     private final List<MonthFact> facts = new ArrayList<>();
     private final Job job;
@@ -55,7 +46,7 @@ public final class MonthFacts {
         MonthFacts of = new MonthFacts(job, changed, zone);
         if (!job.standing().map(Standing::isVoid).orElse(false)) {
             job.booking().ifPresent(of::booking);
-            of.newestQuote().ifPresent(of::quote);
+            AgreedQuote.newest(job).ifPresent(of::quote);
             job.runUp().ifPresent(of::runUp);
         }
         return List.copyOf(of.facts);
@@ -91,61 +82,36 @@ public final class MonthFacts {
         return signed.filter(at -> reopened.isEmpty() || at.isAfter(reopened.get()));
     }
 
-    private Optional<Quote> newestQuote() {
-        return job.keys(PartKind.QUOTE).stream().map(PartKey::name)
-                .max(Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()))
-                .map(name -> (Quote) job.parts().get(new PartKey(PartKind.QUOTE, name)));
-    }
-
     private void quote(Quote q) {
         if (q.alternatives().isEmpty()) {
             return;
         }
         Quote.Alternative first = q.alternatives().get(0);
         if (q.date() != null) {
-            net(q, agreed(q).orElse(first)).ifPresent(n -> add(YearMonth.from(q.date()), Kind.QUOTED, q.currency(), n));
+            net(q, AgreedQuote.alternative(q).orElse(first)).ifPresent(n -> add(YearMonth.from(q.date()), Kind.QUOTED, q.currency(), n));
         }
         if (q.approval() == null || q.approval().at() == null || !Boolean.TRUE.equals(q.approval().agreed())) {
             return;
         }
         YearMonth month = month(q.approval().at());
-        agreed(q).ifPresent(a -> {
+        AgreedQuote.alternative(q).ifPresent(a -> {
             net(q, a).ifPresent(n -> add(month, Kind.APPROVED, q.currency(), n));
             for (QuoteLine line : a.lines()) {
-                if (line.kind() == QuoteLine.Kind.LABOUR && line.quantity() != null && "h".equals(line.unit())) {
-                    thousandths(line.quantity()).ifPresent(h -> add(month, Kind.HOURS,
-                            line.trade() == null ? "" : line.trade().strip(), h));
+                if (AgreedQuote.isHours(line)) {
+                    AgreedQuote.thousandths(line.quantity())
+                            .ifPresent(h -> add(month, Kind.HOURS, AgreedQuote.trade(line), h));
                 }
             }
         });
     }
 
-    /** The alternative agreed to: by its name, or the only one. */
-    private static Optional<Quote.Alternative> agreed(Quote q) {
-        if (q.approval() == null || !Boolean.TRUE.equals(q.approval().agreed())) {
-            return Optional.empty();
-        }
-        String name = q.approval().alternative();
-        return name == null || name.isBlank()
-                ? q.alternatives().stream().filter(a -> q.alternatives().size() == 1).findFirst()
-                : q.alternatives().stream().filter(a -> name.equals(a.name())).findFirst();
-    }
-
     /** Net total; nothing for a quote that cannot be priced as it stands. */
     private static Optional<Long> net(Quote q, Quote.Alternative a) {
         try {
-            return thousandths(new QuotePrices(q).totals(a).net());
+            return AgreedQuote.thousandths(new QuotePrices(q).totals(a).net());
         } catch (UnpriceableQuoteException e) {
             return Optional.empty();
         }
-    }
-
-    private static Optional<Long> thousandths(BigDecimal amount) {
-        if (amount.precision() - (long) amount.scale() > MOST_DIGITS) {
-            return Optional.empty();
-        }
-        return Optional.of(amount.setScale(THOUSANDTHS, RoundingMode.HALF_EVEN).movePointRight(THOUSANDTHS)
-                .longValueExact());
     }
 
     private void runUp(RunUp r) {

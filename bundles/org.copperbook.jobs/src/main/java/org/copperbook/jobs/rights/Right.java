@@ -19,6 +19,8 @@ public enum Right {
     ISSUE_COPIES,
     KEEP_INSTRUMENTS,
     KEEP_WIRE_STOCK,
+    /** Say how many hours a week each trade can work. */
+    KEEP_CAPACITIES,
     /** Set the limits and the tables of the fault finder. */
     SET_LIMITS,
     /** Change the settings of the workshop. */
@@ -47,6 +49,7 @@ public enum Right {
             case WORKSHOP -> SET_UP_WORKSHOP;
             case INSTRUMENTS -> KEEP_INSTRUMENTS;
             case WIRE_STOCK -> KEEP_WIRE_STOCK;
+            case CAPACITIES -> KEEP_CAPACITIES;
             case LIMITS, FAULT_TABLES -> SET_LIMITS;
             case STAFF -> KEEP_PEOPLE;
             case OLD_CARD -> TAKE_IN_CARDS;

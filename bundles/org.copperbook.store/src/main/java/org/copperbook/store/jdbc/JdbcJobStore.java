@@ -20,6 +20,8 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.report.BoardStep;
+import org.copperbook.jobs.report.Workload;
 import org.copperbook.jobs.rights.Right;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.shop.Shop;
@@ -27,6 +29,8 @@ import org.copperbook.jobs.shop.Staff;
 import org.copperbook.store.AuditReport;
 import org.copperbook.store.BadLink;
 import org.copperbook.store.Change;
+import org.copperbook.store.BoardQuery;
+import org.copperbook.store.BoardSlice;
 import org.copperbook.store.Erased;
 import org.copperbook.store.Intake;
 import org.copperbook.store.JobHandle;
@@ -178,6 +182,21 @@ public final class JdbcJobStore implements JobStore {
     @Override
     public List<MonthEntry> monthEntries(YearMonth month) {
         return database.read(c -> tables.months().entries(c, month));
+    }
+
+    @Override
+    public BoardSlice board(BoardQuery query) {
+        return database.read(c -> tables.board().page(c, query));
+    }
+
+    @Override
+    public Map<BoardStep, Integer> boardCounts() {
+        return database.read(tables.board()::counts);
+    }
+
+    @Override
+    public List<Workload.Due> workAhead() {
+        return database.read(tables.board()::workAhead);
     }
 
     @Override

@@ -18,12 +18,13 @@ import org.copperbook.store.StoreText;
  *
  * @param row      what is shown
  * @param stageKey sorts by the place in a job's life
+ * @param board    where it stands on the board
  * @param search   folded text of everything a person may look for
  */
-record RegisterEntry(RegisterRow row, String stageKey, String search) {
+record RegisterEntry(RegisterRow row, String stageKey, BoardPlace board, String search) {
 
     /** Raised whenever rows are derived differently, so that stores make their register anew. */
-    static final int EDITION = 4;
+    static final int EDITION = 5;
 
     private static final System.Logger LOG = System.getLogger(RegisterEntry.class.getName());
 
@@ -31,7 +32,8 @@ record RegisterEntry(RegisterRow row, String stageKey, String search) {
     static RegisterEntry of(Job job, Instant changedAt, StageOf stageOf) {
         Optional<Booking> booking = job.booking();
         Optional<Nameplate> plate = job.nameplate();
-        Standpoint stage = stage(job, stageOf);
+        Optional<Standpoint> told = stage(job, stageOf);
+        Standpoint stage = told.orElseGet(() -> new Standpoint(0, StoreText.of("stage.unknown")));
         RegisterRow row = new RegisterRow(job.id(), job.number(), text(booking.map(Booking::customer)),
                 text(booking.map(Booking::machine)), text(plate.map(Nameplate::serial)),
                 stage.words(), booking.map(Booking::promised).orElse(null),
@@ -40,16 +42,17 @@ record RegisterEntry(RegisterRow row, String stageKey, String search) {
                 row.promised() == null ? "" : row.promised().toString(), text(plate.map(Nameplate::maker)),
                 text(plate.map(Nameplate::type)), text(booking.map(Booking::orderNo)), text(booking.map(Booking::tag)))
                 .filter(s -> !s.isBlank()).map(SearchText::fold).collect(Collectors.joining("\n"));
-        return new RegisterEntry(row, "%04d".formatted(stage.order()) + SearchText.natural(stage.words()), search);
+        return new RegisterEntry(row, "%04d".formatted(stage.order()) + SearchText.natural(stage.words()),
+                BoardPlace.of(job, told), search);
     }
 
     /** A job whose stage cannot be told is saved all the same: the register is derived and can be made anew. */
-    private static Standpoint stage(Job job, StageOf stageOf) {
+    private static Optional<Standpoint> stage(Job job, StageOf stageOf) {
         try {
-            return stageOf.stageOf(job);
+            return Optional.of(stageOf.stageOf(job));
         } catch (RuntimeException e) {
             LOG.log(System.Logger.Level.ERROR, "the stage of job " + job.number() + " cannot be told", e);
-            return new Standpoint(0, StoreText.of("stage.unknown"));
+            return Optional.empty();
         }
     }
 

@@ -16,13 +16,20 @@ import org.copperbook.store.RegisterSort;
 /** The derived rows of the register. */
 final class RegisterTable {
 
+    /** What {@link #row} reads, in its order. */
+    static final String COLUMNS = "job_id, number, customer, machine, serial, stage, promised, changed_at, voided";
+
     private static final String PUT = "INSERT INTO register (job_id, number, customer, machine, serial, stage,"
-            + " promised, changed_at, voided, number_key, customer_key, machine_key, serial_key, stage_key, search)"
-            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (job_id) DO UPDATE SET"
+            + " promised, changed_at, voided, number_key, customer_key, machine_key, serial_key, stage_key, search,"
+            + " step, due, booked_at, waiting_for, waiting_since, waiting_reason)"
+            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (job_id) DO UPDATE SET"
             + " customer = excluded.customer, machine = excluded.machine, serial = excluded.serial,"
             + " stage = excluded.stage, promised = excluded.promised, changed_at = excluded.changed_at,"
             + " voided = excluded.voided, customer_key = excluded.customer_key, machine_key = excluded.machine_key,"
-            + " serial_key = excluded.serial_key, stage_key = excluded.stage_key, search = excluded.search";
+            + " serial_key = excluded.serial_key, stage_key = excluded.stage_key, search = excluded.search,"
+            + " step = excluded.step, due = excluded.due, booked_at = excluded.booked_at,"
+            + " waiting_for = excluded.waiting_for, waiting_since = excluded.waiting_since,"
+            + " waiting_reason = excluded.waiting_reason";
 
     private final boolean textList;
 
@@ -49,6 +56,12 @@ final class RegisterTable {
             in.setString(13, SearchText.key(row.serial()));
             in.setString(14, SearchText.cut(entry.stageKey()));
             in.setString(15, entry.search());
+            in.setString(16, entry.board().step().name());
+            in.setString(17, BoardPlace.due(row.promised()));
+            in.setString(18, entry.board().bookedAt());
+            in.setString(19, entry.board().waitingFor());
+            in.setString(20, entry.board().waitingSince());
+            in.setString(21, entry.board().waitingReason());
             in.executeUpdate();
         }
     }
@@ -91,8 +104,7 @@ final class RegisterTable {
     private static List<RegisterRow> rows(Connection c, RegisterFilter.Found of, String order, int limit, int offset)
             throws SQLException {
         List<RegisterRow> rows = new ArrayList<>();
-        try (PreparedStatement q = c.prepareStatement("SELECT job_id, number, customer, machine, serial, stage,"
-                + " promised, changed_at, voided" + of.sql() + order + " LIMIT ? OFFSET ?")) {
+        try (PreparedStatement q = c.prepareStatement("SELECT " + COLUMNS + of.sql() + order + " LIMIT ? OFFSET ?")) {
             int next = fill(q, of.values());
             q.setInt(next, limit);
             q.setInt(next + 1, offset);
@@ -113,7 +125,7 @@ final class RegisterTable {
         return at;
     }
 
-    private static RegisterRow row(ResultSet r) throws SQLException {
+    static RegisterRow row(ResultSet r) throws SQLException {
         String promised = r.getString(7);
         return new RegisterRow(r.getString(1), r.getString(2), r.getString(3), r.getString(4), r.getString(5),
                 r.getString(6), promised == null ? null : LocalDate.parse(promised), Instant.parse(r.getString(8)),

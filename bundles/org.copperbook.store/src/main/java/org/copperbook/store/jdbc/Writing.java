@@ -210,6 +210,7 @@ final class Writing {
     private void register(Connection c, JobHandle handle, Job job, Instant changed) throws SQLException {
         Job numbered = new Job(handle.id(), handle.number(), job.parts());
         tables.register().put(c, RegisterEntry.of(numbered, changed, stageOf));
+        tables.board().put(c, handle.id(), BoardPlace.workAhead(numbered, stageOf));
         tables.months().put(c, handle.id(), MonthFacts.of(numbered, changed, clock.getZone()));
     }
 

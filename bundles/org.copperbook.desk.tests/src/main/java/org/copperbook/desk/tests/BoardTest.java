@@ -1,0 +1,141 @@
+package org.copperbook.desk.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.copperbook.desk.editor.JobEditor;
+import org.copperbook.desk.tests.window.Desktop;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.booking.Standing;
+import org.copperbook.jobs.report.BoardStep;
+import org.copperbook.jobs.shop.Capacities;
+import org.copperbook.store.JobHandle;
+import org.copperbook.store.RegisterQuery;
+import org.copperbook.store.RegisterRow;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Where every job stands, in the window. */
+class BoardTest {
+
+    private static final String OPEN = "org.copperbook.office.command.board";
+
+    private final Desktop desktop = new Desktop();
+    private String who;
+
+    @BeforeEach
+    void somebodyWorks() {
+        who = desktop.beSomebody();
+    }
+
+    @AfterEach
+    void leave() {
+        desktop.closeAll();
+    }
+
+    private List<String> onTheBoard() {
+        List<String> numbers = new ArrayList<>();
+        for (BoardStep step : BoardStep.values()) {
+            if (desktop.shows("board/" + step.name())) {
+                Table t = (Table) desktop.field("board/" + step.name());
+                for (int i = 0; i < t.getItemCount(); i++) {
+                    numbers.add(t.getItem(i).getText().split("[, ]")[0]);
+                }
+            }
+        }
+        return numbers.stream().sorted().toList();
+    }
+
+    private List<String> inTheStore() {
+        return desktop.session().store().register(RegisterQuery.first(10_000)).rows().stream().map(RegisterRow::number)
+                .sorted().toList();
+    }
+
+    private JobHandle job(String booking, String standing) throws Exception {
+        var json = desktop.session().json();
+        JobHandle job = desktop.session().store()
+                .create((Booking) json.read(PartKey.of(PartKind.BOOKING), booking), who);
+        if (standing != null) {
+            PartKey key = PartKey.of(PartKind.STANDING);
+            desktop.session().store().save(job.id(), key, (Standing) json.read(key, standing), 0, who, "");
+        }
+        return job;
+    }
+
+    private void tab(int index) {
+        CTabFolder tabs = (CTabFolder) desktop.field("board.tabs");
+        tabs.setSelection(index);
+        tabs.notifyListeners(SWT.Selection, new Event());
+        desktop.work();
+    }
+
+    @Test
+    void everyJobOfTheStoreIsOnTheBoardOnceAndNewOnesComeByThemselves() throws Exception {
+        desktop.command(OPEN);
+        desktop.until("the board shows every job, " + inTheStore(), () -> onTheBoard().equals(inTheStore()));
+        job("{\"schema\":1}", null);
+        job("{\"schema\":1,\"customer\":\"Dunmere Dairy\"}",
+                "{\"schema\":1,\"closure\":{\"how\":\"CANCELLED\",\"reason\":\"booked twice\"}}");
+        job("{\"schema\":1,\"promised\":\"2020-02-03\"}", "{\"schema\":1,\"waiting\":{\"waitingFor\":\"PARTS\"}}");
+        desktop.until("and the new ones too", () -> onTheBoard().equals(inTheStore()));
+    }
+
+    @Test
+    void enterOnACardOpensItsJob() throws Exception {
+        JobHandle job = job("{\"schema\":1,\"customer\":\"Elmstead Quarry\",\"promised\":\"1999-01-01\"}", null);
+        desktop.command(OPEN);
+        desktop.until("the job stands first among those booked in, for it is due first",
+                () -> desktop.shows("board/BOOKED_IN")
+                        && ((Table) desktop.field("board/BOOKED_IN")).getItem(0).getText().startsWith(job.number()));
+        Table booked = (Table) desktop.field("board/BOOKED_IN");
+        Event enter = new Event();
+        enter.item = booked.getItem(0);
+        booked.notifyListeners(SWT.DefaultSelection, enter);
+        desktop.until("the job is open", () -> desktop.activeEditor() instanceof JobEditor);
+        assertEquals(job.number(), ((JobEditor) desktop.activeEditor()).getPartName());
+    }
+
+    @Test
+    void theListSaysWhatIsLateAndWhy() throws Exception {
+        JobHandle job = job("{\"schema\":1,\"customer\":\"Fernhurst Foundry\",\"promised\":\"2001-01-01\"}",
+                "{\"schema\":1,\"waiting\":{\"waitingFor\":\"OUTSIDE_WORK\",\"reason\":\"shaft at the grinder\"}}");
+        desktop.command(OPEN);
+        tab(1);
+        Combo which = (Combo) desktop.field("list.which");
+        which.select(List.of(which.getItems()).indexOf("late"));
+        which.notifyListeners(SWT.Selection, new Event());
+        Table list = (Table) desktop.field("board.list");
+        desktop.until("the late job is in the list", () -> Stream.of(list.getItems())
+                .anyMatch(i -> i.getText(0).equals(job.number())));
+        String row = Stream.of(list.getItems()).filter(i -> i.getText(0).equals(job.number()))
+                .map(i -> i.getText(3) + " / " + i.getText(5)).findFirst().orElseThrow();
+        assertTrue(row.contains("days late") && row.contains("outside work") && row.contains("shaft at the grinder"), row);
+    }
+
+    @Test
+    void hoursAWeekOfATradeAreTypedAndKept() throws Exception {
+        desktop.command(OPEN);
+        tab(2);
+        ((Text) desktop.field("load.trade")).setText("glass blower");
+        ((Text) desktop.field("load.hours")).setText("37.5");
+        desktop.press("load.keep");
+        Table table = (Table) desktop.field("load.table");
+        desktop.until("the trade is in the table", () -> Stream.of(table.getItems())
+                .anyMatch(i -> i.getText(0).equals("glass blower") && i.getText(1).equals("37.5")));
+        Capacities kept = (Capacities) desktop.session().store().current("shop", PartKey.of(PartKind.CAPACITIES))
+                .orElseThrow().part();
+        assertEquals("37.5", kept.of("glass blower").orElseThrow().toPlainString());
+    }
+}

@@ -1,0 +1,242 @@
+package org.copperbook.office.board;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.editor.JobInput;
+import org.copperbook.desk.shell.DeskSession;
+import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Reach;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.report.BoardStep;
+import org.copperbook.jobs.report.Workload;
+import org.copperbook.jobs.shop.Capacities;
+import org.copperbook.office.Quotes;
+import org.copperbook.store.BoardRow;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.Saved;
+import org.copperbook.store.StoreException;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.custom.CTabItem;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.part.EditorPart;
+
+/** Where every job stands: as a board, as a list, and as hours ahead of each trade. Kept up with every save. */
+public final class BoardEditor extends EditorPart {
+
+    public static final String ID = "org.copperbook.office.editor.board";
+
+    private static final int PAUSE = 300;
+    private static final PartKey CAPACITIES = PartKey.of(PartKind.CAPACITIES);
+
+    private final Words words = Words.of(Quotes.class);
+    private final ExecutorService background = Executors.newSingleThreadExecutor(r -> {
+        Thread t = new Thread(r, "copperbook-board");
+        t.setDaemon(true);
+        return t;
+    });
+    private final Runnable whenQuiet = this::reload;
+    private DeskSession session;
+    private JobStore.Listening listening;
+    private Composite box;
+    private CTabFolder tabs;
+    private Label said;
+    private ColumnsPane columns;
+    private ListPane list;
+    private WorkloadPane load;
+    private boolean shown;
+
+    @Override
+    public void init(IEditorSite site, IEditorInput input) {
+        setSite(site);
+        setInput(input);
+        setPartName(input.getName());
+    }
+
+    @Override
+    public void createPartControl(Composite parent) {
+        session = DeskSession.ofWorkbench();
+        Display display = parent.getDisplay();
+        Look look = Look.of(display);
+        box = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(box);
+        said = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
+        GridDataFactory.fillDefaults().grab(true, false).indent(6, 4).hint(look.wrapping(), SWT.DEFAULT).applyTo(said);
+        tabs = look.as(Look.Role.TEXT, new CTabFolder(box, SWT.TOP | SWT.FLAT));
+        tabs.setData(Desk.ID, "board.tabs");
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(tabs);
+        columns = new ColumnsPane(tabs, words, session.store(), background, this::open, this::told);
+        list = new ListPane(tabs, words, session.store(), background, this::open, this::told);
+        load = new WorkloadPane(tabs, words, this::keep);
+        tab("board.board", columns.control());
+        tab("board.list", list.control());
+        tab("board.load", load.control());
+        tabs.setSelection(0);
+        look.onResize(box, () -> {
+            look.dress(box);
+            Reach.ensure(box);
+            columns.fit();
+            list.fit();
+            load.fit();
+            box.layout(true, true);
+        });
+        listening = session.store().onChange(change -> display.asyncExec(() -> {
+            if (!box.isDisposed()) {
+                display.timerExec(PAUSE, whenQuiet);
+            }
+        }));
+        reload();
+    }
+
+    @Override
+    public void setFocus() {
+        switch (tabs.getSelectionIndex()) {
+            case 1 -> list.setFocus();
+            case 2 -> load.setFocus();
+            default -> columns.setFocus();
+        }
+    }
+
+    @Override
+    public void dispose() {
+        if (listening != null) {
+            listening.close();
+        }
+        background.shutdownNow();
+        super.dispose();
+    }
+
+    @Override
+    public void doSave(IProgressMonitor monitor) {
+        // Nothing is typed here that is not kept at once.
+    }
+
+    @Override
+    public void doSaveAs() {
+        throw new UnsupportedOperationException("the board is not saved");
+    }
+
+    @Override
+    public boolean isDirty() {
+        return false;
+    }
+
+    @Override
+    public boolean isSaveAsAllowed() {
+        return false;
+    }
+
+    private record Read(Map<BoardStep, Integer> counts, int late, int waiting, int undated, Workload load) {
+    }
+
+    private void reload() {
+        if (box.isDisposed()) {
+            return;
+        }
+        LocalDate today = LocalDate.now();
+        inBackground(() -> {
+            JobStore store = session.store();
+            Read read = new Read(store.boardCounts(), BoardTotals.late(store, today), BoardTotals.waiting(store, today),
+                    BoardTotals.undated(store, today), Workload.of(store.workAhead(), capacities(), today,
+                            WorkloadPane.WEEKS));
+            box.getDisplay().asyncExec(() -> {
+                if (!box.isDisposed()) {
+                    show(read, today);
+                }
+            });
+        });
+    }
+
+    private void show(Read read, LocalDate today) {
+        int all = read.counts().values().stream().mapToInt(n -> n).sum();
+        said.setText(words.text("board.total", all, all - read.counts().getOrDefault(BoardStep.ENDED, 0), read.late(),
+                read.waiting(), read.undated()));
+        boolean first = !shown;
+        shown = true;
+        columns.show(read.counts(), today);
+        list.show(today);
+        load.show(read.load());
+        box.layout(true, true);
+        if (first && getSite().getPage().getActivePart() == this) {
+            setFocus();
+        }
+    }
+
+    private void told(Optional<RuntimeException> failure) {
+        failure.ifPresent(e -> {
+            ILog.of(BoardEditor.class).error("the board could not be read", e);
+            said.setText(words.text("board.failed", e.getMessage()));
+            box.layout(true, true);
+        });
+    }
+
+    private void open(BoardRow row) {
+        new JobInput(row.job().jobId(), row.job().number()).openIn(getSite().getPage());
+    }
+
+    private Capacities capacities() {
+        return session.store().current(JobStore.SHOP, CAPACITIES).map(s -> (Capacities) s.part())
+                .orElseGet(() -> new Capacities(Capacities.SCHEMA, List.of(), Map.of()));
+    }
+
+    private void keep(String trade, BigDecimal hours) {
+        Optional<String> who = session.who();
+        if (who.isEmpty()) {
+            load.say(words.text("load.whoFirst"));
+            return;
+        }
+        inBackground(() -> {
+            int revision = session.store().current(JobStore.SHOP, CAPACITIES).map(Saved::number).orElse(0);
+            session.store().saveShopPart(CAPACITIES, capacities().with(trade, hours), revision, who.get(), "");
+            box.getDisplay().asyncExec(() -> {
+                if (!box.isDisposed()) {
+                    load.say(words.text("load.kept", trade, hours));
+                }
+            });
+        });
+    }
+
+    private void inBackground(Runnable work) {
+        Display display = box.getDisplay();
+        try {
+            background.execute(() -> {
+                try {
+                    work.run();
+                } catch (StoreException e) {
+                    display.asyncExec(() -> {
+                        if (!box.isDisposed()) {
+                            load.say(e.getMessage());
+                            told(Optional.of(e));
+                        }
+                    });
+                }
+            });
+        } catch (RejectedExecutionException closed) {
+            ILog.of(BoardEditor.class).info("the board was closed before it was read");
+        }
+    }
+
+    private void tab(String key, Control control) {
+        CTabItem item = new CTabItem(tabs, SWT.NONE);
+        item.setText(words.text(key));
+        item.setControl(control);
+    }
+}
