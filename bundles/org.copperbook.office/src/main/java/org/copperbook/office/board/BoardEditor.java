@@ -42,7 +42,7 @@ import org.eclipse.ui.part.EditorPart;
 /** Where every job stands: as a board, as a list, and as hours ahead of each trade. Kept up with every save. */
 public final class BoardEditor extends EditorPart {
 
-    public static final String ID = "org.copperbook.office.editor.board";
+    public static final String ID = "org.copperbook.office.editor.where-jobs-stand";
 
     private static final int PAUSE = 300;
     private static final PartKey CAPACITIES = PartKey.of(PartKind.CAPACITIES);
@@ -83,6 +83,7 @@ public final class BoardEditor extends EditorPart {
         tabs = look.as(Look.Role.TEXT, new CTabFolder(box, SWT.TOP | SWT.FLAT));
         tabs.setData(Desk.ID, "board.tabs");
         GridDataFactory.fillDefaults().grab(true, true).applyTo(tabs);
+        tabs.setTabHeight(look.rowHeight());
         columns = new ColumnsPane(tabs, words, session.store(), background, this::open, this::told);
         list = new ListPane(tabs, words, session.store(), background, this::open, this::told);
         load = new WorkloadPane(tabs, words, this::keep);
@@ -92,6 +93,7 @@ public final class BoardEditor extends EditorPart {
         tabs.setSelection(0);
         look.onResize(box, () -> {
             look.dress(box);
+            tabs.setTabHeight(look.rowHeight());
             Reach.ensure(box);
             columns.fit();
             list.fit();

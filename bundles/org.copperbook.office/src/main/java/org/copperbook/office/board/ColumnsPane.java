@@ -80,6 +80,7 @@ final class ColumnsPane {
         for (int i = columns.indexOf(from) + way; i >= 0 && i < columns.size(); i += way) {
             if (columns.get(i).isShown()) {
                 Table next = columns.get(i).table();
+                from.table().deselectAll();
                 next.setFocus();
                 return;
             }

@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Reach;
 import org.copperbook.desk.theme.Rows;
@@ -34,7 +35,6 @@ final class ListPane {
 
     private static final List<String> COLUMNS = List.of("list.number", "list.whose", "list.step", "list.due",
             "list.waiting", "list.why", "list.age", "list.untouched");
-    private static final int[] CHARS = {14, 34, 22, 26, 30, 34, 12, 12};
 
     private final Words words;
     private final Composite box;
@@ -43,6 +43,7 @@ final class ListPane {
     private final Combo order;
     private final Label count;
     private final Table table;
+    private final FittedColumns fitted;
     private final BoardRows rows;
     private LocalDate today = LocalDate.now();
 
@@ -85,7 +86,7 @@ final class ListPane {
             c.setText(words.text(column));
             c.setMoveable(true);
         }
-        widths();
+        fitted = new FittedColumns(table, new int[COLUMNS.size()]);
         Rows.dress(table, column -> false);
         table.addListener(SWT.SetData, this::fill);
         table.addListener(SWT.DefaultSelection, e -> {
@@ -97,6 +98,7 @@ final class ListPane {
             if (!table.isDisposed()) {
                 table.setItemCount(rows().total());
                 table.clearAll();
+                fitted.fit();
                 count.setText(words.text("list.count", rows().total()));
                 told.accept(failure);
             }
@@ -114,7 +116,7 @@ final class ListPane {
     }
 
     void fit() {
-        widths();
+        fitted.fit();
         box.layout(true, true);
     }
 
@@ -124,12 +126,6 @@ final class ListPane {
 
     private BoardRows rows() {
         return rows;
-    }
-
-    private void widths() {
-        for (int i = 0; i < CHARS.length; i++) {
-            table.getColumn(i).setWidth(Look.of(table).chars(CHARS[i]));
-        }
     }
 
     private Combo choice(Composite parent, Look look, String key) {

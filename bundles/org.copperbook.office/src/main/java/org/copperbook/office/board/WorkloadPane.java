@@ -10,6 +10,7 @@ import org.copperbook.desk.entry.DecimalEntry;
 import org.copperbook.desk.entry.Typed;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Reach;
 import org.copperbook.desk.theme.Rows;
@@ -33,12 +34,12 @@ final class WorkloadPane {
     /** Hours a week of a trade; more is a slip of the pen. */
     private static final BigDecimal MOST = BigDecimal.valueOf(100_000);
     private static final int NAME_CHARS = 18;
-    private static final int CELL_CHARS = 17;
 
     private final Words words;
     private final BiConsumer<String, BigDecimal> keep;
     private final Composite box;
     private final Table table;
+    private final FittedColumns fitted;
     private final Text trade;
     private final Text hours;
     private final Label said;
@@ -62,7 +63,7 @@ final class WorkloadPane {
         for (int i = 0; i < WEEKS + 5; i++) {
             new TableColumn(table, i == 0 ? SWT.LEFT : SWT.RIGHT);
         }
-        widths();
+        fitted = new FittedColumns(table, new int[table.getColumnCount()]);
         Rows.dress(table, column -> false);
         Composite line = new Composite(box, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(5).spacing(8, 0).applyTo(line);
@@ -120,13 +121,14 @@ final class WorkloadPane {
             item.setText(4 + WEEKS, number(l.noDate()));
         }
         table.setRedraw(true);
+        fitted.fit();
         if (chosen >= 0 && chosen < table.getItemCount()) {
             table.setSelection(chosen);
         }
     }
 
     void fit() {
-        widths();
+        fitted.fit();
         box.layout(true, true);
     }
 
@@ -173,12 +175,6 @@ final class WorkloadPane {
 
     private void head(int column, String text) {
         table.getColumn(column).setText(text);
-    }
-
-    private void widths() {
-        for (int i = 0; i < table.getColumnCount(); i++) {
-            table.getColumn(i).setWidth(Look.of(table).chars(i == 0 ? NAME_CHARS : CELL_CHARS));
-        }
     }
 
     private static String number(BigDecimal hours) {

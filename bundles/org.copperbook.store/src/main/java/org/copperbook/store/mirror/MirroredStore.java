@@ -23,9 +23,13 @@ import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.report.BoardStep;
+import org.copperbook.jobs.report.Workload;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.store.AuditReport;
+import org.copperbook.store.BoardQuery;
+import org.copperbook.store.BoardSlice;
 import org.copperbook.store.Change;
 import org.copperbook.store.Erased;
 import org.copperbook.store.Intake;
@@ -330,6 +334,21 @@ public final class MirroredStore implements JobStore {
     @Override
     public RegisterSlice register(RegisterQuery query) {
         return read(s -> s.register(query));
+    }
+
+    @Override
+    public BoardSlice board(BoardQuery query) {
+        return read(s -> s.board(query));
+    }
+
+    @Override
+    public Map<BoardStep, Integer> boardCounts() {
+        return read(JobStore::boardCounts);
+    }
+
+    @Override
+    public List<Workload.Due> workAhead() {
+        return read(JobStore::workAhead);
     }
 
     @Override

@@ -90,6 +90,7 @@ class LookOfEveryPageTest {
         }
         desktop.page().openEditor(new BeginningInput(), Desk.BEGINNING);
         look("beginning", partWith("ready/bookIn"));
+        board();
         desktop.page().showView(CALCULATOR).setFocus();
         look("calculator", partWith("calculator.tree"));
         desktop.page().hideView(desktop.page().findView(CALCULATOR));
@@ -97,6 +98,16 @@ class LookOfEveryPageTest {
         preferences("preferences shared", SHARED);
         preferences("preferences checklist", CHECKLIST);
         assertEquals("", String.join("\n", flaws));
+    }
+
+    private void board() throws Exception {
+        desktop.command("org.copperbook.office.command.board");
+        CTabFolder tabs = (CTabFolder) desktop.field("board.tabs");
+        for (int i = 0; i < tabs.getItemCount(); i++) {
+            tabs.setSelection(i);
+            desktop.pause(PAUSE_MILLIS);
+            look("board " + tabs.getItem(i).getText(), tabs.getParent());
+        }
     }
 
     private void putOn(Appearance now) {
