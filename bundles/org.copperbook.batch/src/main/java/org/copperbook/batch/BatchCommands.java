@@ -41,6 +41,7 @@ public final class BatchCommands {
         line.addSubcommand("archive", new ArchiveCommand(context));
         line.addSubcommand("take-in-archive", new TakeInArchiveCommand(context));
         line.addSubcommand("copy-store", new CopyStoreCommand(context));
+        line.addSubcommand("grant-roles", new GrantRolesCommand(context));
         line.addSubcommand("check-copy", new CheckCopyCommand(context));
         line.addSubcommand("demo", new DemoCommand(context));
         line.addSubcommand("calc", new CalcCommand(context));

@@ -81,7 +81,8 @@ sealed interface StorePlace {
             return PostgresJobStore.standsFor(at);
         }
 
-        private String password(BatchContext context) {
+        /** The password, from the environment or asked for. */
+        String password(BatchContext context) {
             String known = context.environment().apply(PASSWORD);
             if (known != null) {
                 return known;

@@ -59,6 +59,17 @@ class CopyStoreCommandTest {
         assertTrue(none.onlyErrorLine().contains(StorePlace.PASSWORD), none.err());
     }
 
+    @Test
+    void theRolesOfAServersDatabaseAreMadeAndAFileHasNone() throws Exception {
+        assertEquals(0, batch.run("copy-store", batch.store.toString(), server).exit());
+        BatchRun.Result done = batch.run("grant-roles", server);
+        assertEquals(0, done.exit(), done.err());
+        assertTrue(done.out().contains("GRANT copperbook_winder TO"), done.out());
+        BatchRun.Result file = batch.run("grant-roles", batch.store.toString());
+        assertEquals(2, file.exit());
+        assertTrue(file.onlyErrorLine().contains("is no server"), file.err());
+    }
+
     private static JsonNode json(BatchRun.Result result) {
         assertEquals(0, result.exit(), result.err());
         return result.json();
