@@ -1,5 +1,6 @@
 package org.copperbook.inspection;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,9 +8,9 @@ import org.copperbook.desk.entry.FieldUnit;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
+import org.copperbook.jobs.check.PlateWords;
 import org.copperbook.jobs.limits.Limit;
 import org.copperbook.jobs.nameplate.Nameplate;
-import org.copperbook.jobs.nameplate.PlateCrossCheck;
 import org.copperbook.jobs.winding.WindingRole;
 
 /** The rating plate, as read, with its figures checked against each other. */
@@ -17,8 +18,6 @@ public final class NameplatePage extends PartPage {
 
     private static final String RESISTANCE = "resistance.";
     private static final List<WindingRole> ALL_ROLES = List.of(WindingRole.values());
-
-    private final PlateCrossCheck crossCheck = new PlateCrossCheck();
 
     @Override
     protected Words words() {
@@ -33,6 +32,7 @@ public final class NameplatePage extends PartPage {
                 .text("/serial", "plate.serial")
                 .integer("/year", "plate.year", 1880, 2200)
                 .text("/duty", "plate.duty")
+                .text("/standard", "plate.standard")
                 .text("/thermalClass", "plate.thermalClass");
         here.section("plate.rating")
                 .number("/apparentPowerVA", "plate.apparentPower", FieldUnit.VOLT_AMPERE.typedIn("kVA"))
@@ -51,6 +51,8 @@ public final class NameplatePage extends PartPage {
                 .number("/excitationA", "plate.excitationA", FieldUnit.AMPERE)
                 .number("/mainFieldV", "plate.mainFieldV", FieldUnit.VOLT)
                 .number("/mainFieldA", "plate.mainFieldA", FieldUnit.AMPERE)
+                .number("/rotorV", "plate.rotorV", FieldUnit.VOLT)
+                .number("/rotorA", "plate.rotorA", FieldUnit.AMPERE)
                 .text("/regulator", "plate.regulator");
         here.section("plate.build")
                 .text("/ip", "plate.ip")
@@ -58,6 +60,10 @@ public final class NameplatePage extends PartPage {
                 .text("/im", "plate.im")
                 .number("/ambientCelsius", "plate.ambient", FieldUnit.CELSIUS)
                 .number("/altitudeM", "plate.altitude", FieldUnit.METRE)
+                .number("/coolantCelsius", "plate.coolant", FieldUnit.CELSIUS)
+                .text("/rotation", "plate.rotation")
+                .number("/overspeedRpm", "plate.overspeed", FieldUnit.RPM)
+                .number("/inertiaKgM2", "plate.inertia", FieldUnit.NUMBER)
                 .number("/massKg", "plate.mass", FieldUnit.KILOGRAM)
                 .number("/shaftHeightMm", "plate.shaftHeight", FieldUnit.MILLIMETRE)
                 .text("/bearingDE", "plate.bearingDE")
@@ -66,7 +72,8 @@ public final class NameplatePage extends PartPage {
                 .choice("/marks", "plate.marks", Nameplate.TerminalMarks.class);
         here.grid("plate.others", "/otherRatings", columns -> columns
                 .number("/voltageV", "plate.voltage", FieldUnit.VOLT)
-                .mark("/connection", "plate.connection")
+                .text("/connection", "plate.connection")
+                .computedText("plate.check", "plate.check", this::ofRating)
                 .number("/frequencyHz", "plate.frequency", FieldUnit.HERTZ)
                 .number("/speedRpm", "plate.speed", FieldUnit.RPM)
                 .number("/apparentPowerVA", "plate.apparentPower", FieldUnit.VOLT_AMPERE.typedIn("kVA"))
@@ -101,15 +108,20 @@ public final class NameplatePage extends PartPage {
 
     /** What the figures of the plate say about each other; a contradiction is shown and never refused. */
     private String crossChecked() {
-        return document().part(key(), Nameplate.class)
-                .map(crossCheck::findings)
-                .map(found -> found.isEmpty() ? words().text("plate.agrees")
-                        : String.join("\n", found.stream().map(this::sentence).toList()))
-                .orElse("");
+        return document().part(key(), Nameplate.class).map(p -> String.join("\n", PlateWords.of(p))).orElse("");
     }
 
-    private String sentence(PlateCrossCheck.Contradiction c) {
-        String said = words().text("plate.contradicts." + c.what(), c.arguments().toArray());
-        return c.rating() == 0 ? said : words().text("plate.ofRating", c.rating(), said);
+    /** What the figures of one further rating say, beside them. */
+    private String ofRating(JsonNode row) {
+        int at = 0;
+        for (JsonNode r : document().rows(key(), "/otherRatings")) {
+            at++;
+            if (r.equals(row) && !row.isEmpty()) {
+                int rating = at;
+                return document().part(key(), Nameplate.class).map(p -> PlateWords.of(p, rating)).map(said -> said.isEmpty()
+                        ? words().text("plate.rowAgrees") : String.join(" ", said)).orElse("");
+            }
+        }
+        return "";
     }
 }

@@ -92,7 +92,8 @@ public final class ChartArea extends Composite {
     }
 
     private double height() {
-        return Math.max(LEAST_HEIGHT, Math.min(ChartScene.HEIGHT, width * HEIGHT_OF_WIDTH));
+        return Math.max(LEAST_HEIGHT, Math.min(ChartScene.HEIGHT, width * HEIGHT_OF_WIDTH))
+                + ChartScene.longNote(chart, width);
     }
 
     /** Shows a chart; the crosshair stays where it is while there is still a reading. */

@@ -96,7 +96,7 @@ public record InsulationRun(WindingRole role, Reading.State state, String place,
         String says = said("insulation-run.pi", ratio(run, TEN_MINUTES, ONE_MINUTE), newest,
                 role.word() + ".polarisation-index" + id, verdicts) + " "
                 + said("insulation-run.dar", ratio(run, ONE_MINUTE, HALF_MINUTE), newest,
-                        role.word() + ".absorption-ratio" + id, verdicts);
+                        "", verdicts);
         return new InsulationRun(role, state, place, index + 1, runs.size(), points, rule, says);
     }
 

@@ -19,7 +19,7 @@ public final class JobChecks {
 
     private static final List<Check> ALL = List.of(new CaptureCheck(), new CaptureMatchCheck(), new ProposalCheck(),
             new ResistanceCheck(), new CoilGroupCheck(),
-            new LeftAgainstFoundCheck(), new InsulationCheck(), new FitCheck(), new ExcitationRunCheck(), new DiodeReadingCheck(),
+            new LeftAgainstFoundCheck(), new InsulationCheck(), new FitCheck(), new FieldPlateCheck(), new ExcitationRunCheck(), new DiodeReadingCheck(),
             new RectifierSetCheck(), new FittedSetCheck(), new DiodeRatingCheck(), new SuppressorCheck(),
             new CoreCheck(), new PolaritySequenceCheck(), new PolarityTestCheck(), new SurgeCheck(), new DryingCheck(),
             new CureCheck(), new WithstandCheck(), new InsulationAfterCheck(), new RunUpCheck(), new CurveCheck(),

@@ -55,17 +55,17 @@ record Possible(double lower, boolean lowerIncluded, double upper, String what) 
         Map<String, Possible> t = new HashMap<>();
         put(t, from(ABSOLUTE_ZERO, 3000, "a temperature"), "windingCelsius", "ambientCelsius", "meanCelsius",
                 "hottestCelsius", "burnOutMaxCelsius", "preheatCelsius", "cureCelsius", "sheetCureCelsius", "driveEndCelsius",
-                "nonDriveEndCelsius", "referenceCelsius", "atCelsius");
+                "nonDriveEndCelsius", "referenceCelsius", "coolantCelsius", "atCelsius");
         put(t, from(0, 500, "the uncertainty of a temperature"), "temperatureU");
         put(t, above(0, 1e10, "a rating"), "apparentPowerVA", "powerW");
         put(t, above(0, 1e6, "a voltage"), "voltageV", "expectedV", "setPointV", "testVolts", "repetitivePeakV");
-        put(t, from(0, 1e6, "a voltage"), "excitationV", "mainFieldV", "batteryV", "exciterV", "volts", "peakVolts",
+        put(t, from(0, 1e6, "a voltage"), "rotorV", "excitationV", "mainFieldV", "batteryV", "exciterV", "volts", "peakVolts",
                 "lowestV", "highestV");
         put(t, above(0, 1e6, "a current"), "currentA", "averageA");
-        put(t, from(0, 1e6, "a current"), "excitationA", "mainFieldA", "exciterA", "amps", "loadA");
+        put(t, from(0, 1e6, "a current"), "rotorA", "excitationA", "mainFieldA", "exciterA", "amps", "loadA");
         put(t, from(0, 1e9, "a power"), "watts");
         put(t, above(0, 1e5, "a frequency"), "frequencyHz");
-        put(t, above(0, 1e6, "a speed"), "speedRpm");
+        put(t, above(0, 1e6, "a speed"), "speedRpm", "overspeedRpm");
         put(t, from(0, 100, "the uncertainty of a speed in percent"), "speedPercentU");
         put(t, above(0, 1, "a power factor"), "powerFactor");
         put(t, from(0, 100, "the number of phases"), "phases");
@@ -90,6 +90,7 @@ record Possible(double lower, boolean lowerIncluded, double upper, String what) 
         put(t, above(0, 100, "a wire diameter in millimetres"), "bareMm", "coveredMm");
         put(t, above(0, 1e4, "a size in millimetres"), "nominalMm", "measuredMm", "acrossMm", "lowerMm", "upperMm", "diameterMm");
         put(t, from(0, 1000, "a runout in millimetres"), "runoutMm", "limitMm");
+        put(t, above(0, 1e7, "a moment of inertia"), "inertiaKgM2");
         put(t, from(0, 10, "a flux density"), "fluxDensityT");
         put(t, from(0, ANYTHING, "an insulation resistance"), "insulationOhm");
         put(t, from(0, 1e4, "a vibration velocity"), "mmPerSecond");

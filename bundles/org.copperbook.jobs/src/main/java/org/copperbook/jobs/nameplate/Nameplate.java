@@ -45,6 +45,13 @@ import org.copperbook.jobs.limits.Limit;
  * @param regulator       regulator type
  * @param leads           leads brought out (3, 6, 9, 12)
  * @param marks           which marking system the terminals carry
+ * @param standard        standard that the plate names
+ * @param rotation        direction of rotation, as the plate says it
+ * @param overspeedRpm    overspeed, r/min
+ * @param coolantCelsius  highest coolant temperature at the entry, degrees Celsius
+ * @param rotorV          open-circuit slip-ring volts of a wound-rotor motor, V
+ * @param rotorA          rated rotor amps of a wound-rotor motor, A
+ * @param inertiaKgM2     moment of inertia, kg m²
  * @param otherRatings    further ratings of a dual plate
  * @param makerLimits     the maker's own limits for this machine; they go before the workshop's profile
  * @param more            fields of newer versions
@@ -55,7 +62,8 @@ public record Nameplate(int schema, String maker, String type, String serial, In
         Double frequencyHz, Double speedRpm, Integer phases, Integer poles, Double powerFactor, Double excitationV,
         Double excitationA, Double mainFieldV, Double mainFieldA, String thermalClass, String ip, String ic,
         String im, Double ambientCelsius, Double altitudeM, Double massKg, Double shaftHeightMm, String bearingDE,
-        String bearingNDE, String regulator, Integer leads, TerminalMarks marks, List<Rating> otherRatings,
+        String bearingNDE, String regulator, Integer leads, TerminalMarks marks, String standard, String rotation, Double overspeedRpm,
+        Double coolantCelsius, Double rotorV, Double rotorA, Double inertiaKgM2, List<Rating> otherRatings,
         List<Limit> makerLimits, @KeepUnknown Map<String, JsonNode> more) implements Part {
 
     public static final int SCHEMA = 1;

@@ -20,6 +20,7 @@ public final class ChartScene {
     private static final double TITLE = 15;
     private static final double LINE = 20;
     private static final double LINE_OF_PLACE = 16;
+    private static final double EDGE = 12;
     private static final double GAP = 4;
     private static final double MARK = 4.2;
 
@@ -46,7 +47,7 @@ public final class ChartScene {
         this.height = height;
         this.decimal = decimal;
         legend = legend();
-        note = wrapped(chart.note(), width - 24);
+        note = wrapped(chart.note(), width - 2 * EDGE);
         Scale y = chart.yScale();
         double widest = y.ticks().stream().mapToDouble(t -> text("", ScenePalette.TEXT, 0, 0, Mark.Anchor.END, tick(y, t))
                 .width()).max().orElse(20);
@@ -70,6 +71,11 @@ public final class ChartScene {
     /** Where the plot lies in the picture of that size; the crosshair needs it. */
     public static PlotArea plot(Chart chart, double width, double height) {
         return new ChartScene(chart, width, height, mark()).plot;
+    }
+
+    /** How much of a picture's height a note takes beyond its first line, so that a long one need not squeeze the plot. */
+    public static double longNote(Chart chart, double width) {
+        return LINE * Math.max(0, wrapped(chart.note(), width - 2 * EDGE).size() - 1);
     }
 
     private static char mark() {

@@ -1,9 +1,11 @@
 package org.copperbook.sheets.record;
 
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.booking.ReceivedPart;
 import org.copperbook.jobs.booking.Standing;
+import org.copperbook.jobs.check.PlateWords;
 import org.copperbook.jobs.limits.Limit;
 import org.copperbook.jobs.nameplate.Nameplate;
 import org.copperbook.sheets.page.Book;
@@ -91,14 +93,40 @@ public final class BookingSheet implements RecordSheet {
                 .add("plate.mass", a.with(p.massKg(), "kg")).add("plate.shaftHeight", a.with(p.shaftHeightMm(), "mm"))
                 .add("plate.bearingDE", p.bearingDE()).add("plate.bearingNDE", p.bearingNDE())
                 .add("plate.regulator", p.regulator()).add("plate.leads", a.count(p.leads()))
-                .add("plate.marks", c.words().of(p.marks()));
+                .add("plate.marks", c.words().of(p.marks())).add("plate.standard", p.standard())
+                .add("plate.rotation", p.rotation()).add("plate.overspeed", a.with(p.overspeedRpm(), "r/min"))
+                .add("plate.coolant", a.with(p.coolantCelsius(), "°C")).add("plate.rotorV", a.with(p.rotorV(), "V"))
+                .add("plate.rotorA", a.with(p.rotorA(), "A")).add("plate.inertia", a.with(p.inertiaKgM2(), "kg m²"));
         pairs.done();
         makersLimits(c, sheet, p);
-        for (Nameplate.Rating r : p.otherRatings()) {
-            page.pair(LABEL, c.say("plate.otherRating"), RecordContext.joined(", ",
-                    a.with(r.apparentPowerVA(), 1000, "kVA"), a.with(r.powerW(), 1000, "kW"), a.with(r.voltageV(), "V"),
-                    r.connection(), a.with(r.currentA(), "A"), a.with(r.frequencyHz(), "Hz"), a.with(r.speedRpm(), "r/min"),
-                    r.powerFactor() == null ? "" : "cos φ " + Amounts.number(r.powerFactor(), 4)));
+        ratings(c, sheet, p);
+        String fields = "plate.field.";
+        new VerdictRows(c, sheet).write(c.verdicts().all().stream().filter(v -> v.id().startsWith(fields)).toList());
+    }
+
+    /** Every rating of the plate in a line, and under it what its figures contradict. */
+    private static void ratings(RecordContext c, Sheet12 sheet, Nameplate p) {
+        SheetPage page = sheet.page();
+        page.heading(c.say("plate.ratings"));
+        Table table = new Table(page, 1, 3, 2, 2, 2, 2).head(c.say("plate.rating"), c.say("plate.connection"),
+                c.say("plate.voltage"), c.say("plate.output"), c.say("plate.current"), c.say("plate.frequencySpeed"));
+        rating(c, sheet, table, 0, new Nameplate.Rating(p.apparentPowerVA(), p.powerW(), p.voltageV(), p.connection(), p.currentA(),
+                p.frequencyHz(), p.speedRpm(), p.powerFactor(), null), p);
+        for (int i = 0; i < p.otherRatings().size(); i++) {
+            rating(c, sheet, table, i + 1, p.otherRatings().get(i), p);
         }
+        if (PlateWords.of(p).size() == 1 && IntStream.rangeClosed(0, p.otherRatings().size())
+                .allMatch(i -> PlateWords.of(p, i).isEmpty())) {
+            page.note(PlateWords.of(p).get(0));
+        }
+    }
+
+    private static void rating(RecordContext c, Sheet12 sheet, Table table, int index, Nameplate.Rating r, Nameplate p) {
+        Amounts a = sheet.amounts();
+        table.texts(Integer.toString(index + 1), r.connection(), a.with(r.voltageV(), "V"), RecordContext.joined(", ",
+                a.with(r.apparentPowerVA(), 1000, "kVA"), a.with(r.powerW(), 1000, "kW"), r.powerFactor() == null ? ""
+                        : "cos φ " + Amounts.number(r.powerFactor(), 4)), a.with(r.currentA(), "A"),
+                RecordContext.joined(", ", a.with(r.frequencyHz(), "Hz"), a.with(r.speedRpm(), "r/min")));
+        PlateWords.of(p, index).forEach(sheet.page()::note);
     }
 }
