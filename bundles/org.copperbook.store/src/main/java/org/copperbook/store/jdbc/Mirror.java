@@ -49,7 +49,8 @@ public final class Mirror {
         Set<Change> changed = new LinkedHashSet<>();
         while (true) {
             ChainEnd have = to.chainEnd();
-            long people = to.database().read(to.tables().people()::changes);
+            // Nothing is noted before the first time; a store that came from an archive has never counted a change.
+            long people = to.database().read(c -> to.tables().settings().number(c, SettingTable.COPIED_PEOPLE)) - 1;
             Piece piece = from.database().readApart(c -> read(c, have, people));
             if (piece.links().isEmpty() && piece.people() == null) {
                 return changed;
@@ -175,7 +176,8 @@ public final class Mirror {
         for (String[] person : people.rows()) {
             run(c, "INSERT INTO person (key, json) VALUES (?, ?)", person);
         }
-        t.settings().put(c, SettingTable.PEOPLE_CHANGES, Long.toString(people.changes()));
+        t.people().changed(c);
+        t.settings().put(c, SettingTable.COPIED_PEOPLE, Long.toString(people.changes() + 1));
     }
 
     private static void putKey(Connection c, Map.Entry<String, String> e) throws SQLException {

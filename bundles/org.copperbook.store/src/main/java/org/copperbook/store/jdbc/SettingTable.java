@@ -9,6 +9,8 @@ import java.sql.SQLException;
 final class SettingTable {
 
     static final String PEOPLE_CHANGES = "people-changes";
+    /** In a copy of another store: how often people there had been changed when they were copied, and one more. */
+    static final String COPIED_PEOPLE = "copied-people";
     static final String PERSONAL_EDITION = "personal-edition";
     static final String PAST_WINDINGS_EDITION = "past-windings-edition";
     static final String REGISTER_EDITION = "register-edition";

@@ -55,7 +55,8 @@ import org.copperbook.store.sqlite.SqliteJobStore;
 /**
  * A store on a server with a copy in a local file. While the server answers everything goes there, and the copy follows. When
  * it does not, reading goes on from the copy and every change is refused with UNREACHABLE, so that whoever typed keeps it and
- * saves it later; {@link #unreachable()} says why. The server is asked again every two seconds.
+ * saves it later; {@link #unreachable()} says why. The server is asked every two seconds
+ * whether it is there.
  *
  * <p>The copy holds what the server's store holds without photos (but those looked at here) and without anybody's secrets. It
  * can be deleted at any time.
@@ -195,6 +196,12 @@ public final class MirroredStore implements JobStore {
 
     private void askAgain() {
         if (silence == null) {
+            // Said before somebody saves and waits in vain.
+            try {
+                server.chainEnd();
+            } catch (StoreException e) {
+                notice(e);
+            }
             return;
         }
         try {

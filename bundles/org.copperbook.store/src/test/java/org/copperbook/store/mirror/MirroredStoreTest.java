@@ -105,6 +105,20 @@ class MirroredStoreTest {
     }
 
     @Test
+    void peopleAreCopiedAlsoOfAStoreThatNeverCountedAChangeOfThem() throws Exception {
+        store.close();
+        try (JobStore filled = another()) {
+            filled.savePerson(new Person("ben", "Ben Mill", Set.of(Role.OFFICE), null, null, true), "ben");
+        }
+        server.sql(at.database(), "UPDATE copperbook.setting SET value = '0' WHERE name = 'people-changes'");
+        store = mirrored();
+        store.follow();
+        try (JobStore copy = SqliteJobStore.open(store.copyFile())) {
+            assertEquals(Set.of("ben"), copy.persons().keySet());
+        }
+    }
+
+    @Test
     void readingGoesOnWithoutTheServerAndNothingIsTakenForSavedUntilItAnswersAgain() throws Exception {
         JobHandle job = filled();
         String photo = store.keepPhoto(new byte[] {1, 2, 3});
