@@ -8,6 +8,7 @@ import org.copperbook.desk.entry.FieldUnit;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
+import org.copperbook.inspection.before.SameSerial;
 import org.copperbook.jobs.check.PlateWords;
 import org.copperbook.jobs.limits.Limit;
 import org.copperbook.jobs.nameplate.Nameplate;
@@ -18,6 +19,8 @@ public final class NameplatePage extends PartPage {
 
     private static final String RESISTANCE = "resistance.";
     private static final List<WindingRole> ALL_ROLES = List.of(WindingRole.values());
+
+    private SameSerial sameSerial;
 
     @Override
     protected Words words() {
@@ -34,6 +37,7 @@ public final class NameplatePage extends PartPage {
                 .text("/duty", "plate.duty")
                 .text("/standard", "plate.standard")
                 .text("/thermalClass", "plate.thermalClass");
+        sameSerial = new SameSerial(here.area(), site(), words());
         here.section("plate.rating")
                 .number("/apparentPowerVA", "plate.apparentPower", FieldUnit.VOLT_AMPERE.typedIn("kVA"))
                 .number("/powerW", "plate.power", FieldUnit.WATT.typedIn("kW"))
@@ -92,6 +96,11 @@ public final class NameplatePage extends PartPage {
                 .text("/source", "limit.source"))
                 .newRow(() -> site().json().mapper().createObjectNode().put("id", RESISTANCE + ALL_ROLES.get(0).word())
                         .put("unit", "ohm").put("standing", Limit.Standing.MAKER.name()));
+    }
+
+    @Override
+    protected void changed() {
+        sameSerial.follow();
     }
 
     /** What a maker's manual usually limits: the resistance of each winding. */

@@ -2,9 +2,10 @@ package org.copperbook.desk.grid;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.copperbook.sheets.page.CellText;
 
 /**
- * Cells on their way to the clipboard.
+ * Cells on their way to the clipboard. What a spreadsheet would take for a formula goes there as text.
  *
  * @param rows rows of texts
  */
@@ -21,7 +22,8 @@ public record CopiedBlock(List<List<String>> rows) {
         StringBuilder b = new StringBuilder("<table>");
         for (List<String> r : rows) {
             b.append("<tr>");
-            for (String c : r) {
+            for (String cell : r) {
+                String c = CellText.neutral(cell);
                 b.append("<td>").append(c.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;"))
                         .append("</td>");
             }
@@ -36,11 +38,13 @@ public record CopiedBlock(List<List<String>> rows) {
                 .collect(Collectors.joining("\r\n"));
     }
 
-    private static String tabbed(String cell) {
+    private static String tabbed(String text) {
+        String cell = CellText.neutral(text);
         return cell.matches("(?s).*[\\t\\n\\r].*") ? "\"" + cell.replace("\"", "\"\"") + "\"" : cell;
     }
 
-    private static String quoted(String cell) {
+    private static String quoted(String text) {
+        String cell = CellText.neutral(text);
         return cell.matches("(?s).*[\",\\n\\r].*") ? "\"" + cell.replace("\"", "\"\"") + "\"" : cell;
     }
 }

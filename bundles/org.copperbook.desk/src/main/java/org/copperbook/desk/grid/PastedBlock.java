@@ -2,6 +2,7 @@ package org.copperbook.desk.grid;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.copperbook.sheets.page.CellText;
 
 /**
  * Cells as they come from a spreadsheet's clipboard: lines of texts parted by tabs, a text in double quotes may hold
@@ -12,7 +13,7 @@ import java.util.List;
 public record PastedBlock(List<List<String>> rows) {
 
     public PastedBlock {
-        rows = rows.stream().map(List::copyOf).toList();
+        rows = rows.stream().map(r -> r.stream().map(CellText::plain).toList()).toList();
     }
 
     /** Reads clipboard text. A line end at the very end is not a row. */

@@ -1,6 +1,7 @@
 package org.copperbook.sheets.chart;
 
 import java.util.Locale;
+import org.copperbook.sheets.page.CellText;
 
 /** A chart as comma-separated values (RFC 4180): one row for every point, numbers with a decimal point. */
 public final class ChartCsv {
@@ -42,7 +43,7 @@ public final class ChartCsv {
 
     private static void row(StringBuilder out, String... cells) {
         for (int i = 0; i < cells.length; i++) {
-            out.append(i == 0 ? "" : ",").append(quoted(cells[i]));
+            out.append(i == 0 ? "" : ",").append(quoted(CellText.neutral(cells[i])));
         }
         out.append("\r\n");
     }

@@ -13,12 +13,30 @@ public final class CellText {
 
     private static final Pattern ESCAPE_LOOKALIKE = Pattern.compile("_(?=x[0-9A-Fa-f]{4}_)");
 
+    private static final Pattern SIGNED_NUMBER = Pattern.compile("[+-][0-9.,]+[^=+\\-@|!()\\t\\r\\n]*");
+
     private CellText() {
     }
 
     /** Whether a spreadsheet could take the text for a formula when it is typed again. */
     static boolean looksLikeFormula(String text) {
         return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0;
+    }
+
+    /**
+     * The text for a file or a clipboard without cell types (CSV, tabs): where a spreadsheet would take it for a formula an
+     * apostrophe stands before it. Signed numbers, with or without a unit, stay as they are.
+     */
+    public static String neutral(String text) {
+        // A text that begins with apostrophes of its own gets one more, so that taking one off gives it back.
+        String bare = text.replaceFirst("^'+", "");
+        return looksLikeFormula(bare) && !SIGNED_NUMBER.matcher(bare).matches() ? "'" + text : text;
+    }
+
+    /** Takes the apostrophe of {@link #neutral} off again; other text stays. */
+    public static String plain(String text) {
+        boolean marked = text.startsWith("'") && neutral(text.substring(1)).equals(text);
+        return marked ? text.substring(1) : text;
     }
 
     /** The text without characters that the file format cannot hold; the replacement character takes their place; null is empty. */

@@ -10,6 +10,7 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.nameplate.Nameplate;
+import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -121,6 +122,18 @@ class NameplatePageTest {
     private String said() {
         return editor.judgement().verdicts().stream().filter(v -> v.id().equals("plate.field.exciter-stator"))
                 .map(Verdict::reason).findFirst().orElse("");
+    }
+
+    @Test
+    void aSerialNumberThatStandsOnAnotherJobIsSaidAndKept() throws Exception {
+        String other = desktop.session().store().load(desktop.session().store().idOf("2026-0006").orElseThrow()).nameplate()
+                .orElseThrow().serial();
+        desktop.type("/serial", " " + other.toLowerCase() + " ");
+        desktop.until("it is said", () -> desktop.shows("plate.sameSerial")
+                && ((Label) desktop.field("plate.sameSerial")).getText().contains("2026-0006"));
+        desktop.type("/serial", other + "X9");
+        desktop.until("and goes with another number", () -> !desktop.shows("plate.sameSerial"));
+        assertEquals(other + "X9", plate().serial());
     }
 
     @Test
