@@ -33,7 +33,7 @@ public final class WindowTestRun {
     private static final String ALL = "*";
     /** Tests of these words run in starts of their own, see the annotation OwnStart. */
     private static final String SERVER_START = "server-start";
-    private static final List<String> OWN_STARTS = List.of("own-start", "reading-start", SERVER_START);
+    private static final List<String> OWN_STARTS = List.of("own-start", "first-start", "reading-start", SERVER_START);
     private static final Path POSTGRES = Path.of("/usr/lib/postgresql");
     private static final String PACKAGES = "xvfb openbox libgtk-3-0 librsvg2-common";
     private static final boolean LINUX = System.getProperty("os.name").equalsIgnoreCase("linux");

@@ -99,6 +99,7 @@ public final class BeginningEditor extends EditorPart {
         form.refresh();
         person(box, look);
         problem = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
+        problem.setData(Desk.ID, "beginning/problem");
         problem.setForeground(look.palette().problem());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(problem);
         begin = look.as(Look.Role.STRONG, new Button(box, SWT.PUSH));

@@ -22,6 +22,8 @@ public @interface OwnStart {
     enum Way {
         /** As for the other tests, on the demo workshop, but without them. */
         ALONE("own-start"),
+        /** As somebody starts it who has never had it: on an empty store. */
+        FIRST("first-start"),
         /** On the demo workshop on a PostgreSQL server of the test's own. */
         SERVER("server-start"),
         /** On the demo workshop in a store that a newer version has laid out, which can only be read. */

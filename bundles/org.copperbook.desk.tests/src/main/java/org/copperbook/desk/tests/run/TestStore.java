@@ -19,11 +19,12 @@ import org.copperbook.store.postgres.ServerConnection;
 import org.eclipse.equinox.security.storage.StorageException;
 import org.sqlite.SQLiteDataSource;
 
-/** The store that a start of the product for tests works on, always with the demo workshop in it. */
+/** The store that a start of the product for tests works on, with the demo workshop in it or empty. */
 abstract class TestStore implements AutoCloseable {
 
     static TestStore of(String only, DeskArguments demo) {
         return switch (OwnStart.Way.of(only).orElse(OwnStart.Way.ALONE)) {
+            case FIRST -> new InFile(DeskArguments.NONE);
             case SERVER -> new OnServer(demo);
             case READING -> new NewerLayout(demo);
             default -> new InFile(demo);
@@ -38,15 +39,15 @@ abstract class TestStore implements AutoCloseable {
 
     private static final class InFile extends TestStore {
 
-        private final DeskArguments demo;
+        private final DeskArguments arguments;
 
-        InFile(DeskArguments demo) {
-            this.demo = demo;
+        InFile(DeskArguments arguments) {
+            this.arguments = arguments;
         }
 
         @Override
         DeskSession open() {
-            return SessionOpening.open(demo);
+            return SessionOpening.open(arguments);
         }
     }
 
