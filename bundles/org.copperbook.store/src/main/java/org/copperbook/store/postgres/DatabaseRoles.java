@@ -31,7 +31,8 @@ import org.copperbook.store.StoreText;
 public final class DatabaseRoles {
 
     /** Tables derived from the record, which every save brings up to date. */
-    private static final List<String> DERIVED = List.of("register", "past_winding", "month_fact");
+    private static final List<String> DERIVED = List.of("register", "past_winding", "month_fact", "work_ahead",
+            "person_use");
     private static final int PATIENCE_SECONDS = 10;
     private static final String POLICY = "copperbook_";
 
@@ -86,12 +87,12 @@ public final class DatabaseRoles {
         all.add(to("INSERT", "job", booking));
         all.add(to("INSERT, UPDATE", "number_series", booking));
         String naming = names(both(both(Right.BOOK_IN, Right.QUOTE), Rights.of(Right.KEEP_CONTACTS)));
-        for (String table : List.of("private_name", "person_key", "person_use")) {
+        for (String table : List.of("private_name", "person_key")) {
             all.add(to("INSERT", table, naming));
         }
         people(all);
         String erasing = names(Rights.of(Right.ERASE));
-        for (String table : List.of("person", "person_key", "person_use", "private_name", "photo", "account")) {
+        for (String table : List.of("person", "person_key", "private_name", "photo", "account")) {
             all.add(to("DELETE", table, erasing));
         }
         all.add(to("INSERT", "erased", erasing));

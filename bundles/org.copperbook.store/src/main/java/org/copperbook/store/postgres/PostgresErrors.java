@@ -39,8 +39,9 @@ final class PostgresErrors {
     /** After the classes of the server's manual, appendix "PostgreSQL Error Codes". */
     static Kind kind(SQLException e) {
         String state = state(e);
-        // 08004 is the server's "rejected", which the driver also says when it has no password for a server that wants one.
-        if (state.startsWith("08") && !state.equals("08004")) {
+        // 08004 is the server's "rejected", which the driver also says when it has no password for a server that wants one,
+        // and when the server has no encryption.
+        if (state.startsWith("08") && (!state.equals("08004") || tls(e))) {
             return Kind.UNREACHABLE;
         }
         return switch (state) {
