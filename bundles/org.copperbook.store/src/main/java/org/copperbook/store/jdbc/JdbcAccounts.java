@@ -158,16 +158,30 @@ final class JdbcAccounts implements Accounts {
             return new Tried(new SignIn.Refused(wait.isZero() ? StoreText.of("signIn.wrong", attempt.name())
                     : StoreText.of("signIn.wrongWait", attempt.name(), failures, inWords(wait))), null);
         }
-        SecretHash fresh = kept.outdated() ? SecretHash.of(secret) : null;
-        SecretHash now = watch.write(c -> {
-            if (fresh != null && holds(c, key, kept)) {
-                tables.accounts().put(c, key, fresh, writing.now());
-                return fresh;
-            }
+        SecretHash now = kept.outdated() ? renewed(key, kept, SecretHash.of(secret)) : kept;
+        watch.write(c -> {
             tables.accounts().succeeded(c, key);
-            return kept;
+            return key;
         });
         return new Tried(new SignIn.Done(key), now);
+    }
+
+    /** Keeps a stronger hash of the same secret, unless the server lets this workstation's login change none. */
+    private SecretHash renewed(String key, SecretHash kept, SecretHash fresh) {
+        try {
+            return watch.write(c -> {
+                if (!holds(c, key, kept)) {
+                    return kept;
+                }
+                tables.accounts().put(c, key, fresh, writing.now());
+                return fresh;
+            });
+        } catch (StoreException e) {
+            if (e.kind() != Kind.FORBIDDEN) {
+                throw e;
+            }
+            return kept;
+        }
     }
 
     /** What became of an attempt, and the secret that was proved. */

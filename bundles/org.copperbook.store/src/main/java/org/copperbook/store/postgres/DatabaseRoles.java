@@ -9,7 +9,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.rights.Right;
@@ -25,14 +24,20 @@ import org.copperbook.store.StoreText;
  * who owns the tables stands above all of it and is for administration only.
  *
  * <p>What a role may append to the record is decided row by row, by the kind of part. Reading is the same for all. Everybody
- * may write what is derived from the record, count wrong secrets and change a secret; which person a login is, the database
- * does not know.
+ * may write what is derived from the record and count wrong secrets; secrets are set with a login that keeps people, since
+ * which person a login is the database does not know.
  */
 public final class DatabaseRoles {
 
     /** Tables derived from the record, which every save brings up to date. */
-    private static final List<String> DERIVED = List.of("register", "past_winding", "month_fact", "work_ahead",
+    static final List<String> DERIVED = List.of("register", "past_winding", "month_fact", "work_ahead",
             "person_use");
+    /** Tables kept for good, each with rights of its own. */
+    static final List<String> KEPT = List.of("job", "revision", "chain_head", "number_series", "person", "photo", "setting",
+            "person_key", "private_name", "erased", "account", "schema_step");
+    /** Marks of the store that every save or rebuilding may move. */
+    private static final String MARKS = "'people-changes', 'register-edition', 'past-windings-edition'";
+    private static final String END = "head_is_the_last_revision";
     private static final int PATIENCE_SECONDS = 10;
     private static final String POLICY = "copperbook_";
 
@@ -65,6 +70,16 @@ public final class DatabaseRoles {
         }
     }
 
+    /** Gives the roles their rights on a layout that changed, in its transaction, where they were given any before. */
+    static void renew(Connection owner) throws SQLException {
+        if (PostgresServer.text(owner, "SELECT policyname FROM pg_policies WHERE schemaname = '" + PostgresServer.SCHEMA
+                + "' AND policyname = '" + POLICY + "read' LIMIT 1") != null) {
+            for (String statement : statements()) {
+                PostgresServer.run(owner, statement);
+            }
+        }
+    }
+
     static List<String> statements() {
         List<String> all = new ArrayList<>();
         for (Role role : Role.values()) {
@@ -80,9 +95,10 @@ public final class DatabaseRoles {
         for (String table : DERIVED) {
             all.add(to("INSERT, UPDATE, DELETE", table, everybody));
         }
-        all.add(to("INSERT, UPDATE", "setting", everybody));
+        settings(all, everybody);
         all.add(to("INSERT", "photo", everybody));
-        all.add(to("UPDATE", "account", everybody));
+        // Signing in counts an attempt before it looks at the secret, whoever tries.
+        all.add(to("UPDATE (failures, failed_at)", "account", everybody));
         String booking = names(both(Right.BOOK_IN, Right.TAKE_IN_JOBS));
         all.add(to("INSERT", "job", booking));
         all.add(to("INSERT, UPDATE", "number_series", booking));
@@ -102,13 +118,39 @@ public final class DatabaseRoles {
     /** The chained record: everybody reads it, each role appends its kinds of part, nobody changes a row. */
     private static void record(List<String> all, String everybody) {
         all.add(to("INSERT", "revision", everybody));
-        all.add(to("UPDATE", "chain_head", everybody));
+        all.add(to("UPDATE (sequence, hash)", "chain_head", everybody));
+        chainEnd(all);
         all.add("ALTER TABLE copperbook.revision ENABLE ROW LEVEL SECURITY");
         policy(all, "read", "revision", "FOR SELECT USING (true)");
         for (Role role : Role.values()) {
             policy(all, role.name().toLowerCase(Locale.ROOT), "revision", "FOR INSERT TO " + name(role)
-                    + " WITH CHECK (split_part(part, '/', 1) IN (" + kinds(role) + "))");
+                    + " WITH CHECK (split_part(part, '/', 1) IN (" + kinds(role) + ") AND EXISTS (SELECT 1 FROM"
+                    + " copperbook.chain_head h WHERE h.id = 1 AND h.sequence = revision.sequence"
+                    + " AND h.hash = revision.previous_hash))");
         }
+    }
+
+    /** Everybody who saves moves the end of the chain; nobody leaves it anywhere but at the last revision. */
+    private static void chainEnd(List<String> all) {
+        all.add("CREATE OR REPLACE FUNCTION copperbook." + END + "() RETURNS trigger LANGUAGE plpgsql AS $$ BEGIN"
+                + " IF NOT EXISTS (SELECT 1 FROM copperbook.chain_head h WHERE h.id = 1 AND h.sequence ="
+                + " COALESCE((SELECT max(r.sequence) FROM copperbook.revision r), 0) AND (h.sequence = 0 OR h.hash ="
+                + " (SELECT r.hash FROM copperbook.revision r WHERE r.sequence = h.sequence))) THEN"
+                + " RAISE EXCEPTION 'the end of the chain is its last revision' USING ERRCODE = 'insufficient_privilege';"
+                + " END IF; RETURN NULL; END $$");
+        all.add("DROP TRIGGER IF EXISTS " + END + " ON copperbook.chain_head");
+        all.add("CREATE CONSTRAINT TRIGGER " + END + " AFTER UPDATE ON copperbook.chain_head DEFERRABLE INITIALLY DEFERRED"
+                + " FOR EACH ROW EXECUTE FUNCTION copperbook." + END + "()");
+    }
+
+    /** The marks may be moved; the key by which typed names are found may be made once. */
+    private static void settings(List<String> all, String everybody) {
+        all.add(to("INSERT, UPDATE (value)", "setting", everybody));
+        all.add("ALTER TABLE copperbook.setting ENABLE ROW LEVEL SECURITY");
+        policy(all, "read", "setting", "FOR SELECT USING (true)");
+        policy(all, "mark", "setting", "FOR INSERT TO " + everybody + " WITH CHECK (name IN (" + MARKS
+                + ", 'private-lookup'))");
+        policy(all, "move", "setting", "FOR UPDATE TO " + everybody + " USING (name IN (" + MARKS + "))");
     }
 
     /** People of the shop are the owner's, customers' contacts are not; the chain says who is of the shop. */
@@ -116,7 +158,7 @@ public final class DatabaseRoles {
         String contacts = names(Rights.of(Right.KEEP_CONTACTS));
         String owners = names(Rights.of(Right.KEEP_PEOPLE));
         all.add(to("INSERT, UPDATE", "person", contacts));
-        all.add(to("INSERT", "account", owners));
+        all.add(to("INSERT, UPDATE", "account", owners));
         all.add("ALTER TABLE copperbook.person ENABLE ROW LEVEL SECURITY");
         policy(all, "read", "person", "FOR SELECT USING (true)");
         policy(all, "people", "person", "FOR ALL TO " + owners + " USING (true) WITH CHECK (true)");
@@ -132,13 +174,10 @@ public final class DatabaseRoles {
         all.add("CREATE POLICY " + POLICY + name + " ON copperbook." + table + " " + what);
     }
 
-    /** Words of the kinds of part that a role may append; everybody the note that a secret was changed. */
+    /** Words of the kinds of part that a role may append. */
     private static String kinds(Role role) {
-        Set<String> words = new TreeSet<>();
-        words.add(PartKind.STAFF.word());
-        Arrays.stream(PartKind.values()).filter(k -> Rights.of(Right.toSave(k)).contains(role))
-                .forEach(k -> words.add(k.word()));
-        return words.stream().map(w -> "'" + w + "'").collect(Collectors.joining(", "));
+        return Arrays.stream(PartKind.values()).filter(k -> Rights.of(Right.toSave(k)).contains(role))
+                .map(k -> "'" + k.word() + "'").collect(Collectors.joining(", "));
     }
 
     private static String to(String privileges, String table, String roles) {

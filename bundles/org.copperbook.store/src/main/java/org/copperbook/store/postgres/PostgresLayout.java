@@ -36,6 +36,7 @@ final class PostgresLayout {
                 PostgresServer.text(writer, "SELECT pg_advisory_xact_lock(" + LOCK + ")");
                 PostgresServer.run(writer, "CREATE SCHEMA IF NOT EXISTS " + PostgresServer.SCHEMA);
                 migrations.apply(writer, "");
+                DatabaseRoles.renew(writer);
             }
             writer.commit();
             done = true;
