@@ -8,12 +8,14 @@ import java.util.Set;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.check.CountsGuard;
 import org.copperbook.jobs.check.SignOffsGuard;
 import org.copperbook.jobs.rights.Right;
 import org.copperbook.jobs.rights.Rights;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.signoff.Role;
 import org.copperbook.jobs.signoff.SignOffs;
+import org.copperbook.jobs.winding.WindingData;
 import org.copperbook.store.Intake;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreException.Kind;
@@ -46,6 +48,13 @@ final class Guard {
         return tables.accounts().any(c);
     }
 
+    /** Refuses while nobody is signed in: a photo alone says nothing, and the part that names it asks for the right. */
+    void somebody(Connection c) throws SQLException {
+        if (inForce(c)) {
+            person(c, Right.COPY_NAMEPLATE);
+        }
+    }
+
     /** Refuses unless who is signed in has the right. */
     void may(Connection c, Right right) throws SQLException {
         if (inForce(c)) {
@@ -76,6 +85,14 @@ final class Guard {
             List<String> reasons = SignOffsGuard.refusals(job, reading.shop(c), next, who);
             if (!reasons.isEmpty()) {
                 throw refused(StoreText.of("rights.signing", String.join(" ", reasons)));
+            }
+        }
+        if (part instanceof WindingData next && inForce(c)) {
+            WindingData before = reading.current(c, jobId, key).map(s -> (WindingData) s.part()).orElse(null);
+            Optional<String> whose = CountsGuard.touched(before, next, who);
+            if (whose.isPresent()) {
+                Person other = tables.people().all(c).get(whose.get());
+                throw refused(StoreText.of("rights.counts", other == null ? whose.get() : other.name()));
             }
         }
     }

@@ -271,7 +271,10 @@ public final class JdbcJobStore implements JobStore {
 
     @Override
     public String keepPhoto(byte[] bytes) {
-        return database.write(c -> tables.photos().put(c, bytes, writing.now()));
+        return database.write(c -> {
+            guard.somebody(c);
+            return tables.photos().put(c, bytes, writing.now());
+        });
     }
 
     @Override

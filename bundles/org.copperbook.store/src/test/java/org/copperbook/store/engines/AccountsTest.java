@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
@@ -29,6 +30,7 @@ import org.copperbook.jobs.shop.Staff;
 import org.copperbook.jobs.shop.Workshop;
 import org.copperbook.jobs.signoff.Role;
 import org.copperbook.jobs.signoff.SignOffs;
+import org.copperbook.jobs.winding.WindingData;
 import org.copperbook.store.Intake;
 import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
@@ -152,6 +154,7 @@ class AccountsTest extends OnEachEngine {
         store.accounts().signOut();
         String said = refused(() -> store.create(Sample.booking("Harbour Ice", "set"), "o"));
         assertTrue(said.contains("Nobody is signed in") && said.contains("foreman, office, owner"), said);
+        refused(() -> store.keepPhoto(new byte[] {1}));
         assertTrue(store.chainEnd().sequence() == 4, "nothing but the three people and the first secret was written");
     }
 
@@ -205,6 +208,25 @@ class AccountsTest extends OnEachEngine {
         said = refused(() -> store.save(job.id(), SIGN_OFFS, signature("w", "TESTER"), 0, "w", ""));
         assertTrue(said.contains("does not have the role of tester"), said);
         assertTrue(store.current(job.id(), SIGN_OFFS).isEmpty());
+    }
+
+    private static WindingData counted(String... by) {
+        String counts = Stream.of(by).map(b -> "{\"ordinal\":1,\"by\":\"" + b + "\",\"groups\":[{\"group\":1,"
+                + "\"turns\":[9]}]}").collect(Collectors.joining(","));
+        return Sample.part("winding/main-stator", "{\"schema\":1,\"role\":\"main-stator\",\"asWound\":false,\"counts\":[" + counts + "]}", WindingData.class);
+    }
+
+    @Test
+    void nobodyCountsInSomebodyElsesNameOrTakesOutACount() {
+        begun();
+        PartKey stator = PartKey.parse("winding/main-stator");
+        JobHandle job = store.create(Sample.booking("Harbour Ice", "set"), "o");
+        store.save(job.id(), stator, counted("o"), 0, "o", "");
+        signIn("w", WINDERS);
+        assertTrue(refused(() -> store.save(job.id(), stator, counted("o", "o"), 1, "w", "")).contains("Name of o"));
+        assertTrue(refused(() -> store.save(job.id(), stator, counted("w"), 1, "w", "")).contains("Name of o"));
+        store.save(job.id(), stator, counted("o", "w"), 1, "w", "");
+        assertEquals(2, ((WindingData) store.current(job.id(), stator).orElseThrow().part()).counts().size());
     }
 
     @Test
