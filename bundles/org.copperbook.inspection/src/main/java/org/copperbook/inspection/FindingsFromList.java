@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.HashSet;
+import java.util.Optional;
 import java.util.Set;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.page.PageSite;
@@ -43,7 +44,7 @@ final class FindingsFromList {
             return;
         }
         int[] made = new int[1];
-        site.document().change(site.key(), "/findings", tree -> {
+        Optional<String> refused = site.document().change(site.key(), "/findings", tree -> {
             made[0] = 0;
             Set<String> known = new HashSet<>();
             ArrayNode findings = tree.withArray("findings");
@@ -57,7 +58,7 @@ final class FindingsFromList {
             }
             return tree;
         });
-        say(words.text("inspection.madeFindings", made[0]));
+        say(refused.orElseGet(() -> words.text("inspection.madeFindings", made[0])));
     }
 
     private void say(String text) {

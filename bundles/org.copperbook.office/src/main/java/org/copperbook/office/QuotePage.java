@@ -33,6 +33,7 @@ public final class QuotePage extends PartPage {
                 .date("/date", "quote.date")
                 .date("/validUntil", "quote.validUntil")
                 .text("/language", "quote.language");
+        new FindingLines(here.area(), site(), words());
         int shown = Math.min(MOST_ALTERNATIVES, alternatives() + 1);
         for (int i = 0; i < shown; i++) {
             alternative(here, i);
@@ -126,6 +127,9 @@ public final class QuotePage extends PartPage {
     @Override
     protected ObjectNode beginning() {
         ObjectNode tree = super.beginning();
+        if (!tree.has("revision")) {
+            tree.put("revision", 1);
+        }
         if (!tree.has("currency")) {
             tree.put("currency", site().shop().workshop().currency());
         }

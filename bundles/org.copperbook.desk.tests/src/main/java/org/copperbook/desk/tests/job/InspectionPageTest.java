@@ -148,6 +148,27 @@ class InspectionPageTest {
     }
 
     @Test
+    void theWorkThatFindingsProposeBecomesLinesOfTheQuote() {
+        RecordGrid findings = desktop.grid("/findings");
+        cell(findings, 0, "/where", "bearings");
+        cell(findings, 0, "/proposedWork", "change both bearings");
+        cell(findings, 1, "/where", "frame");
+        PartKey quote = new PartKey(PartKind.QUOTE, "1");
+        editor.begin(quote);
+        desktop.settle(editor);
+        editor.show(quote);
+        desktop.settle(editor);
+        desktop.press("quote.takeFindings");
+        assertTrue(((Label) desktop.field("quote.tookFindings")).getText().startsWith("One line added"),
+                ((Label) desktop.field("quote.tookFindings")).getText() + " " + editor.document().tree(PART).path("findings") + " "
+                        + editor.document().tree(quote));
+        desktop.press("quote.takeFindings");
+        RecordGrid lines = desktop.grid("/alternatives/0/lines");
+        desktop.until("the line stands there once", () -> lines.model().filled() == 1);
+        assertEquals("bearings: change both bearings", editor.document().tree(quote).at("/alternatives/0/lines/0/text").asText());
+    }
+
+    @Test
     void theWorkshopEditsItsChecklistAndJobsAlreadyBegunKeepTheirs() throws Exception {
         cell(desktop.grid("/checklist"), 0, "/note", "begun with the list as it was");
         String before = desktop.grid("/checklist").model().text(0, 1);
