@@ -1,5 +1,6 @@
 package org.copperbook.office.board;
 
+import org.copperbook.office.SinglePage;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
@@ -13,7 +14,7 @@ public final class BoardHandler extends AbstractHandler {
     public Object execute(ExecutionEvent event) throws ExecutionException {
         try {
             return HandlerUtil.getActiveWorkbenchWindowChecked(event).getActivePage()
-                    .openEditor(new BoardInput(), BoardEditor.ID);
+                    .openEditor(new SinglePage("board.tab"), BoardEditor.ID);
         } catch (PartInitException e) {
             throw new ExecutionException("where jobs stand could not be shown", e);
         }

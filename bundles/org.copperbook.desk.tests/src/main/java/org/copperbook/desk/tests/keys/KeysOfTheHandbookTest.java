@@ -29,7 +29,7 @@ class KeysOfTheHandbookTest {
             Map.entry("Ctrl+Z", "org.eclipse.ui.edit.undo"),
             Map.entry("Ctrl+Y", "org.eclipse.ui.edit.redo"),
             Map.entry("F7", "org.copperbook.office.command.board"),
-            Map.entry("F8", "org.eclipse.ui.views.showView"),
+            Map.entry("F8", "org.copperbook.office.command.month"),
             Map.entry("Ctrl+Shift+Q", "org.copperbook.desk.command.quoteWorkbook"),
             Map.entry("Ctrl+Shift+R", "org.copperbook.desk.command.recordWorkbook"),
             Map.entry("Ctrl+Shift+I", "org.copperbook.winding.command.takeInCards"),

@@ -19,6 +19,7 @@ import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IPerspectiveRegistry;
 import org.eclipse.ui.PlatformUI;
@@ -91,6 +92,9 @@ class LookOfEveryPageTest {
         desktop.page().openEditor(new BeginningInput(), Desk.BEGINNING);
         look("beginning", partWith("ready/bookIn"));
         board();
+        desktop.command("org.copperbook.office.command.month");
+        desktop.until("the month is added up", () -> !((Label) desktop.field("month.said")).getText().isEmpty());
+        look("month", partWith("month.month"));
         desktop.page().showView(CALCULATOR).setFocus();
         look("calculator", partWith("calculator.tree"));
         desktop.page().hideView(desktop.page().findView(CALCULATOR));

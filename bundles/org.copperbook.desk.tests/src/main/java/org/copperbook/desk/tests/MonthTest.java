@@ -27,9 +27,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** The month in figures, and the jobs behind each. */
-class MonthViewTest {
+class MonthTest {
 
-    private static final String VIEW = "org.copperbook.office.view.month";
+    private static final String SHOW = "org.copperbook.office.command.month";
     private static final String JOB = "2026-0001";
 
     private final Desktop desktop = new Desktop();
@@ -40,13 +40,12 @@ class MonthViewTest {
         JobStore store = desktop.session().store();
         booked = YearMonth.from(LocalDate.ofInstant(store.load(store.idOf(JOB).orElseThrow()).booking().orElseThrow()
                 .bookedAt(), ZoneId.systemDefault()));
-        desktop.page().showView(VIEW);
+        desktop.command(SHOW);
         month(booked.toString());
     }
 
     @AfterEach
     void leave() {
-        desktop.page().hideView(desktop.page().findView(VIEW));
         desktop.closeAll();
     }
 

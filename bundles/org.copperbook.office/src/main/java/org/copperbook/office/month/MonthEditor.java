@@ -1,4 +1,4 @@
-package org.copperbook.office;
+package org.copperbook.office.month;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -20,14 +20,14 @@ import org.copperbook.desk.theme.Rows;
 import org.copperbook.jobs.report.MonthEntry;
 import org.copperbook.jobs.report.MonthReport;
 import org.copperbook.jobs.report.MonthWords;
+import org.copperbook.office.Quotes;
 import org.copperbook.sheets.MonthWorkbook;
 import org.copperbook.sheets.WorkbookNotWrittenException;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.StoreException;
+import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.layout.RowDataFactory;
-import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
@@ -40,21 +40,27 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.part.ViewPart;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.part.EditorPart;
 
 /**
  * A month in figures: the figures above, below them the jobs behind the one marked. Enter on a job opens it, Ctrl+C copies a
  * table, the whole goes into a workbook.
  */
-public final class MonthView extends ViewPart {
+public final class MonthEditor extends EditorPart {
+
+    public static final String ID = "org.copperbook.office.editor.month";
 
     private static final String[] FIGURES = {"month.what", "month.of", "month.count", "month.amount"};
     private static final String[] JOBS = {"month.job", "month.customer", "month.machine", "month.amount"};
     /** Narrowest width it asks for; what is wider is wrapped or scrolled. */
     private static final int NARROW = 20;
     private static final int MONTH_CHARS = 10;
+    /** Label, two buttons with the month between them, and the button for the workbook. */
+    private static final int TOP = 5;
 
-    private final Words words = Words.of(MonthView.class);
+    private final Words words = Words.of(Quotes.class);
     private Text month;
     private Table figures;
     private Table jobs;
@@ -67,13 +73,20 @@ public final class MonthView extends ViewPart {
     private int asked;
 
     @Override
+    public void init(IEditorSite site, IEditorInput input) {
+        setSite(site);
+        setInput(input);
+        setPartName(input.getName());
+    }
+
+    @Override
     public void createPartControl(Composite parent) {
         Look look = Look.of(parent);
         Composite box = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(8, 8).applyTo(box);
         Composite top = new Composite(box, SWT.NONE);
-        RowLayoutFactory.fillDefaults().wrap(true).center(true).spacing(6).applyTo(top);
-        GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(NARROW), SWT.DEFAULT).applyTo(top);
+        GridLayoutFactory.fillDefaults().numColumns(TOP).spacing(6, 0).applyTo(top);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
         Label label = look.as(Look.Role.TEXT, new Label(top, SWT.NONE));
         label.setText(words.text("month.month"));
         button(top, "month.before", () -> turn(-1));
@@ -81,7 +94,7 @@ public final class MonthView extends ViewPart {
         month.setData(Desk.ID, "month.month");
         month.setText(YearMonth.now().toString());
         SpokenName.give(month, words.text("month.month"));
-        RowDataFactory.swtDefaults().hint(look.chars(MONTH_CHARS), SWT.DEFAULT).applyTo(month);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(look.chars(MONTH_CHARS), SWT.DEFAULT).applyTo(month);
         month.addListener(SWT.DefaultSelection, e -> show());
         month.addListener(SWT.KeyDown, this::turnByKey);
         button(top, "month.after", () -> turn(1));
@@ -128,6 +141,26 @@ public final class MonthView extends ViewPart {
             }
         });
         return t;
+    }
+
+    @Override
+    public boolean isDirty() {
+        return false;
+    }
+
+    @Override
+    public boolean isSaveAsAllowed() {
+        return false;
+    }
+
+    @Override
+    public void doSave(IProgressMonitor monitor) {
+        // There is nothing to save: it shows what others saved.
+    }
+
+    @Override
+    public void doSaveAs() {
+        throw new UnsupportedOperationException("figures are written as a workbook");
     }
 
     @Override

@@ -1,13 +1,16 @@
-package org.copperbook.office.board;
+package org.copperbook.office;
 
 import org.copperbook.desk.text.Words;
-import org.copperbook.office.Quotes;
 import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IPersistableElement;
 
-/** Where all jobs stand; there is only one such page. */
-public record BoardInput() implements IEditorInput {
+/**
+ * A page over all jobs, of which there is only one.
+ *
+ * @param titleKey key of its title
+ */
+public record SinglePage(String titleKey) implements IEditorInput {
 
     @Override
     public <T> T getAdapter(Class<T> adapter) {
@@ -26,7 +29,7 @@ public record BoardInput() implements IEditorInput {
 
     @Override
     public String getName() {
-        return Words.of(Quotes.class).text("board.tab");
+        return Words.of(Quotes.class).text(titleKey);
     }
 
     @Override
