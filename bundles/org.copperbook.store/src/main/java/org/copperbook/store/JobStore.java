@@ -6,6 +6,7 @@ import java.time.YearMonth;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.Consumer;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
@@ -39,7 +40,15 @@ public interface JobStore extends AutoCloseable {
     String CARDS = "cards";
 
     /** Books a machine in: gives the job the next number of the series and keeps the booking, both or neither. */
-    JobHandle create(Booking booking, String who);
+    default JobHandle create(Booking booking, String who) {
+        return create(UUID.randomUUID().toString(), booking, who);
+    }
+
+    /**
+     * Books a machine in under a key of the caller's. Repeated, as after a connection that broke in the middle, it finds the
+     * job that is there and writes nothing: its booking may be another one by then.
+     */
+    JobHandle create(String jobId, Booking booking, String who);
 
     /**
      * Appends a revision of a part.

@@ -14,8 +14,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.document.Change;
 import org.copperbook.desk.document.Coalescing;
@@ -75,6 +77,7 @@ import org.eclipse.ui.part.EditorPart;
 public final class JobEditor extends EditorPart implements ISaveablePart2 {
 
     private static final int TAG_CHARS = 4;
+    private static final int LAST_WRITING_SECONDS = 3;
 
     private final ScheduledExecutorService writer = Executors.newSingleThreadScheduledExecutor(r -> {
         Thread t = new Thread(r, "copperbook-journal");
@@ -103,8 +106,6 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
     private String typedBy;
     private boolean closing;
     private boolean waiting;
-    /** Whether a machine may have been booked in although the server no longer said so. */
-    private boolean mayBeBooked;
 
     @Override
     public void init(IEditorSite site, IEditorInput input) throws PartInitException {
@@ -316,8 +317,6 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
             monitor.setCanceled(true);
             return;
         }
-        mayBeBooked |= input.isNew()
-                && outcome[0].failure().filter(e -> e.kind() == StoreException.Kind.MAYBE_KEPT).isPresent();
         took(outcome[0], monitor);
     }
 
@@ -328,6 +327,8 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
             return ISaveablePart2.DEFAULT;
         }
         if (PlatformUI.getWorkbench().isClosing()) {
+            TypingUnderHand.commit(display);
+            keepForTheNextStart();
             return ISaveablePart2.NO;
         }
         if (ofSomebodyElse().isPresent()) {
@@ -577,7 +578,10 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
         boolean merged = false;
         for (ConflictException c : outcome.conflicts()) {
             Saved theirs = c.theirs();
-            if (document.merge(theirs.key(), theirs.part(), theirs.number())) {
+            if (theirs != null && theirs.part().equals(document.draft(theirs.key()).part())) {
+                // A try of which nothing was heard any more was kept after all.
+                document.saved(theirs.key(), theirs.part(), theirs.number());
+            } else if (document.merge(theirs.key(), theirs.part(), theirs.number())) {
                 merged = true;
             } else {
                 document.conflict(theirs.key(), theirs.part(), theirs.number(), theirs.revision().who(),
@@ -594,6 +598,7 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
         if (outcome.failure().filter(StoreException::silent).isPresent()) {
             waits(monitor);
         } else if (outcome.failure().isPresent()) {
+            doesNotWait();
             if (outcome.failure().get().kind() != StoreException.Kind.NOT_ALLOWED) {
                 ILog.of(JobEditor.class).error("a part could not be saved", outcome.failure().get());
             }
@@ -619,9 +624,9 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
         waiting = true;
         session.waits(document.id(), true);
         journal.follow(document, typist());
-        journal.keep(() -> display.asyncExec(() -> {
+        journal.keep(durable -> display.asyncExec(() -> {
             if (!closing && !box.isDisposed() && waiting) {
-                strips.failed(DeskWords.text(mayBeBooked ? "save.maybe" : document.number().isEmpty() ? "save.waitsNew"
+                strips.failed(DeskWords.text(!durable ? "save.notKept" : document.number().isEmpty() ? "save.waitsNew"
                         : "save.waits", provisionalTag()), () -> null);
             }
         }));
@@ -629,8 +634,19 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
 
     private void doesNotWait() {
         waiting = false;
-        mayBeBooked = false;
         session.waits(document.id(), false);
+    }
+
+    /** The program ends: waits, but not for ever, until the last that was typed is durable. */
+    private void keepForTheNextStart() {
+        CountDownLatch kept = new CountDownLatch(1);
+        journal.follow(document, typist());
+        journal.keep(durable -> kept.countDown());
+        try {
+            kept.await(LAST_WRITING_SECONDS, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     /** What a machine is called until it has a number. */
@@ -639,10 +655,10 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
         return "T-" + id.substring(Math.max(0, id.length() - TAG_CHARS)).toUpperCase(Locale.ROOT);
     }
 
-    /** Saves what waited, once the server answers; what may be booked in already is left to the person. */
+    /** Saves what waited, once the server answers. */
     private void saveWhatWaits() {
-        if (waiting && !mayBeBooked && session.store().unreachable().isEmpty() && ofSomebodyElse().isEmpty()
-                && session.who().isPresent()) {
+        if (waiting && session.store().unreachable().isEmpty() && ofSomebodyElse().isEmpty()
+                && (session.who().isPresent() || session.shop().people().isEmpty())) {
             waiting = false;
             session.waits(document.id(), false);
             if (isDirty()) {

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import org.copperbook.desk.document.Draft;
 import org.copperbook.desk.document.DraftText;
 import org.copperbook.desk.document.JobDocument;
@@ -63,6 +64,9 @@ final class JobJournal {
     /** The job has the store's key from now on; entries under the old one go with the next writing. */
     synchronized void renamed(String storeId) {
         String old = jobId;
+        if (old.equals(storeId)) {
+            return;
+        }
         Set<PartKey> gone = new TreeSet<>(kept);
         kept.clear();
         jobId = storeId;
@@ -77,15 +81,12 @@ final class JobJournal {
         }
     }
 
-    /** Writes what is unsaved now, and calls back from another thread when it is durable. */
-    void keep(Runnable kept) {
-        writer.execute(() -> {
-            write();
-            kept.run();
-        });
+    /** Writes what is unsaved now, and says from another thread whether it is durable. */
+    void keep(Consumer<Boolean> kept) {
+        writer.execute(() -> kept.accept(write()));
     }
 
-    private void write() {
+    private boolean write() {
         Map<PartKey, Entry> now;
         String id;
         String person;
@@ -100,15 +101,20 @@ final class JobJournal {
             kept.removeAll(gone);
             kept.addAll(now.keySet());
         }
-        now.forEach((key, entry) -> {
+        boolean durable = true;
+        for (Map.Entry<PartKey, Entry> e : now.entrySet()) {
+            PartKey key = e.getKey();
+            Entry entry = e.getValue();
             try {
                 journal.keep(new JournalEntry(store, id, key.toString(), entry.basedOn(), person, clock.instant(),
                         text.write(entry.draft())));
-            } catch (IOException e) {
-                ILog.of(JobJournal.class).error("what was typed into " + key + " could not be kept for a crash", e);
+            } catch (IOException x) {
+                durable = false;
+                ILog.of(JobJournal.class).error("what was typed into " + key + " could not be kept for a crash", x);
             }
-        });
+        }
         gone.forEach(k -> discard(id, k));
+        return durable;
     }
 
     private void discard(String id, PartKey key) {

@@ -31,6 +31,8 @@ final class JobSaving {
             Optional<StoreException> failure) {
     }
 
+    private static final int FIRST = 1;
+
     private final JobStore store;
     private final String who;
 
@@ -44,19 +46,17 @@ final class JobSaving {
         List<Saved> saved = new ArrayList<>();
         List<ConflictException> conflicts = new ArrayList<>();
         Optional<JobHandle> booked = Optional.empty();
-        String id = jobId;
         Optional<StoreException> refused = Optional.empty();
         try {
             for (PendingSave p : pending) {
                 progress.subTask(p.key().toString());
                 if (isNew && booked.isEmpty()) {
-                    JobHandle handle = store.create(booking(pending), who);
-                    booked = Optional.of(handle);
-                    id = handle.id();
-                    saved.add(store.current(id, PartKey.of(PartKind.BOOKING)).orElseThrow());
+                    booked = Optional.of(there(jobId).orElseGet(() -> store.create(jobId, booking(pending), who)));
                 }
-                if (!(isNew && p.key().kind() == PartKind.BOOKING)) {
-                    Optional<StoreException> now = one(id, p, saved, conflicts);
+                if (isNew && p.key().kind() == PartKind.BOOKING) {
+                    booking(p, saved, conflicts, jobId);
+                } else {
+                    Optional<StoreException> now = one(jobId, p, saved, conflicts);
                     refused = refused.isPresent() ? refused : now;
                 }
                 progress.worked(1);
@@ -80,6 +80,31 @@ final class JobSaving {
             return Optional.of(e);
         }
         return Optional.empty();
+    }
+
+    /** The job when it was booked in already, by a try of which nothing was heard any more. */
+    private Optional<JobHandle> there(String jobId) {
+        try {
+            return Optional.of(new JobHandle(jobId, store.load(jobId).number()));
+        } catch (StoreException e) {
+            if (e.kind() != StoreException.Kind.NOT_FOUND) {
+                throw e;
+            }
+            return Optional.empty();
+        }
+    }
+
+    /** The booking came with the job; what was typed since an earlier try is a revision of its own. */
+    private void booking(PendingSave p, List<Saved> saved, List<ConflictException> conflicts, String jobId) {
+        Saved now = store.current(jobId, p.key()).orElseThrow(() -> new StoreException(StoreException.Kind.UNREACHABLE,
+                DeskWords.text("save.notSeen")));
+        if (now.part().equals(p.part())) {
+            saved.add(now);
+        } else {
+            one(jobId, new PendingSave(p.key(), p.part(), FIRST), saved, conflicts).ifPresent(e -> {
+                throw e;
+            });
+        }
     }
 
     private static Booking booking(List<PendingSave> pending) {

@@ -62,7 +62,8 @@ public final class IdleSignOut {
     public void check() {
         int minutes = minutes();
         Duration idle = Duration.ofNanos(nanos.getAsLong() - lastWork);
-        if (minutes > 0 && session.hasSecrets() && idle.compareTo(Duration.ofMinutes(minutes)) >= 0
+        // Without the server nobody could sign in again.
+        if (minutes > 0 && session.store().unreachable().isEmpty() && session.hasSecrets() && idle.compareTo(Duration.ofMinutes(minutes)) >= 0
                 && session.store().accounts().signedIn().isPresent()) {
             SignOutHandler.signOut(session);
             session.say(DeskWords.text("signOut.idle", minutes));
@@ -78,7 +79,7 @@ public final class IdleSignOut {
     }
 
     private void look() {
-        check();
         display.timerExec(LOOK_EVERY_MILLIS, look);
+        check();
     }
 }

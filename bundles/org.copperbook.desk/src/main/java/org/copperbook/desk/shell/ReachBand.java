@@ -1,6 +1,6 @@
 package org.copperbook.desk.shell;
 
-import java.time.LocalTime;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
@@ -50,8 +50,8 @@ public final class ReachBand {
         JobStore store = session.store();
         boolean silent = store.unreachable().isPresent();
         if (silent) {
-            String since = store.unreachableSince().map(at -> DateTimeFormatter.ofLocalizedTime(FormatStyle.SHORT)
-                    .format(LocalTime.ofInstant(at, ZoneId.systemDefault()))).orElse("");
+            String since = store.unreachableSince().map(at -> DateTimeFormatter.ofLocalizedDateTime(FormatStyle.SHORT)
+                    .format(LocalDateTime.ofInstant(at, ZoneId.systemDefault()))).orElse("");
             words.setText(DeskWords.text("reach.band", since, session.waiting()));
         }
         words.setToolTipText(store.unreachable().orElse(null));

@@ -115,12 +115,15 @@ public final class JdbcJobStore implements JobStore {
     }
 
     @Override
-    public JobHandle create(Booking booking, String who) {
+    public JobHandle create(String jobId, Booking booking, String who) {
         Objects.requireNonNull(booking, "booking");
+        if (jobId.isBlank() || SHOP.equals(jobId) || CARDS.equals(jobId)) {
+            throw new IllegalArgumentException("\"" + jobId + "\" is no key of a job");
+        }
         named(who);
         JobHandle job = watch.write(c -> {
             guard.may(c, Right.BOOK_IN, who);
-            return writing.create(c, booking, who);
+            return writing.create(c, jobId, booking, who);
         });
         listeners.tell(new Change(job.id(), PartKind.BOOKING.word(), false));
         return job;

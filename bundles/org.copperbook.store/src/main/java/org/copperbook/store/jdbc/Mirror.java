@@ -18,7 +18,6 @@ import org.copperbook.store.JobStore;
 import org.copperbook.store.JobStore.ChainEnd;
 import org.copperbook.store.Revision;
 import org.copperbook.store.StoreException;
-import org.copperbook.store.StoreException.Kind;
 import org.copperbook.store.StoreText;
 
 /**
@@ -28,9 +27,21 @@ import org.copperbook.store.StoreText;
 public final class Mirror {
 
     private static final int LINKS_AT_ONCE = 500;
+    private static final String WHOLE = "copied-whole";
 
     private final JdbcJobStore from;
     private final JdbcJobStore to;
+    private boolean erased;
+
+    /** The copy is of another store, or its chain has gone another way: it is to be made anew. */
+    public static final class OtherStore extends StoreException {
+
+        private static final long serialVersionUID = 1L;
+
+        OtherStore() {
+            super(StoreException.Kind.FOREIGN_SCHEMA, StoreText.of("mirror.other"));
+        }
+    }
 
     /** @param to nobody else writes into it but mirrors of the same store */
     public Mirror(JobStore from, JobStore to) {
@@ -38,12 +49,26 @@ public final class Mirror {
         this.to = (JdbcJobStore) to;
     }
 
+    /** Whether everything was copied once; a copy that was only begun must not be shown as what is known. */
+    public static boolean isWhole(JobStore copy) {
+        JdbcJobStore store = (JdbcJobStore) copy;
+        return store.database().read(c -> store.tables().settings().number(c, WHOLE)) == 1;
+    }
+
+    /** The places in a store that were written after a link, to be told to whoever missed it. */
+    public static Set<Change> writtenAfter(JobStore in, long sequence) {
+        JdbcJobStore store = (JdbcJobStore) in;
+        Set<Change> found = new LinkedHashSet<>();
+        store.database().read(c -> store.tables().revisions().after(c, sequence)).forEach(p -> found.add(new Change(
+                p.jobId(), JobStore.CARDS.equals(p.jobId()) ? Change.CARDS : p.part(), true)));
+        return found;
+    }
+
     /**
      * Takes over what is new, in steps of which each is whole.
      *
      * @return what changed in the mirror
-     * @throws StoreException CORRUPT when the mirror is of another store or its chain has gone another way; it is then to
-     *                        be made anew
+     * @throws OtherStore when the mirror has to be made anew
      */
     public Set<Change> pull() {
         Set<Change> changed = new LinkedHashSet<>();
@@ -53,15 +78,25 @@ public final class Mirror {
             long people = to.database().read(c -> to.tables().settings().number(c, SettingTable.COPIED_PEOPLE)) - 1;
             Piece piece = from.database().readApart(c -> read(c, have, people));
             if (piece.links().isEmpty() && piece.people() == null) {
+                if (!isWhole(to)) {
+                    to.database().write(c -> {
+                        to.tables().settings().put(c, WHOLE, "1");
+                        return piece;
+                    });
+                }
                 return changed;
             }
             to.database().write(c -> {
                 // Another window of this computer may have been quicker.
+                erased = false;
                 if (to.tables().revisions().end(c).equals(have)) {
                     put(c, piece);
                 }
                 return piece;
             });
+            if (erased) {
+                to.database().scrub();
+            }
             piece.links().forEach(r -> changed.add(new Change(r.jobId(),
                     JobStore.CARDS.equals(r.jobId()) ? Change.CARDS : r.part(), true)));
             if (piece.people() != null) {
@@ -97,7 +132,7 @@ public final class Mirror {
         Tables t = from.tables();
         if (have.sequence() > 0
                 && !t.revisions().hashOf(c, have.sequence()).equals(Optional.of(have.hash()))) {
-            throw new StoreException(Kind.CORRUPT, StoreText.of("mirror.other"));
+            throw new OtherStore();
         }
         List<Revision> links = t.revisions().links(c, have.sequence(), LINKS_AT_ONCE);
         Set<String> jobIds = new LinkedHashSet<>();
@@ -166,9 +201,10 @@ public final class Mirror {
 
     private void putPeople(Connection c, People people) throws SQLException {
         Tables t = to.tables();
-        Map<String, Instant> erased = new LinkedHashMap<>(people.erased());
-        erased.keySet().removeAll(t.personal().erased(c).keySet());
-        to.writing().erase(c, erased);
+        Map<String, Instant> fresh = new LinkedHashMap<>(people.erased());
+        fresh.keySet().removeAll(t.personal().erased(c).keySet());
+        to.writing().erase(c, fresh);
+        erased = !fresh.isEmpty();
         for (Map.Entry<String, String> e : people.keys().entrySet()) {
             putKey(c, e);
         }

@@ -53,8 +53,12 @@ final class Writing {
         this.clock = clock;
     }
 
-    JobHandle create(Connection c, Booking booking, String who) throws SQLException {
-        JobHandle job = new JobHandle(UUID.randomUUID().toString(), nextNumber(c));
+    JobHandle create(Connection c, String jobId, Booking booking, String who) throws SQLException {
+        Optional<String> there = tables.jobs().numberOf(c, jobId);
+        if (there.isPresent()) {
+            return new JobHandle(jobId, there.get());
+        }
+        JobHandle job = new JobHandle(jobId, nextNumber(c));
         tables.jobs().add(c, job, now());
         append(c, job.id(), job.number(), PartKey.of(PartKind.BOOKING), booking, 1, who, "");
         register(c, job);

@@ -85,6 +85,7 @@ public final class MirroredStore implements JobStore {
     private volatile JobStore server;
     private volatile StoreException silence;
     private volatile Instant silentSince;
+    private volatile long knownWhenSilent;
 
     private MirroredStore(Supplier<JobStore> opening, Path standsFor, StoreOptions options) {
         this.opening = opening;
@@ -104,11 +105,11 @@ public final class MirroredStore implements JobStore {
     public static MirroredStore open(Supplier<JobStore> opening, Path standsFor, StoreOptions options) {
         MirroredStore store = new MirroredStore(opening, standsFor, options);
         try {
-            store.copy = store.openCopy();
+            store.openCopyIfPossible();
             try {
                 store.came(opening.get());
             } catch (StoreException e) {
-                if (e.kind() != Kind.UNREACHABLE || store.copy.chainEnd().sequence() == 0) {
+                if (e.kind() != Kind.UNREACHABLE || store.copy == null || !Mirror.isWhole(store.copy)) {
                     throw e;
                 }
                 store.silent(e);
@@ -121,6 +122,16 @@ public final class MirroredStore implements JobStore {
                 TimeUnit.MILLISECONDS);
         store.followSoon();
         return store;
+    }
+
+    /** Trouble of the copy alone, such as a full disk, is no reason not to work on the server. */
+    private void openCopyIfPossible() {
+        try {
+            copy = openCopy();
+        } catch (StoreException | UncheckedIOException e) {
+            copy = null;
+            LOG.log(System.Logger.Level.WARNING, "work goes on without a copy on this computer", e);
+        }
     }
 
     private JobStore openCopy() {
@@ -154,19 +165,34 @@ public final class MirroredStore implements JobStore {
         pull();
     }
 
-    private synchronized Set<Change> pull() {
+    private synchronized void pull() {
+        if (copy == null) {
+            return;
+        }
         try {
-            return new Mirror(server, copy).pull();
-        } catch (StoreException e) {
-            if (e.kind() != Kind.CORRUPT) {
-                throw e;
-            }
+            new Mirror(server, copy).pull();
+        } catch (Mirror.OtherStore e) {
             LOG.log(System.Logger.Level.WARNING, "the copy is not of this server's store and is made anew", e);
             JobStore useless = copy;
+            copy = null;
             useless.close();
             deleteCopy();
-            copy = openCopy();
-            return new Mirror(server, copy).pull();
+            openCopyIfPossible();
+            if (copy != null) {
+                new Mirror(server, copy).pull();
+            }
+        }
+    }
+
+    /** The same where nothing depends on it; what goes wrong with the copy is tried again at the next change. */
+    private void tryToPull() {
+        try {
+            pull();
+        } catch (StoreException e) {
+            notice(e);
+            LOG.log(System.Logger.Level.WARNING, "the copy on this computer could not follow", e);
+        } catch (RuntimeException e) {
+            LOG.log(System.Logger.Level.ERROR, "the copy on this computer could not follow", e);
         }
     }
 
@@ -182,11 +208,7 @@ public final class MirroredStore implements JobStore {
         try {
             clockwork.schedule(() -> {
                 if (silence == null) {
-                    try {
-                        pull();
-                    } catch (StoreException e) {
-                        notice(e);
-                    }
+                    tryToPull();
                 }
             }, FOLLOW_MILLIS, TimeUnit.MILLISECONDS);
         } catch (RejectedExecutionException e) {
@@ -195,34 +217,34 @@ public final class MirroredStore implements JobStore {
     }
 
     private void askAgain() {
-        if (silence == null) {
-            // Said before somebody saves and waits in vain.
-            try {
-                server.chainEnd();
-            } catch (StoreException e) {
-                notice(e);
-            }
-            return;
-        }
         try {
-            if (server == null) {
-                came(opening.get());
-            } else {
+            if (silence == null) {
+                // Said before somebody saves and waits in vain.
                 server.chainEnd();
+            } else {
+                if (server == null) {
+                    came(opening.get());
+                } else {
+                    server.chainEnd();
+                }
+                Set<Change> missed = Mirror.writtenAfter(server, knownWhenSilent);
+                silence = null;
+                tryToPull();
+                missed.forEach(this::tell);
+                tell(new Change(SHOP, Change.REACH, true));
             }
-            Set<Change> missed = pull();
-            silence = null;
-            missed.forEach(this::tell);
-            tell(new Change(SHOP, Change.REACH, true));
         } catch (StoreException e) {
+            notice(e);
             LOG.log(System.Logger.Level.DEBUG, "the server is asked again later", e);
         } catch (RuntimeException e) {
+            // Thrown on, it would end the asking for good.
             LOG.log(System.Logger.Level.ERROR, "asking the server again failed", e);
         }
     }
 
     private void silent(StoreException e) {
         silentSince = options.clock().instant();
+        knownWhenSilent = copy == null ? Long.MAX_VALUE : copy.chainEnd().sequence();
         silence = e;
     }
 
@@ -260,7 +282,11 @@ public final class MirroredStore implements JobStore {
                 notice(e);
             }
         }
-        return work.apply(copy);
+        JobStore known = copy;
+        if (known == null) {
+            throw new StoreException(Kind.UNREACHABLE, StoreText.of("mirror.refused"), silence);
+        }
+        return work.apply(known);
     }
 
     /** Does what only the server can; refused at once while it does not answer. */
@@ -299,8 +325,8 @@ public final class MirroredStore implements JobStore {
     }
 
     @Override
-    public JobHandle create(Booking booking, String who) {
-        return onServer(s -> s.create(booking, who));
+    public JobHandle create(String jobId, Booking booking, String who) {
+        return onServer(s -> s.create(jobId, booking, who));
     }
 
     @Override
@@ -422,12 +448,23 @@ public final class MirroredStore implements JobStore {
     /** A photo that was looked at here can be looked at again without the server. */
     @Override
     public Optional<byte[]> photo(String hash) {
-        Optional<byte[]> found = copy.photo(hash);
+        Optional<byte[]> found = copied(c -> c.photo(hash)).orElse(Optional.empty());
         if (found.isEmpty()) {
             found = read(s -> s.photo(hash));
-            found.ifPresent(copy::keepPhoto);
+            found.ifPresent(bytes -> copied(c -> c.keepPhoto(bytes)));
         }
         return found;
+    }
+
+    /** Asks the copy for what the server has too; nothing when there is none or it is in trouble. */
+    private <T> Optional<T> copied(Function<JobStore, T> work) {
+        JobStore known = copy;
+        try {
+            return known == null ? Optional.empty() : Optional.of(work.apply(known));
+        } catch (StoreException e) {
+            LOG.log(System.Logger.Level.WARNING, "the copy on this computer was no help", e);
+            return Optional.empty();
+        }
     }
 
     @Override

@@ -20,6 +20,8 @@ import org.copperbook.store.Sample;
 import org.copperbook.store.Saved;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreException.Kind;
+import org.copperbook.store.JobStore.ChainEnd;
+import org.copperbook.store.RegisterQuery;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -27,6 +29,18 @@ import org.junit.jupiter.params.provider.EnumSource;
 @ParameterizedClass
 @EnumSource(Engine.class)
 class SavingTest extends OnEachEngine {
+
+    @Test
+    void aBookingRepeatedUnderItsKeyFindsTheJobAndWritesNothing() {
+        JobHandle first = store.create("a-key-of-the-caller", Sample.booking("Harbour Ice", "set"), "ada");
+        ChainEnd end = store.chainEnd();
+        assertEquals(first, store.create("a-key-of-the-caller", Sample.booking("Harbour Ice", "set"), "ada"));
+        assertEquals(first, store.create(first.id(), Sample.booking("Typed since", "set"), "ada"));
+        assertEquals(end, store.chainEnd());
+        assertEquals(1, store.register(RegisterQuery.first(9)).total());
+        assertThrows(IllegalArgumentException.class,
+                () -> store.create(JobStore.SHOP, Sample.booking("Harbour Ice", "set"), "ada"));
+    }
 
     @Test
     void aJobBookedInIsThereAfterReopening() {

@@ -6,7 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -164,6 +168,33 @@ class MirroredStoreTest {
         until("the server answers", () -> store.unreachable().isEmpty());
         assertEquals(Optional.of(job.id()), store.idOf(job.number()));
         assertEquals(3, Integer.parseInt(store.create(booking("Somebody"), "ada").number().replaceAll(".*-", "")));
+    }
+
+    @Test
+    void aCopyThatWasOnlyBegunIsNotTakenForWhatIsKnown() throws Exception {
+        filled();
+        store.close();
+        try (Connection c = DriverManager.getConnection("jdbc:sqlite:" + store.copyFile());
+                Statement s = c.createStatement()) {
+            assertEquals(1, s.executeUpdate("DELETE FROM setting WHERE name = 'copied-whole'"));
+        }
+        server.stop();
+        assertEquals(Kind.UNREACHABLE, refused(this::mirrored));
+    }
+
+    @Test
+    void troubleOfTheCopyAloneKeepsNobodyFromTheServer() throws Exception {
+        store.close();
+        Path copy = store.copyFile();
+        Files.deleteIfExists(copy);
+        Files.createDirectories(copy.resolve("in the way"));
+        store = mirrored();
+        JobHandle job = store.create(booking("Harbour Ice"), "ada");
+        assertEquals(job.number(), store.load(job.id()).number());
+        String photo = store.keepPhoto(new byte[] {4});
+        assertTrue(store.photo(photo).isPresent());
+        server.stop();
+        assertEquals(Kind.UNREACHABLE, refused(() -> store.load(job.id())));
     }
 
     @Test
