@@ -50,7 +50,7 @@ import org.eclipse.ui.part.EditorPart;
  */
 public final class MonthEditor extends EditorPart {
 
-    public static final String ID = "org.copperbook.office.editor.month";
+    public static final String ID = "org.copperbook.office.editor.month-in-figures";
 
     private static final String[] FIGURES = {"month.what", "month.of", "month.count", "month.amount"};
     private static final String[] JOBS = {"month.job", "month.customer", "month.machine", "month.amount"};
