@@ -20,12 +20,12 @@ import org.copperbook.jobs.report.BoardStep;
 import org.copperbook.jobs.report.Workload;
 import org.copperbook.jobs.shop.Capacities;
 import org.copperbook.office.Quotes;
+import org.copperbook.office.SinglePageEditor;
 import org.copperbook.store.BoardRow;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.Saved;
 import org.copperbook.store.StoreException;
 import org.eclipse.core.runtime.ILog;
-import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -35,12 +35,9 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.ui.IEditorInput;
-import org.eclipse.ui.IEditorSite;
-import org.eclipse.ui.part.EditorPart;
 
 /** Where every job stands: as a board, as a list, and as hours ahead of each trade. Kept up with every save. */
-public final class BoardEditor extends EditorPart {
+public final class BoardEditor extends SinglePageEditor {
 
     public static final String ID = "org.copperbook.office.editor.where-jobs-stand";
 
@@ -63,13 +60,6 @@ public final class BoardEditor extends EditorPart {
     private ListPane list;
     private WorkloadPane load;
     private boolean shown;
-
-    @Override
-    public void init(IEditorSite site, IEditorInput input) {
-        setSite(site);
-        setInput(input);
-        setPartName(input.getName());
-    }
 
     @Override
     public void createPartControl(Composite parent) {
@@ -124,26 +114,6 @@ public final class BoardEditor extends EditorPart {
         }
         background.shutdownNow();
         super.dispose();
-    }
-
-    @Override
-    public void doSave(IProgressMonitor monitor) {
-        // Nothing is typed here that is not kept at once.
-    }
-
-    @Override
-    public void doSaveAs() {
-        throw new UnsupportedOperationException("the board is not saved");
-    }
-
-    @Override
-    public boolean isDirty() {
-        return false;
-    }
-
-    @Override
-    public boolean isSaveAsAllowed() {
-        return false;
     }
 
     private record Read(Map<BoardStep, Integer> counts, int late, int waiting, int undated, Workload load) {

@@ -21,11 +21,11 @@ import org.copperbook.jobs.report.MonthEntry;
 import org.copperbook.jobs.report.MonthReport;
 import org.copperbook.jobs.report.MonthWords;
 import org.copperbook.office.Quotes;
+import org.copperbook.office.SinglePageEditor;
 import org.copperbook.sheets.MonthWorkbook;
 import org.copperbook.sheets.WorkbookNotWrittenException;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.StoreException;
-import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -40,15 +40,12 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.IEditorInput;
-import org.eclipse.ui.IEditorSite;
-import org.eclipse.ui.part.EditorPart;
 
 /**
  * A month in figures: the figures above, below them the jobs behind the one marked. Enter on a job opens it, Ctrl+C copies a
  * table, the whole goes into a workbook.
  */
-public final class MonthEditor extends EditorPart {
+public final class MonthEditor extends SinglePageEditor {
 
     public static final String ID = "org.copperbook.office.editor.month-in-figures";
 
@@ -71,13 +68,6 @@ public final class MonthEditor extends EditorPart {
     private MonthReport report;
     private List<MonthEntry> entries = List.of();
     private int asked;
-
-    @Override
-    public void init(IEditorSite site, IEditorInput input) {
-        setSite(site);
-        setInput(input);
-        setPartName(input.getName());
-    }
 
     @Override
     public void createPartControl(Composite parent) {
@@ -141,26 +131,6 @@ public final class MonthEditor extends EditorPart {
             }
         });
         return t;
-    }
-
-    @Override
-    public boolean isDirty() {
-        return false;
-    }
-
-    @Override
-    public boolean isSaveAsAllowed() {
-        return false;
-    }
-
-    @Override
-    public void doSave(IProgressMonitor monitor) {
-        // There is nothing to save: it shows what others saved.
-    }
-
-    @Override
-    public void doSaveAs() {
-        throw new UnsupportedOperationException("figures are written as a workbook");
     }
 
     @Override
