@@ -126,7 +126,7 @@ public final class HeaderGuess {
     }
 
     /** Lower case without accents and signs: "Slot-depth [mm]" and "slot depth mm" are the same. */
-    static String folded(String text) {
+    public static String folded(String text) {
         String apart = Normalizer.normalize(text, Normalizer.Form.NFKD).replaceAll("\\p{M}+", "");
         return NOT_WORD.matcher(apart.toLowerCase(Locale.ROOT)).replaceAll(" ").strip();
     }

@@ -10,6 +10,7 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.model.SharedStrings;
 import org.apache.poi.xssf.model.StylesTable;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFRichTextString;
 import org.xml.sax.Attributes;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
@@ -164,12 +165,18 @@ final class SheetRows extends DefaultHandler {
         String text = value.toString();
         return switch (type) {
             case "s" -> TableCell.text(shared(text));
-            case "inlineStr", "str" -> formula && !valued ? broken("cell.no-result") : TableCell.text(text.strip());
+            case "inlineStr", "str" -> formula && !valued ? broken("cell.no-result")
+                    : TableCell.text(unescaped(text).strip());
             case "b" -> TableCell.text("1".equals(text) ? "true" : "false");
             case "e" -> new TableCell(CardWords.say("cell.error", text), TableCell.Kind.BROKEN);
             case "d" -> new TableCell(text.length() > 10 ? text.substring(0, 10) : text, TableCell.Kind.DATE);
             default -> number(text);
         };
+    }
+
+    /** The text behind escapes like _x000D_ (ECMA-376 part 1, 22.9.2.19). */
+    private static String unescaped(String text) {
+        return text.contains("_x") ? new XSSFRichTextString(text).getString() : text;
     }
 
     private TableCell number(String text) {

@@ -1,0 +1,19 @@
+package org.copperbook.sheets.registers;
+
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.ResourceBundle;
+
+/** The texts of this package, from a message bundle. */
+final class RegisterWords {
+
+    private static final String BUNDLE = "org.copperbook.sheets.registers.registers";
+
+    private RegisterWords() {
+    }
+
+    static String say(String key, Object... args) {
+        return new MessageFormat(ResourceBundle.getBundle(BUNDLE, Locale.getDefault(),
+                RegisterWords.class.getClassLoader()).getString(key), Locale.getDefault()).format(args);
+    }
+}
