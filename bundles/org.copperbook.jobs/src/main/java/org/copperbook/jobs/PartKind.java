@@ -21,6 +21,7 @@ import org.copperbook.jobs.shop.Staff;
 import org.copperbook.jobs.shop.WireStock;
 import org.copperbook.jobs.shop.Workshop;
 import org.copperbook.jobs.signoff.SignOffs;
+import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.winding.OldCard;
 import org.copperbook.jobs.winding.WindingData;
 
@@ -44,6 +45,7 @@ public enum PartKind {
     WORKSHOP("workshop", Workshop.class, false),
     INSTRUMENTS("instruments", Instruments.class, false),
     WIRE_STOCK("wire-stock", WireStock.class, false),
+    STOCK_ITEM("stock-item", StockItem.class, true),
     CAPACITIES("capacities", Capacities.class, false),
     LIMITS("limits", LimitProfile.class, false),
     FAULT_TABLES("fault-tables", FaultTables.class, false),

@@ -20,6 +20,7 @@ import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.store.memory.WindingMemory;
 import org.copperbook.store.people.Accounts;
+import org.copperbook.store.stock.Stock;
 
 /**
  * Keeps the jobs of a workshop. Saving appends a revision of one part and returns only when it is durable; no revision
@@ -174,6 +175,9 @@ public interface JobStore extends AutoCloseable {
      * {@link #takeInArchive} needs an empty store: both ask nobody.
      */
     Accounts accounts();
+
+    /** What is on the shelf. */
+    Stock stock();
 
     /** The windings the workshop has had. */
     WindingMemory memory();

@@ -47,6 +47,8 @@ public class StoreException extends RuntimeException {
         NOT_ALLOWED,
         /** The new secret is too short or too long. */
         BAD_SECRET,
+        /** Stock cannot be moved or described so; the message says what can be done. */
+        STOCK,
         /** A text holds a character that this engine cannot keep. */
         BAD_TEXT,
         /** Reading or writing failed for another reason. */

@@ -1,6 +1,7 @@
 package org.copperbook.jobs.rights;
 
 import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.stock.StockMovement;
 
 /** What somebody may do to the workshop's record. Reading is no right: who can open the store can read it. */
 public enum Right {
@@ -19,6 +20,10 @@ public enum Right {
     ISSUE_COPIES,
     KEEP_INSTRUMENTS,
     KEEP_WIRE_STOCK,
+    /** Take stock for a job and put back what is left over. */
+    ISSUE_STOCK,
+    /** Receive, reserve and count stock, and change what is kept in stock and at what price. */
+    KEEP_STOCK,
     /** Say how many hours a week each trade can work. */
     KEEP_CAPACITIES,
     /** Set the limits and the tables of the fault finder. */
@@ -36,7 +41,7 @@ public enum Right {
     /** Erase a name or a photo for good. */
     ERASE;
 
-    /** The right that saving a part needs. */
+    /** The right that saving a part needs; what more a movement of stock or a change of its description needs, it asks for. */
     public static Right toSave(PartKind kind) {
         return switch (kind) {
             case BOOKING, STANDING -> BOOK_IN;
@@ -49,10 +54,19 @@ public enum Right {
             case WORKSHOP -> SET_UP_WORKSHOP;
             case INSTRUMENTS -> KEEP_INSTRUMENTS;
             case WIRE_STOCK -> KEEP_WIRE_STOCK;
+            case STOCK_ITEM -> ISSUE_STOCK;
             case CAPACITIES -> KEEP_CAPACITIES;
             case LIMITS, FAULT_TABLES -> SET_LIMITS;
             case STAFF -> KEEP_PEOPLE;
             case OLD_CARD -> TAKE_IN_CARDS;
+        };
+    }
+
+    /** The right that a movement of stock needs. */
+    public static Right toMove(StockMovement.Kind kind) {
+        return switch (kind) {
+            case ISSUE, RETURN -> ISSUE_STOCK;
+            case RECEIVE, RESERVE, RELEASE, ADJUST -> KEEP_STOCK;
         };
     }
 }

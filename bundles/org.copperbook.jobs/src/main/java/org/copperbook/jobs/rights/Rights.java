@@ -39,6 +39,8 @@ public final class Rights {
         TABLE.put(Right.ISSUE_COPIES, EnumSet.allOf(Role.class));
         TABLE.put(Right.KEEP_INSTRUMENTS, EnumSet.of(FOREMAN, TESTER, QUALITY_CHECKER, OWNER));
         TABLE.put(Right.KEEP_WIRE_STOCK, EnumSet.of(FOREMAN, WINDER, OFFICE, OWNER));
+        TABLE.put(Right.ISSUE_STOCK, EnumSet.of(FOREMAN, WINDER, TESTER, OFFICE, OWNER));
+        TABLE.put(Right.KEEP_STOCK, EnumSet.of(FOREMAN, OFFICE, OWNER));
         TABLE.put(Right.KEEP_CAPACITIES, EnumSet.of(FOREMAN, OFFICE, OWNER));
         TABLE.put(Right.SET_LIMITS, EnumSet.of(QUALITY_CHECKER, OWNER));
         TABLE.put(Right.SET_UP_WORKSHOP, EnumSet.of(OWNER));

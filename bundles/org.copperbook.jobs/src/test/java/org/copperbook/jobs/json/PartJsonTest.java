@@ -25,6 +25,9 @@ class PartJsonTest {
             + "'parts':[{'name':'fan','received':true,'colour':'grey'}],'shelf':{'row':4,'bay':'C'}}",
         "winding/main-stator | {'schema':1,'role':'main-stator','asWound':false,'slots':48,"
             + "'groups':[{'number':1,'phase':'U','coils':[{'goSlot':1,'returnSlot':11,'turns':5,'tape':'glass'}]}]}",
+        "stock-item/w-1.00 | {'schema':1,'code':'W-1.00','kind':'WIRE','name':'Wire','size':'1.00 mm','grade':2,'unit':'KG',"
+            + "'onHand':9.5,'reserved':{'j1':2.25},'movement':{'id':'m1','kind':'RESERVE','quantity':2.25,'unit':'KG',"
+            + "'job':'j1','at':'2026-03-02T08:15:00Z','scale':'B'},'bin':{'row':4}}",
         "inspection | {'schema':1,'readings':[{'id':'r1','quantity':'RESISTANCE','place':{'winding':'main-stator',"
             + "'kind':'TERMINAL_PAIR','mark':'U-V'},'observed':{'kind':'ABOVE_RANGE'},'probe':'long'}]}"})
     void everyFieldOfANewerVersionSurvivesARoundTrip(String key, String text) throws Exception {

@@ -33,6 +33,8 @@ class RightsTest {
             ISSUE_COPIES      x x x x x x
             KEEP_INSTRUMENTS  x . x x . x
             KEEP_WIRE_STOCK   x x . . x x
+            ISSUE_STOCK       x x x . x x
+            KEEP_STOCK        x . . . x x
             KEEP_CAPACITIES   x . . . x x
             SET_LIMITS        . . . x . x
             SET_UP_WORKSHOP   . . . . . x

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.check.CountsGuard;
 import org.copperbook.jobs.check.SignOffsGuard;
 import org.copperbook.jobs.rights.Right;
@@ -103,7 +104,10 @@ final class Guard {
             may(c, Right.TAKE_IN_JOBS, who);
         }
         for (PartKey key : intake.shopParts().keySet()) {
-            may(c, Right.toSave(key.kind()), who);
+            may(c, key.kind() == PartKind.STOCK_ITEM ? Right.KEEP_STOCK : Right.toSave(key.kind()), who);
+        }
+        if (!intake.stockMoves().isEmpty()) {
+            may(c, Right.KEEP_STOCK, who);
         }
         for (Person p : intake.people()) {
             may(c, Right.KEEP_PEOPLE, who);

@@ -48,6 +48,7 @@ import org.copperbook.store.StoreOptions;
 import org.copperbook.store.StoreText;
 import org.copperbook.store.memory.WindingMemory;
 import org.copperbook.store.people.Accounts;
+import org.copperbook.store.stock.Stock;
 
 /** The store over a database engine with SQL. */
 public final class JdbcJobStore implements JobStore {
@@ -64,6 +65,7 @@ public final class JdbcJobStore implements JobStore {
     private final Accounts accounts;
     private final Listeners listeners = new Listeners();
     private final ChangeWatch watch;
+    private final Stock stock;
     private final WindingMemory memory;
 
     /**
@@ -105,8 +107,15 @@ public final class JdbcJobStore implements JobStore {
                 != RegisterEntry.EDITION) {
             rebuildRegister();
         }
+        if (writable && database.read(c -> tables.settings().number(c, SettingTable.STOCK_EDITION)) != StockTable.EDITION) {
+            database.write(c -> {
+                writing.stock().rebuild(c);
+                return null;
+            });
+        }
         watch = new ChangeWatch(database, tables, listeners, options.lookForChangesEvery());
         accounts = new JdbcAccounts(database, watch, listeners, tables, guard, staff, writing);
+        stock = new JdbcStock(database, tables, reading, writing, guard, watch, listeners);
         memory = new JdbcWindingMemory(database, tables.pastWindings(), writing, guard, watch, listeners);
         if (writable && database.read(c -> tables.settings().number(c, SettingTable.PAST_WINDINGS_EDITION))
                 != PastWindingEntry.EDITION) {
@@ -132,6 +141,9 @@ public final class JdbcJobStore implements JobStore {
     @Override
     public Saved save(String jobId, PartKey key, Part part, int basedOnRevision, String who, String why) {
         fits(SHOP.equals(jobId), key, part);
+        if (key.kind() == PartKind.STOCK_ITEM) {
+            throw new IllegalArgumentException(key + " is moved and described, see stock()");
+        }
         named(who);
         String reason = why == null ? "" : why;
         Saved saved = watch.write(c -> {
@@ -313,6 +325,11 @@ public final class JdbcJobStore implements JobStore {
     }
 
     @Override
+    public Stock stock() {
+        return stock;
+    }
+
+    @Override
     public WindingMemory memory() {
         return memory;
     }
@@ -371,6 +388,7 @@ public final class JdbcJobStore implements JobStore {
             tables.personal().names(c);
             writing.rebuildRegister(c);
             writing.rebuildPastWindings(c);
+            writing.stock().rebuild(c);
             return archive;
         });
     }
@@ -417,7 +435,7 @@ public final class JdbcJobStore implements JobStore {
         return Staff.of(tables.people().all(c).values()).members().keySet();
     }
 
-    private static void named(String who) {
+    static void named(String who) {
         if (who == null || who.isBlank()) {
             throw new IllegalArgumentException("every save needs the key of the person who saves");
         }

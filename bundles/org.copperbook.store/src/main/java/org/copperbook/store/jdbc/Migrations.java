@@ -35,7 +35,7 @@ public record Migrations(String engine, List<String> steps) {
     public static final List<String> ALL = List.of("0001-jobs-and-revisions", "0002-past-windings",
             "0003-personal-data", "0004-month-facts", "0005-past-windings-by-size", "0006-accounts",
             "0007-register-by-text", "0008-past-windings-by-kind",
-            "0009-board");
+            "0009-board", "0010-stock");
 
     private record Step(String name, String checksum) {
     }

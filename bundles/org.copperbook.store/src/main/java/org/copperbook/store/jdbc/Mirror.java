@@ -190,6 +190,9 @@ public final class Mirror {
             } else if (!JobStore.SHOP.equals(r.jobId())) {
                 jobs.add(r.jobId());
             }
+            if (StockWriting.isItem(r)) {
+                to.writing().stock().note(c, r);
+            }
             for (String key : t.privateText().mentioned(r.part(), r.json())) {
                 t.personal().use(c, key, r.jobId());
             }

@@ -29,6 +29,8 @@ import org.copperbook.jobs.shop.Instruments;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.jobs.shop.WireStock;
 import org.copperbook.jobs.shop.Workshop;
+import org.copperbook.jobs.stock.StockItem;
+import org.copperbook.jobs.stock.WireOnShelf;
 import org.copperbook.jobs.winding.OldCard;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.LotSearch;
@@ -121,17 +123,40 @@ final class Reading {
     }
 
     Shop shop(Connection c) throws SQLException {
-        Map<PartKey, Saved> parts = currentParts(c, JobStore.SHOP);
         return new Shop(
-                part(parts, PartKind.WORKSHOP, Workshop.class).orElseGet(Reading::workshop),
-                part(parts, PartKind.INSTRUMENTS, Instruments.class)
+                ofShop(c, PartKind.WORKSHOP, Workshop.class).orElseGet(Reading::workshop),
+                ofShop(c, PartKind.INSTRUMENTS, Instruments.class)
                         .orElseGet(() -> new Instruments(Instruments.SCHEMA, List.of(), Map.of())),
-                part(parts, PartKind.WIRE_STOCK, WireStock.class)
-                        .orElseGet(() -> new WireStock(WireStock.SCHEMA, List.of(), Map.of())),
-                part(parts, PartKind.LIMITS, LimitProfile.class).map(own -> own.laidOn(shipped)).orElse(shipped),
-                part(parts, PartKind.FAULT_TABLES, FaultTables.class).orElse(shippedFaults),
-                part(parts, PartKind.CHECKLIST, ChecklistTemplate.class).orElse(null),
+                wire(c),
+                ofShop(c, PartKind.LIMITS, LimitProfile.class).map(own -> own.laidOn(shipped)).orElse(shipped),
+                ofShop(c, PartKind.FAULT_TABLES, FaultTables.class).orElse(shippedFaults),
+                ofShop(c, PartKind.CHECKLIST, ChecklistTemplate.class).orElse(null),
                 tables.people().all(c));
+    }
+
+    /** The wire among the items in stock; the older list while there is no such item. */
+    private WireStock wire(Connection c) throws SQLException {
+        List<StockItem> items = new ArrayList<>();
+        for (Revision r : tables.stock().items(c, StockItem.Kind.WIRE)) {
+            items.add((StockItem) saved(c, r).part());
+        }
+        Optional<WireStock> wire = WireOnShelf.of(items);
+        return wire.isPresent() ? wire.get() : ofShop(c, PartKind.WIRE_STOCK, WireStock.class)
+                .orElseGet(() -> new WireStock(WireStock.SCHEMA, List.of(), Map.of()));
+    }
+
+    /** Every item in stock as it stands, by code. */
+    List<Saved> stockItems(Connection c) throws SQLException {
+        List<Saved> items = new ArrayList<>();
+        for (Revision r : tables.stock().items(c)) {
+            items.add(saved(c, r));
+        }
+        return items;
+    }
+
+    /** A revision of a part that this version can name. */
+    Saved saved(Connection c, Revision r) throws SQLException {
+        return saved(c, PartKey.parse(r.part()), r);
     }
 
     /** The pattern by which the shop numbers its jobs. */
@@ -196,8 +221,8 @@ final class Reading {
         return new Readable(parts, revisions, changed);
     }
 
-    private static <T extends Part> Optional<T> part(Map<PartKey, Saved> parts, PartKind kind, Class<T> type) {
-        return Optional.ofNullable(parts.get(PartKey.of(kind))).map(s -> type.cast(s.part()));
+    private <T extends Part> Optional<T> ofShop(Connection c, PartKind kind, Class<T> type) throws SQLException {
+        return current(c, JobStore.SHOP, PartKey.of(kind)).map(s -> type.cast(s.part()));
     }
 
     private static Workshop workshop() {

@@ -17,8 +17,9 @@ import org.copperbook.store.Revision;
 /** The chained revisions. */
 final class RevisionTable {
 
-    private static final String COLUMNS =
+    static final String COLUMNS =
             "r.sequence, r.job_id, r.part, r.revision, r.saved_at, r.who, r.why, r.json, r.previous_hash, r.hash";
+    private static final int AT_ONCE = 1000;
     private static final String LATEST_OF_JOB = "SELECT " + COLUMNS + " FROM revision r WHERE r.job_id = ? AND"
             + " r.revision = (SELECT MAX(l.revision) FROM revision l WHERE l.job_id = r.job_id AND l.part = r.part)";
 
@@ -149,6 +150,33 @@ final class RevisionTable {
         }
     }
 
+    /** What is done with a revision. */
+    interface EachRevision {
+        void take(Revision r) throws SQLException;
+    }
+
+    /** Hands over every revision of the parts of a kind in a job, in the order of the chain. */
+    void eachRevision(Connection c, String jobId, String kind, EachRevision each) throws SQLException {
+        for (long after = 0; ; ) {
+            List<Revision> some;
+            try (PreparedStatement q = c.prepareStatement("SELECT " + COLUMNS + " FROM revision r WHERE r.sequence > ? AND"
+                    + " r.job_id = ? AND r.part LIKE ? ORDER BY r.sequence LIMIT ?")) {
+                q.setLong(1, after);
+                q.setString(2, jobId);
+                q.setString(3, kind + "/%");
+                q.setInt(4, AT_ONCE);
+                some = list(q);
+            }
+            for (Revision r : some) {
+                each.take(r);
+            }
+            if (some.size() < AT_ONCE) {
+                return;
+            }
+            after = some.get(some.size() - 1).sequence();
+        }
+    }
+
     /** How many revisions have a name as plain text, in any field. */
     int saying(Connection c, String name) throws SQLException {
         String quoted = TextNode.valueOf(name).toString();
@@ -204,7 +232,7 @@ final class RevisionTable {
         return found;
     }
 
-    private static List<Revision> list(PreparedStatement q) throws SQLException {
+    static List<Revision> list(PreparedStatement q) throws SQLException {
         List<Revision> found = new ArrayList<>();
         try (ResultSet r = q.executeQuery()) {
             while (r.next()) {
@@ -215,7 +243,7 @@ final class RevisionTable {
     }
 
     /** The revision in the current row of a query over {@link #COLUMNS}. */
-    private static Revision row(ResultSet r) throws SQLException {
+    static Revision row(ResultSet r) throws SQLException {
         return new Revision(r.getLong(1), r.getString(2), r.getString(3), r.getInt(4), time(r.getString(5)),
                 r.getString(6), r.getString(7), r.getString(8), r.getString(9), r.getString(10));
     }

@@ -13,6 +13,7 @@ final class SettingTable {
     static final String COPIED_PEOPLE = "copied-people";
     static final String PERSONAL_EDITION = "personal-edition";
     static final String PAST_WINDINGS_EDITION = "past-windings-edition";
+    static final String STOCK_EDITION = "stock-edition";
     static final String REGISTER_EDITION = "register-edition";
 
     void put(Connection c, String name, String value) throws SQLException {

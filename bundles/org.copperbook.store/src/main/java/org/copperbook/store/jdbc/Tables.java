@@ -5,7 +5,8 @@ import org.copperbook.jobs.json.PartJson;
 /** The store's tables, each behind the few statements it needs. */
 record Tables(JobTable jobs, RevisionTable revisions, NumberSeries numbers, PersonTable people, PhotoTable photos,
         RegisterTable register, PastWindingTable pastWindings, SettingTable settings,
-        PersonalTable personal, PrivateText privateText, MonthTable months, BoardTable board, AccountTable accounts) {
+        PersonalTable personal, PrivateText privateText, MonthTable months, BoardTable board, AccountTable accounts,
+        StockTable stock) {
 
     /** @param textList as {@link Database#hasRegisterText} */
     static Tables with(PartJson json, boolean textList) {
@@ -14,6 +15,7 @@ record Tables(JobTable jobs, RevisionTable revisions, NumberSeries numbers, Pers
         PersonalTable personal = new PersonalTable(settings);
         return new Tables(jobs, new RevisionTable(), new NumberSeries(jobs), new PersonTable(json, settings, personal),
                 new PhotoTable(), new RegisterTable(textList), new PastWindingTable(), settings, personal,
-                new PrivateText(personal, json), new MonthTable(), new BoardTable(), new AccountTable());
+                new PrivateText(personal, json), new MonthTable(), new BoardTable(), new AccountTable(),
+                new StockTable());
     }
 }

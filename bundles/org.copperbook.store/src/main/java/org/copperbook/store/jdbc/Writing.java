@@ -20,6 +20,7 @@ import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.report.MonthFacts;
 import org.copperbook.jobs.shop.Person;
+import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.winding.OldCard;
 import org.copperbook.store.ConflictException;
 import org.copperbook.store.Intake;
@@ -43,6 +44,7 @@ final class Writing {
     private final StaffRecord staff;
     private final StageOf stageOf;
     private final Clock clock;
+    private final StockWriting stock;
 
     Writing(Tables tables, Reading reading, PartJson json, StaffRecord staff, StageOf stageOf, Clock clock) {
         this.tables = tables;
@@ -51,6 +53,12 @@ final class Writing {
         this.staff = staff;
         this.stageOf = stageOf;
         this.clock = clock;
+        stock = new StockWriting(tables, reading, json,
+                (c, key, part, revision, who, why) -> append(c, JobStore.SHOP, "", key, part, revision, who, why));
+    }
+
+    StockWriting stock() {
+        return stock;
     }
 
     JobHandle create(Connection c, String jobId, Booking booking, String who) throws SQLException {
@@ -94,6 +102,10 @@ final class Writing {
             tables.photos().put(c, photo, now());
         }
         for (Map.Entry<PartKey, Part> e : new TreeMap<>(intake.shopParts()).entrySet()) {
+            if (e.getValue() instanceof StockItem item) {
+                stock.takeIn(c, e.getKey(), item, who, why);
+                continue;
+            }
             int latest = tables.revisions().latest(c, JobStore.SHOP, e.getKey().toString()).map(Revision::revision)
                     .orElse(0);
             append(c, JobStore.SHOP, "", e.getKey(), e.getValue(), latest + 1, who, why);
@@ -111,6 +123,7 @@ final class Writing {
             remember(c, PastWindingEntry.of(new Job(handle.id(), handle.number(), job.parts()), Map.of(), changed));
             handles.add(handle);
         }
+        stock.move(c, intake.stockMoves(), who);
         return handles;
     }
 
@@ -201,8 +214,12 @@ final class Writing {
 
     private Saved append(Connection c, String jobId, String number, PartKey key, Part part, int revision, String who,
             String why) throws SQLException {
-        return new Saved(key, part, tables.revisions().append(c, jobId, number, key.toString(), revision, now(), who,
+        Saved saved = new Saved(key, part, tables.revisions().append(c, jobId, number, key.toString(), revision, now(), who,
                 why, tables.privateText().chained(c, jobId, key, json.write(part))));
+        if (part instanceof StockItem item) {
+            tables.stock().note(c, saved.revision(), item);
+        }
+        return saved;
     }
 
     private void register(Connection c, JobHandle job) throws SQLException {

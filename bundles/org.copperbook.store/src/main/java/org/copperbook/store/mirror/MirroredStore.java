@@ -51,6 +51,7 @@ import org.copperbook.store.jdbc.Mirror;
 import org.copperbook.store.memory.WindingMemory;
 import org.copperbook.store.people.Accounts;
 import org.copperbook.store.sqlite.SqliteJobStore;
+import org.copperbook.store.stock.Stock;
 
 /**
  * A store on a server with a copy in a local file. While the server answers everything goes there, and the copy follows. When
@@ -80,6 +81,7 @@ public final class MirroredStore implements JobStore {
         return t;
     });
     private final Accounts accounts = new MirroredAccounts(this);
+    private final Stock stock = new MirroredStock(this);
     private final WindingMemory memory = new MirroredMemory(this);
     private volatile JobStore copy;
     private volatile JobStore server;
@@ -475,6 +477,11 @@ public final class MirroredStore implements JobStore {
     @Override
     public Accounts accounts() {
         return accounts;
+    }
+
+    @Override
+    public Stock stock() {
+        return stock;
     }
 
     @Override

@@ -31,12 +31,13 @@ public final class DatabaseRoles {
 
     /** Tables derived from the record, which every save brings up to date. */
     static final List<String> DERIVED = List.of("register", "past_winding", "month_fact", "work_ahead",
-            "person_use");
+            "person_use", "stock_item", "stock_move");
     /** Tables kept for good, each with rights of its own. */
     static final List<String> KEPT = List.of("job", "revision", "chain_head", "number_series", "person", "photo", "setting",
             "person_key", "private_name", "erased", "account", "schema_step");
     /** Marks of the store that every save or rebuilding may move. */
-    private static final String MARKS = "'people-changes', 'register-edition', 'past-windings-edition'";
+    private static final String MARKS = "'people-changes', 'register-edition', 'past-windings-edition',"
+            + " 'stock-edition'";
     private static final String END = "head_is_the_last_revision";
     private static final int PATIENCE_SECONDS = 10;
     private static final String POLICY = "copperbook_";

@@ -237,7 +237,7 @@ class ErasureTest {
         String chained = "{\"schema\":1,\"customer\":\"" + CUSTOMER + "\",\"contactKey\":\"k1\"}";
         try (Connection c = DriverManager.getConnection("jdbc:sqlite:" + file); Statement s = c.createStatement()) {
             for (String later : List.of("person_key", "private_name", "person_use", "erased",
-                    "month_fact", "account", "register_text", "work_ahead")) {
+                    "month_fact", "account", "register_text", "work_ahead", "stock_move", "stock_item")) {
                 s.executeUpdate("DROP TABLE " + later);
             }
             s.executeUpdate("DROP INDEX past_winding_by_kind_and_bore");

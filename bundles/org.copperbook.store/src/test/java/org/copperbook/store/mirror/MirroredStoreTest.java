@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -20,6 +21,9 @@ import java.util.function.BooleanSupplier;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.signoff.Role;
+import org.copperbook.jobs.stock.StockItem;
+import org.copperbook.jobs.stock.StockMovement;
+import org.copperbook.jobs.stock.StockUnit;
 import org.copperbook.store.Change;
 import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
@@ -32,6 +36,7 @@ import org.copperbook.store.engines.TestServer;
 import org.copperbook.store.postgres.PostgresJobStore;
 import org.copperbook.store.postgres.ServerConnection;
 import org.copperbook.store.sqlite.SqliteJobStore;
+import org.copperbook.store.stock.StockMove;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -91,6 +96,10 @@ class MirroredStoreTest {
         JobHandle job = store.create(booking("Harbour Ice"), "ada");
         store.save(job.id(), Sample.NAMEPLATE, Sample.nameplate("A-1"), 0, "ada", "");
         store.create(booking("Mill Lane Bakery"), "ada");
+        store.stock().describe(StockItem.of("6205", StockItem.Kind.BEARING, "Bearing", StockUnit.PC), null, "ada", "");
+        store.stock().move(List.of(new StockMove("6205", StockMovement.of(StockMovement.Kind.RECEIVE, BigDecimal.TEN, null,
+                null)), new StockMove("6205", StockMovement.of(StockMovement.Kind.ISSUE, BigDecimal.ONE, job.id(), null))),
+                "ada");
         store.follow();
         return job;
     }
@@ -101,6 +110,9 @@ class MirroredStoreTest {
         try (JobStore copy = SqliteJobStore.open(store.copyFile())) {
             assertEquals(store.chainEnd(), copy.chainEnd());
             assertEquals(store.register(RegisterQuery.first(9)), copy.register(RegisterQuery.first(9)));
+            assertEquals(store.stock().items(), copy.stock().items());
+            assertEquals(store.stock().ledger("6205", 9), copy.stock().ledger("6205", 9));
+            assertEquals(2, copy.stock().ledger("6205", 9).size());
             assertEquals(store.persons(), copy.persons());
             assertEquals(store.privateNames(), copy.privateNames());
             assertTrue(copy.audit().passed(), () -> copy.audit().toString());

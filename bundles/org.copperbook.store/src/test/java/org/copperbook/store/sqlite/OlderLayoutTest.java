@@ -39,7 +39,7 @@ class OlderLayoutTest {
             s.executeUpdate("CREATE TRIGGER job_stays BEFORE DELETE ON job\n"
                     + "BEGIN SELECT RAISE(ABORT, 'a job is never removed'); END");
             for (String later : List.of("person_key", "private_name", "person_use", "erased", "month_fact", "account",
-                    "register_text", "work_ahead")) {
+                    "register_text", "work_ahead", "stock_move", "stock_item")) {
                 s.executeUpdate("DROP TABLE " + later);
             }
             s.executeUpdate("DELETE FROM schema_step WHERE name NOT LIKE '0001%'");

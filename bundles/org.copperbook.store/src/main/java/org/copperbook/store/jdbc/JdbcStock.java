@@ -1,0 +1,114 @@
+package org.copperbook.store.jdbc;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.rights.Right;
+import org.copperbook.jobs.stock.StockItem;
+import org.copperbook.store.Change;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.Saved;
+import org.copperbook.store.stock.Stock;
+import org.copperbook.store.stock.StockEntry;
+import org.copperbook.store.stock.StockMove;
+
+/** Stock over a database engine with SQL. */
+final class JdbcStock implements Stock {
+
+    private final Database database;
+    private final Tables tables;
+    private final Reading reading;
+    private final Writing writing;
+    private final Guard guard;
+    private final ChangeWatch watch;
+    private final Listeners listeners;
+
+    JdbcStock(Database database, Tables tables, Reading reading, Writing writing, Guard guard, ChangeWatch watch,
+            Listeners listeners) {
+        this.database = database;
+        this.tables = tables;
+        this.reading = reading;
+        this.writing = writing;
+        this.guard = guard;
+        this.watch = watch;
+        this.listeners = listeners;
+    }
+
+    @Override
+    public List<Saved> items() {
+        return database.read(reading::stockItems);
+    }
+
+    @Override
+    public Optional<Saved> item(String code) {
+        return StockItem.isCode(code) ? database.read(c -> reading.current(c, JobStore.SHOP, StockItem.key(code)))
+                : Optional.empty();
+    }
+
+    @Override
+    public Saved describe(StockItem item, StockItem before, String who, String why) {
+        item.key();
+        JdbcJobStore.named(who);
+        Saved saved = watch.write(c -> {
+            guard.may(c, Right.KEEP_STOCK, who);
+            return writing.stock().describe(c, item, before, who, why == null ? "" : why);
+        });
+        tell(List.of(saved));
+        return saved;
+    }
+
+    @Override
+    public List<Saved> move(List<StockMove> moves, String who) {
+        JdbcJobStore.named(who);
+        List<Saved> moved = watch.write(c -> {
+            for (StockMove m : moves) {
+                guard.may(c, Right.toMove(m.movement().kind()), who);
+            }
+            return writing.stock().move(c, moves, who);
+        });
+        tell(moved);
+        return moved;
+    }
+
+    @Override
+    public List<StockEntry> ledger(String code, int most) {
+        return StockItem.isCode(code)
+                ? database.read(c -> entries(c, tables.stock().ledger(c, StockItem.key(code).toString(), most))) : List.of();
+    }
+
+    @Override
+    public List<StockEntry> movesFor(String jobId) {
+        return database.read(c -> entries(c, tables.stock().movesFor(c, jobId)));
+    }
+
+    @Override
+    public List<Saved> takeOverWire(String name, String who, String why) {
+        JdbcJobStore.named(who);
+        List<Saved> made = watch.write(c -> {
+            guard.may(c, Right.KEEP_STOCK, who);
+            return writing.stock().takeOverWire(c, name, who, why == null ? "" : why);
+        });
+        if (!made.isEmpty()) {
+            tell(made);
+            listeners.tell(new Change(JobStore.SHOP, PartKind.WIRE_STOCK.word(), false));
+        }
+        return made;
+    }
+
+    private List<StockEntry> entries(Connection c, List<StockTable.Move> moves) throws SQLException {
+        List<StockEntry> entries = new ArrayList<>();
+        for (StockTable.Move m : moves) {
+            entries.add(new StockEntry((StockItem) reading.saved(c, m.revision()).part(), m.revision().savedAt(),
+                    m.revision().who(), m.undone()));
+        }
+        return entries;
+    }
+
+    private void tell(List<Saved> saved) {
+        saved.stream().map(s -> s.key().toString()).distinct()
+                .forEach(part -> listeners.tell(new Change(JobStore.SHOP, part, false)));
+    }
+}
