@@ -3,6 +3,7 @@ package org.copperbook.jobs;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.booking.Standing;
 import org.copperbook.jobs.core.CoreTest;
+import org.copperbook.jobs.customer.Customer;
 import org.copperbook.jobs.faults.FaultFinding;
 import org.copperbook.jobs.faults.FaultTables;
 import org.copperbook.jobs.impregnation.Impregnation;
@@ -17,6 +18,7 @@ import org.copperbook.jobs.runup.RunUp;
 import org.copperbook.jobs.seal.IssuedCopies;
 import org.copperbook.jobs.shop.Capacities;
 import org.copperbook.jobs.shop.Instruments;
+import org.copperbook.jobs.shop.LabourRates;
 import org.copperbook.jobs.shop.Staff;
 import org.copperbook.jobs.shop.WireStock;
 import org.copperbook.jobs.shop.Workshop;
@@ -47,6 +49,8 @@ public enum PartKind {
     WIRE_STOCK("wire-stock", WireStock.class, false),
     STOCK_ITEM("stock-item", StockItem.class, true),
     CAPACITIES("capacities", Capacities.class, false),
+    LABOUR_RATES("labour-rates", LabourRates.class, false),
+    CUSTOMER("customer", Customer.class, true),
     LIMITS("limits", LimitProfile.class, false),
     FAULT_TABLES("fault-tables", FaultTables.class, false),
     STAFF("staff", Staff.class, false),

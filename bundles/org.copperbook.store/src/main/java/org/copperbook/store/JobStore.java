@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.report.BoardStep;
 import org.copperbook.jobs.report.MonthEntry;
@@ -121,6 +122,17 @@ public interface JobStore extends AutoCloseable {
     default Saved saveShopPart(PartKey key, Part part, int basedOnRevision, String who, String why) {
         return save(SHOP, key, part, basedOnRevision, who, why);
     }
+
+    /**
+     * Appends a revision of each of several of the shop's own parts in one transaction: all of them or none.
+     *
+     * @return what was saved, in the order given
+     * @throws ConflictException when the store's current revision of one is another one; nothing is written
+     */
+    List<Saved> saveShopParts(List<PartSave> parts, String who, String why);
+
+    /** The current revision of each of the shop's own parts of a kind of which there can be many, by name. */
+    List<Saved> shopParts(PartKind kind);
 
     /** The people by key; they stand outside the chain so that they can be erased lawfully. */
     Map<String, Person> persons();

@@ -36,6 +36,7 @@ import org.copperbook.jobs.PhotoRef;
  * @param earlierJob      number of the job this one returns from under warranty
  * @param photos          photos on arrival
  * @param tag             tag fixed to the machine
+ * @param customerKey     key of the customer among the shop's customers, or null for one typed here only
  * @param more            fields of newer versions
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
@@ -43,7 +44,7 @@ public record Booking(int schema, Instant bookedAt, String bookedBy, MachineKind
         String customer, String contactKey, String orderNo, LocalDate promised, Priority priority,
         BigDecimal spendLimit, String arrivedBy, List<ReceivedPart> parts, String transportDamage,
         String reportedFault, List<Hazard> hazards, String hazardNote, Double liftingMassKg, String earlierJob,
-        List<PhotoRef> photos, String tag, @KeepUnknown Map<String, JsonNode> more) implements Part {
+        List<PhotoRef> photos, String tag, String customerKey, @KeepUnknown Map<String, JsonNode> more) implements Part {
 
     public static final int SCHEMA = 1;
 
@@ -55,5 +56,16 @@ public record Booking(int schema, Instant bookedAt, String bookedBy, MachineKind
         hazards = hazards == null ? List.of() : List.copyOf(hazards);
         photos = photos == null ? List.of() : List.copyOf(photos);
         more = more == null ? Map.of() : more;
+    }
+
+    /** A booking whose customer is none of the shop's customers. */
+    public Booking(int schema, Instant bookedAt, String bookedBy, MachineKind machineKind, String machine,
+            String customer, String contactKey, String orderNo, LocalDate promised, Priority priority,
+            BigDecimal spendLimit, String arrivedBy, List<ReceivedPart> parts, String transportDamage,
+            String reportedFault, List<Hazard> hazards, String hazardNote, Double liftingMassKg, String earlierJob,
+            List<PhotoRef> photos, String tag, Map<String, JsonNode> more) {
+        this(schema, bookedAt, bookedBy, machineKind, machine, customer, contactKey, orderNo, promised, priority,
+                spendLimit, arrivedBy, parts, transportDamage, reportedFault, hazards, hazardNote, liftingMassKg, earlierJob,
+                photos, tag, null, more);
     }
 }

@@ -1,7 +1,7 @@
 package org.copperbook.jobs.json;
 
-import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.List;
@@ -10,14 +10,18 @@ import java.util.function.UnaryOperator;
 import org.copperbook.jobs.PartKind;
 
 /**
- * Where names of people are typed into parts: the customer, who may be a private person, and who answered a quote.
- * Everybody else stands in parts as a key. None of these fields is under the seal of a release.
+ * Where people are named in parts: the customer of a booking, who may be a private person, who answered a quote, and what
+ * tells a customer of the shop from others. Everybody else stands in parts as a key. None of these fields is under the
+ * seal of a release.
  */
 public final class PersonalFields {
 
-    private static final Map<PartKind, List<JsonPointer>> FIELDS = Map.of(
-            PartKind.BOOKING, List.of(JsonPointer.compile("/customer")),
-            PartKind.QUOTE, List.of(JsonPointer.compile("/approval/by")));
+    /** Names of fields from the outside in; a star stands for each entry of a list. */
+    private static final Map<PartKind, List<List<String>>> FIELDS = Map.of(
+            PartKind.BOOKING, List.of(List.of("customer")),
+            PartKind.QUOTE, List.of(List.of("approval", "by")),
+            PartKind.CUSTOMER, List.of(List.of("name"), List.of("address"), List.of("phone"), List.of("mail"),
+                    List.of("taxId"), List.of("note"), List.of("contacts", "*")));
 
     private PersonalFields() {
     }
@@ -27,15 +31,39 @@ public final class PersonalFields {
         return FIELDS.containsKey(kind);
     }
 
+    /** The kinds of part that have any. */
+    public static List<PartKind> kinds() {
+        return FIELDS.keySet().stream().sorted().toList();
+    }
+
     /** Puts what the operator makes of each name in its place; fields that are not text, and blank ones, stay. */
     public static void replace(PartKind kind, JsonNode part, UnaryOperator<String> made) {
-        for (JsonPointer field : FIELDS.getOrDefault(kind, List.of())) {
-            if (part.at(field.head()) instanceof ObjectNode in) {
-                String name = field.last().getMatchingProperty();
-                if (in.get(name) instanceof TextNode text && !text.textValue().isBlank()) {
-                    in.put(name, made.apply(text.textValue()));
+        for (List<String> path : FIELDS.getOrDefault(kind, List.of())) {
+            replace(part, path, made);
+        }
+    }
+
+    private static void replace(JsonNode in, List<String> path, UnaryOperator<String> made) {
+        List<String> rest = path.subList(1, path.size());
+        if (in instanceof ObjectNode object) {
+            JsonNode value = object.get(path.get(0));
+            if (!rest.isEmpty() && value != null) {
+                replace(value, rest, made);
+            } else if (isName(value)) {
+                object.put(path.get(0), made.apply(value.textValue()));
+            }
+        } else if (in instanceof ArrayNode list && path.get(0).equals("*")) {
+            for (int i = 0; i < list.size(); i++) {
+                if (!rest.isEmpty()) {
+                    replace(list.get(i), rest, made);
+                } else if (isName(list.get(i))) {
+                    list.set(i, TextNode.valueOf(made.apply(list.get(i).textValue())));
                 }
             }
         }
+    }
+
+    private static boolean isName(JsonNode value) {
+        return value instanceof TextNode text && !text.textValue().isBlank();
     }
 }

@@ -26,6 +26,8 @@ public enum Right {
     KEEP_STOCK,
     /** Say how many hours a week each trade can work. */
     KEEP_CAPACITIES,
+    /** Say what an hour of each trade is sold for. */
+    KEEP_LABOUR_RATES,
     /** Set the limits and the tables of the fault finder. */
     SET_LIMITS,
     /** Change the settings of the workshop. */
@@ -34,7 +36,7 @@ public enum Right {
     TAKE_IN_JOBS,
     /** Take in old winding cards. */
     TAKE_IN_CARDS,
-    /** Add and change customers' contacts. */
+    /** Add, change and merge customers and their contacts. */
     KEEP_CONTACTS,
     /** Add people of the shop, give roles, set and reset secrets. */
     KEEP_PEOPLE,
@@ -56,6 +58,8 @@ public enum Right {
             case WIRE_STOCK -> KEEP_WIRE_STOCK;
             case STOCK_ITEM -> ISSUE_STOCK;
             case CAPACITIES -> KEEP_CAPACITIES;
+            case LABOUR_RATES -> KEEP_LABOUR_RATES;
+            case CUSTOMER -> KEEP_CONTACTS;
             case LIMITS, FAULT_TABLES -> SET_LIMITS;
             case STAFF -> KEEP_PEOPLE;
             case OLD_CARD -> TAKE_IN_CARDS;

@@ -20,10 +20,11 @@ import org.copperbook.jobs.limits.LimitProfile;
  * @param limits      the limit profile in force
  * @param faultTables tables of the fault finder in force
  * @param checklist   the workshop's own checklist; without points the one that ships is used
+ * @param rates       what an hour of each trade is sold for
  * @param people      people by the key that parts name; a key without an entry has been erased or never was
  */
 public record Shop(Workshop workshop, Instruments instruments, WireStock stock, LimitProfile limits,
-        FaultTables faultTables, ChecklistTemplate checklist, Map<String, Person> people) {
+        FaultTables faultTables, ChecklistTemplate checklist, LabourRates rates, Map<String, Person> people) {
 
     public Shop {
         Objects.requireNonNull(workshop, "workshop");
@@ -32,13 +33,20 @@ public record Shop(Workshop workshop, Instruments instruments, WireStock stock, 
         Objects.requireNonNull(limits, "limits");
         Objects.requireNonNull(faultTables, "faultTables");
         checklist = checklist == null ? new ChecklistTemplate(ChecklistTemplate.SCHEMA, null, null) : checklist;
+        rates = rates == null ? LabourRates.none() : rates;
         people = Collections.unmodifiableMap(new LinkedHashMap<>(people));
+    }
+
+    /** A shop that has not said what an hour is sold for. */
+    public Shop(Workshop workshop, Instruments instruments, WireStock stock, LimitProfile limits, FaultTables faultTables,
+            ChecklistTemplate checklist, Map<String, Person> people) {
+        this(workshop, instruments, stock, limits, faultTables, checklist, null, people);
     }
 
     /** A shop that keeps no checklist of its own. */
     public Shop(Workshop workshop, Instruments instruments, WireStock stock, LimitProfile limits, FaultTables faultTables,
             Map<String, Person> people) {
-        this(workshop, instruments, stock, limits, faultTables, null, people);
+        this(workshop, instruments, stock, limits, faultTables, null, null, people);
     }
 
     /** A shop that keeps no fault tables of its own and works by those that ship with the product. */

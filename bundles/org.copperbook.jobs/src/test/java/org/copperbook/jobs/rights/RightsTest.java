@@ -36,6 +36,7 @@ class RightsTest {
             ISSUE_STOCK       x x x . x x
             KEEP_STOCK        x . . . x x
             KEEP_CAPACITIES   x . . . x x
+            KEEP_LABOUR_RATES . . . . x x
             SET_LIMITS        . . . x . x
             SET_UP_WORKSHOP   . . . . . x
             TAKE_IN_JOBS      x . . . . x

@@ -39,6 +39,7 @@ import org.copperbook.store.LotSearch;
 import org.copperbook.jobs.report.MonthEntry;
 import org.copperbook.jobs.report.MonthReport;
 import org.copperbook.store.NumberTaken;
+import org.copperbook.store.PartSave;
 import org.copperbook.store.PrivateName;
 import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.RegisterSlice;
@@ -152,6 +153,28 @@ public final class JdbcJobStore implements JobStore {
         });
         listeners.tell(new Change(jobId, key.toString(), false));
         return saved;
+    }
+
+    @Override
+    public List<Saved> saveShopParts(List<PartSave> parts, String who, String why) {
+        parts.forEach(p -> fits(true, p.key(), p.part()));
+        named(who);
+        String reason = why == null ? "" : why;
+        List<Saved> all = watch.write(c -> {
+            List<Saved> saved = new ArrayList<>();
+            for (PartSave p : parts) {
+                guard.maySave(c, SHOP, p.key(), p.part(), who);
+                saved.add(writing.save(c, SHOP, p.key(), p.part(), p.basedOnRevision(), who, reason));
+            }
+            return saved;
+        });
+        parts.forEach(p -> listeners.tell(new Change(SHOP, p.key().toString(), false)));
+        return all;
+    }
+
+    @Override
+    public List<Saved> shopParts(PartKind kind) {
+        return database.read(c -> reading.shopParts(c, kind));
     }
 
     @Override

@@ -26,6 +26,7 @@ import org.copperbook.jobs.limits.LimitProfile;
 import org.copperbook.jobs.lot.LotUse;
 import org.copperbook.jobs.lot.LotUses;
 import org.copperbook.jobs.shop.Instruments;
+import org.copperbook.jobs.shop.LabourRates;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.jobs.shop.WireStock;
 import org.copperbook.jobs.shop.Workshop;
@@ -75,6 +76,18 @@ final class Reading {
             Optional<PartKey> key = key(r);
             if (key.isPresent()) {
                 found.put(key.get(), saved(c, key.get(), r));
+            }
+        }
+        return found;
+    }
+
+    /** The current revision of each of the shop's parts of a kind of which there can be many. */
+    List<Saved> shopParts(Connection c, PartKind kind) throws SQLException {
+        List<Saved> found = new ArrayList<>();
+        for (Revision r : tables.revisions().latestOfKind(c, JobStore.SHOP, kind.word())) {
+            Optional<PartKey> key = key(r);
+            if (key.isPresent()) {
+                found.add(saved(c, key.get(), r));
             }
         }
         return found;
@@ -131,6 +144,7 @@ final class Reading {
                 ofShop(c, PartKind.LIMITS, LimitProfile.class).map(own -> own.laidOn(shipped)).orElse(shipped),
                 ofShop(c, PartKind.FAULT_TABLES, FaultTables.class).orElse(shippedFaults),
                 ofShop(c, PartKind.CHECKLIST, ChecklistTemplate.class).orElse(null),
+                ofShop(c, PartKind.LABOUR_RATES, LabourRates.class).orElse(null),
                 tables.people().all(c));
     }
 

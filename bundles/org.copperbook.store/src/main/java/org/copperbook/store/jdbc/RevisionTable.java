@@ -91,6 +91,17 @@ final class RevisionTable {
         }
     }
 
+    /** The current revision of every part of a kind of which a job can have many, by name. */
+    List<Revision> latestOfKind(Connection c, String jobId, String kind) throws SQLException {
+        // '0' follows '/' in every collation that compares bytes, so this is the range of names that begin with "kind/".
+        try (PreparedStatement q = c.prepareStatement(LATEST_OF_JOB + " AND r.part >= ? AND r.part < ? ORDER BY r.part")) {
+            q.setString(1, jobId);
+            q.setString(2, kind + "/");
+            q.setString(3, kind + "0");
+            return list(q);
+        }
+    }
+
     /** The names of the parts a job has. */
     List<String> partsOf(Connection c, String jobId) throws SQLException {
         List<String> found = new ArrayList<>();

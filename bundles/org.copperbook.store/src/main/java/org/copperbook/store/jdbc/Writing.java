@@ -18,6 +18,7 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.json.PersonalFields;
 import org.copperbook.jobs.report.MonthFacts;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.stock.StockItem;
@@ -133,7 +134,7 @@ final class Writing {
             register(c, job);
         }
         tables.personal().clearUses(c);
-        tables.revisions().eachOf(c, List.of(PartKind.BOOKING.word(), PartKind.QUOTE.word()), this::mention);
+        tables.revisions().eachOf(c, PersonalFields.kinds().stream().map(PartKind::word).toList(), this::mention);
         tables.settings().put(c, SettingTable.REGISTER_EDITION, Integer.toString(RegisterEntry.EDITION));
     }
 
@@ -148,7 +149,9 @@ final class Writing {
         for (Map.Entry<String, Instant> e : keys.entrySet()) {
             tables.personal().erase(c, e.getKey(), e.getValue());
             for (String job : tables.personal().jobs(c, e.getKey())) {
-                register(c, new JobHandle(job, reading.number(c, job)));
+                if (!JobStore.SHOP.equals(job)) {
+                    register(c, new JobHandle(job, reading.number(c, job)));
+                }
             }
         }
         tables.people().changed(c);

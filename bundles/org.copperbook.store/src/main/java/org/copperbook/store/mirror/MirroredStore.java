@@ -22,6 +22,7 @@ import java.util.function.Supplier;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.report.BoardStep;
 import org.copperbook.jobs.report.Workload;
@@ -39,6 +40,7 @@ import org.copperbook.store.LotSearch;
 import org.copperbook.jobs.report.MonthEntry;
 import org.copperbook.jobs.report.MonthReport;
 import org.copperbook.store.NumberTaken;
+import org.copperbook.store.PartSave;
 import org.copperbook.store.PrivateName;
 import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.RegisterSlice;
@@ -467,6 +469,16 @@ public final class MirroredStore implements JobStore {
             LOG.log(System.Logger.Level.WARNING, "the copy on this computer was no help", e);
             return Optional.empty();
         }
+    }
+
+    @Override
+    public List<Saved> shopParts(PartKind kind) {
+        return read(s -> s.shopParts(kind));
+    }
+
+    @Override
+    public List<Saved> saveShopParts(List<PartSave> parts, String who, String why) {
+        return onServer(s -> s.saveShopParts(parts, who, why));
     }
 
     @Override

@@ -1,0 +1,88 @@
+package org.copperbook.store.engines;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.customer.Contact;
+import org.copperbook.jobs.customer.Customer;
+import org.copperbook.store.ConflictException;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.PartSave;
+import org.copperbook.store.PrivateName;
+import org.copperbook.store.RegisterQuery;
+import org.copperbook.store.Sample;
+import org.copperbook.store.Saved;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Customers are parts of the shop, saved several at once, with what is personal outside the chain. */
+@ParameterizedClass
+@EnumSource(Engine.class)
+class CustomersTest extends OnEachEngine {
+
+    private static final Contact ADA = new Contact("Ada Brook", "+49 40 5550", "ada@ice.example");
+
+    private static Customer customer(String name) {
+        return new Customer(1, name, "Quay 7", "+49 40 1", "post@ice.example", List.of(ADA), "DE123", "de", "EUR",
+                "30 days", "rings before noon", null, null, Map.of());
+    }
+
+    @Test
+    void severalAreSavedTogetherOrNotAtAll() {
+        store.saveShopParts(List.of(new PartSave(Customer.key("a"), customer("Harbour Ice"), 0),
+                new PartSave(Customer.key("b"), customer("Mill"), 0)), "o", "list");
+        assertEquals(List.of("customer/a", "customer/b"),
+                store.shopParts(PartKind.CUSTOMER).stream().map(s -> s.key().toString()).toList());
+        long links = store.chainEnd().sequence();
+        assertThrows(ConflictException.class, () -> store.saveShopParts(List.of(
+                new PartSave(Customer.key("a"), customer("Harbour Ice Ltd"), 1),
+                new PartSave(Customer.key("b"), customer("Mill Ltd"), 0)), "o", ""));
+        assertEquals(links, store.chainEnd().sequence());
+        assertEquals(customer("Harbour Ice"), store.shopParts(PartKind.CUSTOMER).get(0).part());
+    }
+
+    @Test
+    void theChainSeesNothingThatIsPersonal() {
+        Saved saved = store.saveShopPart(Customer.key("a"), customer("Harbour Ice"), 0, "o", "");
+        for (String personal : List.of("Harbour", "Quay", "+49", "ice.example", "DE123", "noon", "Ada")) {
+            assertFalse(saved.revision().json().contains(personal), personal + " in " + saved.revision().json());
+        }
+        assertTrue(saved.revision().json().contains("30 days"), "what is not personal stays readable");
+        assertEquals(customer("Harbour Ice"), store.current(JobStore.SHOP, Customer.key("a")).orElseThrow().part());
+    }
+
+    @Test
+    void aContactIsErasedWholeAndTheChainHolds() {
+        store.saveShopPart(Customer.key("a"), customer("Harbour Ice"), 0, "o", "");
+        PrivateName contact = store.privateNames().stream().filter(n -> n.name().startsWith("Ada")).findFirst().orElseThrow();
+        store.erase(contact.key());
+        Customer now = (Customer) store.current(JobStore.SHOP, Customer.key("a")).orElseThrow().part();
+        assertFalse(now.contacts().get(0).text().contains("Ada"));
+        assertFalse(now.contacts().get(0).text().contains("5550"));
+        assertEquals("Harbour Ice", now.name());
+        assertTrue(store.audit().passed());
+        assertEquals(0, store.register(RegisterQuery.first(5)).total(), "the shop itself is no job of the register");
+        store.rebuildRegister();
+        assertEquals(0, store.register(RegisterQuery.first(5)).total());
+        store.saveShopPart(Customer.key("a"), now, 1, "o", "");
+        assertEquals(now, store.current(JobStore.SHOP, Customer.key("a")).orElseThrow().part());
+    }
+
+    @Test
+    void aNameErasedIsErasedFromCustomerAndBookings() {
+        store.create(Sample.booking("Harbour Ice", "set"), "o");
+        store.saveShopPart(Customer.key("a"), customer("Harbour Ice"), 0, "o", "");
+        PrivateName name = store.privateNames().stream().filter(n -> n.name().equals("Harbour Ice")).findFirst()
+                .orElseThrow();
+        store.erase(name.key());
+        assertFalse(store.register(RegisterQuery.first(5)).rows().get(0).customer().contains("Harbour"));
+        assertFalse(((Customer) store.current(JobStore.SHOP, Customer.key("a")).orElseThrow().part()).name()
+                .contains("Harbour"));
+    }
+}
