@@ -6,43 +6,27 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
-import org.copperbook.desk.Desk;
+import org.copperbook.desk.form.Actions;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
-import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.inspection.ChecklistItem;
 import org.copperbook.jobs.inspection.Finding;
-import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 
 /** Makes a finding of every point of the checklist that is worn, damaged or missing and is none yet; one undo step. */
 final class FindingsFromList {
 
     private final PageSite site;
     private final Words words;
-    private final Label said;
 
     FindingsFromList(Composite area, PageSite site, Words words) {
         this.site = site;
         this.words = words;
-        GridLayoutFactory.fillDefaults().numColumns(2).extendedMargins(0, 0, 0, 10).applyTo(area);
-        Look look = Look.of(area);
-        Button make = look.as(Look.Role.TEXT, new Button(area, SWT.PUSH));
-        make.setText(words.text("inspection.makeFindings"));
-        make.setData(Desk.ID, "inspection.makeFindings");
-        make.addListener(SWT.Selection, e -> make());
-        said = look.as(Look.Role.TEXT, new Label(area, SWT.NONE));
-        said.setData(Desk.ID, "inspection.madeFindings");
+        new Actions(area, site, "inspection.madeFindings").button("inspection.makeFindings",
+                words.text("inspection.makeFindings"), this::make);
     }
 
-    private void make() {
-        if (site.blocked().isPresent()) {
-            say(site.blocked().get());
-            return;
-        }
+    private String make() {
         int[] made = new int[1];
         Optional<String> refused = site.document().change(site.key(), "/findings", tree -> {
             made[0] = 0;
@@ -58,12 +42,7 @@ final class FindingsFromList {
             }
             return tree;
         });
-        say(refused.orElseGet(() -> words.text("inspection.madeFindings", made[0])));
-    }
-
-    private void say(String text) {
-        said.setText(text);
-        said.getParent().layout(true, true);
+        return refused.orElseGet(() -> words.text("inspection.madeFindings", made[0]));
     }
 
     private static boolean isBad(String condition) {

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -148,6 +149,25 @@ class QuoteWorkbookTest {
             assertEquals(money("141.90"), book.money("net_1", 2));
             assertTrue(book.cells().stream().noneMatch(c -> c.getCellType() == CellType.NUMERIC
                     && (c.getNumericCellValue() == 12.34 || c.getNumericCellValue() == 15)));
+        }
+    }
+
+    @Test
+    void aMarginGivesTheSamePriceInBothCopiesAndStandsInTheWorkshopsOnly() throws Exception {
+        // 70/(1 - 0.30) = 100.00; with 65 % margin 70/0.35 = 200.00
+        Quote q = quote("EUR", RoundingRule.LINES, "en", new Quote.Alternative("One",
+                List.of(line(Kind.MATERIAL, "wire", null, "1", "kg", "70", null, null)), null, money("30"), null, null,
+                Map.of()));
+        try (ReadBack book = written(q, QuoteWorkbook.Copy.WORKSHOP)) {
+            assertEquals(money("100.00"), book.money("net_1", 2));
+            book.cells().stream().filter(c -> c.getCellType() == CellType.NUMERIC && c.getNumericCellValue() == 30
+                    && c.getColumnIndex() == 10).findFirst().orElseThrow().setCellValue(65);
+            assertEquals(money("200.00"), book.money("net_1", 2));
+        }
+        try (ReadBack book = written(q)) {
+            assertEquals(money("100.00"), book.money("net_1", 2));
+            assertTrue(book.cells().stream().noneMatch(c -> c.getCellType() == CellType.NUMERIC
+                    && (c.getNumericCellValue() == 70 || c.getNumericCellValue() == 30)));
         }
     }
 

@@ -119,6 +119,26 @@ class QuoteTotalsTest {
         assertEquals(0, new BigDecimal("25").compareTo(Pricing.markUpOfMargin(new BigDecimal("20"))));
     }
 
+    /** By definition m = mark-up/cost and margin = m/(1 + m); held against exact fractions of whole numbers. */
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13})
+    void markUpAndMarginAreEachOthersInverse(long seed) {
+        Random random = new Random(seed);
+        for (int run = 0; run < 500; run++) {
+            BigDecimal markUp = BigDecimal.valueOf(random.nextInt(1_000_000) - 9_000, 2);
+            BigDecimal margin = Pricing.marginOfMarkUp(markUp);
+            BigDecimal m = markUp.movePointLeft(2);
+            near(m, margin.movePointLeft(2).multiply(BigDecimal.ONE.add(m)));
+            near(markUp, Pricing.markUpOfMargin(margin));
+            BigDecimal cost = BigDecimal.valueOf(1 + random.nextInt(1_000_000), 2);
+            near(Pricing.withMarkUp(cost, markUp), Pricing.withMargin(cost, margin));
+        }
+    }
+
+    private static void near(BigDecimal expected, BigDecimal got) {
+        assertEquals(0, expected.subtract(got).setScale(6, RoundingMode.HALF_UP).signum(), expected + " and " + got);
+    }
+
     @Test
     void impossibleSharesAreRefused() {
         assertThrows(OutOfRange.class, () -> Pricing.withMargin(BigDecimal.TEN, new BigDecimal("100")));

@@ -133,6 +133,19 @@ public final class JobDocument {
     }
 
     /**
+     * Puts the value of one field that another one excludes; a value takes the other and what was typed there out.
+     *
+     * @param other JSON pointer of the field that is emptied
+     */
+    public Optional<String> setInPlaceOf(PartKey key, String pointer, JsonNode value, String other) {
+        if (value == null || value.isNull() || value.isMissingNode()) {
+            return set(key, pointer, value);
+        }
+        return apply(key, pointer, t -> PartTree.with(PartTree.with(t, other, null), pointer, value),
+                d -> d.withTyped(pointer, null).withTyped(other, null));
+    }
+
+    /**
      * Changes a part as one undo step.
      *
      * @param where  place to show after undo (a JSON pointer)
@@ -197,6 +210,17 @@ public final class JobDocument {
         closeStep(key);
         Optional<String> problem = apply(key, list, t -> PartTree.withoutRow(t, list, index),
                 d -> TypedRows.shifted(d, list, index, -1));
+        closeStep(key);
+        return problem;
+    }
+
+    /** Puts a row of a list in another place among the others, as one undo step. */
+    public Optional<String> moveRow(PartKey key, String list, int from, int to) {
+        closeStep(key);
+        Optional<String> problem = apply(key, list + "/" + to, t -> {
+            JsonNode row = PartTree.at(t, list + "/" + from);
+            return PartTree.withRow(PartTree.withoutRow(t, list, from), list, to, row);
+        }, d -> TypedRows.moved(d, list, from, to));
         closeStep(key);
         return problem;
     }

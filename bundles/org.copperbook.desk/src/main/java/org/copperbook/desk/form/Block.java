@@ -16,6 +16,11 @@ public final class Block {
         this.relayout = relayout;
     }
 
+    /** What stands first in it. */
+    Control first() {
+        return controls.get(0);
+    }
+
     /** Whether it is on the screen. */
     public boolean isShown() {
         return shown;

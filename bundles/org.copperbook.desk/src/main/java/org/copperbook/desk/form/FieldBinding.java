@@ -40,6 +40,8 @@ public final class FieldBinding {
     private boolean typing;
     private JsonNode valueOnEntry;
     private String typedOnEntry;
+    private String other;
+    private JsonNode otherOnEntry;
 
     public FieldBinding(JobDocument document, PartKey key, String pointer, Entry entry, View view) {
         this.document = document;
@@ -47,6 +49,12 @@ public final class FieldBinding {
         this.pointer = pointer;
         this.entry = entry;
         this.view = view;
+    }
+
+    /** Names a field that is emptied when a value is put here. */
+    FieldBinding inPlaceOf(String pointerOfOther) {
+        other = pointerOfOther;
+        return this;
     }
 
     /** JSON pointer of the field. */
@@ -58,6 +66,7 @@ public final class FieldBinding {
     public void enter() {
         valueOnEntry = document.value(key, pointer);
         typedOnEntry = document.typed(key, pointer).orElse(null);
+        otherOnEntry = other == null ? null : document.value(key, other);
     }
 
     /** The text changed under somebody's hands. Half-typed is not wrong yet: nothing is said before the field is left. */
@@ -122,6 +131,9 @@ public final class FieldBinding {
             } else {
                 document.set(key, pointer, valueOnEntry);
             }
+            if (otherOnEntry != null && !otherOnEntry.isMissingNode()) {
+                document.setInPlaceOf(key, other, otherOnEntry, pointer);
+            }
         } finally {
             typing = false;
         }
@@ -175,8 +187,9 @@ public final class FieldBinding {
     }
 
     private Note put(Typed.Understood u, String text) {
-        Optional<String> problem = document.set(key, pointer,
-                entry.over(document.value(key, pointer), u.node()));
+        JsonNode value = entry.over(document.value(key, pointer), u.node());
+        Optional<String> problem = other == null ? document.set(key, pointer, value)
+                : document.setInPlaceOf(key, pointer, value, other);
         if (problem.isPresent()) {
             document.keepTyped(key, pointer, text);
             return new Note.Problem(problem.get());

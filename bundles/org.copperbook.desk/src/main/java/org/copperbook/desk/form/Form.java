@@ -75,9 +75,9 @@ public final class Form {
         return scroll;
     }
 
-    /** Begins a titled section of fields. */
-    public Section section(String titleKey) {
-        title(titleKey);
+    /** Begins a titled section of fields; what the title names by {0} follows its key. */
+    public Section section(String titleKey, Object... named) {
+        title(titleKey, named);
         Composite fieldsBody = new Composite(body, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(1).spacing(24, 4).extendedMargins(0, 0, 0, 10).applyTo(fieldsBody);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(fieldsBody);
@@ -90,12 +90,13 @@ public final class Form {
      *
      * @param list    JSON pointer of the list
      * @param columns gets the columns to add to
+     * @param named   what the title names by {0}
      */
-    public RecordGrid grid(String titleKey, String list, Consumer<GridColumns> columns) {
-        title(titleKey);
+    public RecordGrid grid(String titleKey, String list, Consumer<GridColumns> columns, Object... named) {
+        title(titleKey, named);
         GridColumns made = new GridColumns(words, site);
         columns.accept(made);
-        RecordGrid grid = new RecordGrid(body, site, list, made, words.text(titleKey));
+        RecordGrid grid = new RecordGrid(body, site, list, made, words.text(titleKey, named));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(grid.control());
         grids.add(grid);
         return grid.onHeight(this::relayout);
@@ -147,6 +148,23 @@ public final class Form {
         return new Block(added, this::relayout);
     }
 
+    /**
+     * The same for what comes after the page was built.
+     *
+     * @param next the block before which it stands
+     */
+    public Block blockBefore(Block next, Runnable declares) {
+        List<Control> known = List.of(body.getChildren());
+        declares.run();
+        List<Control> added = new ArrayList<>(List.of(body.getChildren()));
+        added.removeAll(known);
+        added.forEach(c -> c.moveAbove(next.first()));
+        grids.forEach(g -> g.editable(editable));
+        refresh();
+        relayout();
+        return new Block(added, this::relayout);
+    }
+
     /** A paragraph of explanation. */
     public void words(String key) {
         Look look = Look.of(body);
@@ -188,6 +206,13 @@ public final class Form {
         // Two grids can show one list; the one with a column for the place is meant.
         for (RecordGrid g : grids) {
             if (g.hasColumnFor(pointer) && g.reveal(pointer)) {
+                return true;
+            }
+        }
+        // A field of a row that has a section of its own is meant before the row of the grid.
+        for (FormField f : fields) {
+            if (pointer.equals(f.pointer())) {
+                f.focus();
                 return true;
             }
         }
@@ -258,10 +283,10 @@ public final class Form {
         return Look.of(body).chars(LABEL_CHARS);
     }
 
-    private void title(String key) {
+    private void title(String key, Object... named) {
         Look look = Look.of(body);
         Label l = look.as(Look.Role.STRONG, new Label(body, SWT.WRAP));
-        l.setText(words.text(key));
+        l.setText(words.text(key, named));
         GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(l);
         Label line = new Label(body, SWT.SEPARATOR | SWT.HORIZONTAL);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(line);

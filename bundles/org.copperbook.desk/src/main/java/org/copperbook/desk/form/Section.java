@@ -72,6 +72,12 @@ public final class Section {
         return field(pointer, key, TypedField.Shape.LINE, new DecimalEntry(), NUMBER_CHARS);
     }
 
+    /** The same where it stands in place of another field: a value here empties the other one, in one undo step. */
+    public Section decimalInPlaceOf(String other, String pointer, String key) {
+        form.add(typed(pointer, key, TypedField.Shape.LINE, new DecimalEntry(), NUMBER_CHARS).inPlaceOf(other));
+        return this;
+    }
+
     /** One of the constants of an enum; labels are the texts under "TypeName.CONSTANT". */
     public <E extends Enum<E>> Section choice(String pointer, String key, Class<E> type) {
         return field(pointer, key, TypedField.Shape.LIST, entryOf(type), CHOICE_CHARS);
@@ -159,10 +165,14 @@ public final class Section {
     }
 
     private Section field(String pointer, String key, TypedField.Shape shape, Entry entry, int chars) {
-        String help = key + ".help";
-        form.add(new TypedField(row(key), shape, site.document(), site.key(), pointer, entry, chars,
-                () -> words.has(help) ? words.text(help) : null));
+        form.add(typed(pointer, key, shape, entry, chars));
         return this;
+    }
+
+    private TypedField typed(String pointer, String key, TypedField.Shape shape, Entry entry, int chars) {
+        String help = key + ".help";
+        return new TypedField(row(key), shape, site.document(), site.key(), pointer, entry, chars,
+                () -> words.has(help) ? words.text(help) : null);
     }
 
     private FieldRow row(String key) {

@@ -71,6 +71,12 @@ final class TypedField implements FormField {
         listen(shape, entry);
     }
 
+    /** Names a field that is emptied when a value is put here. */
+    TypedField inPlaceOf(String pointerOfOther) {
+        binding.inPlaceOf(pointerOfOther);
+        return this;
+    }
+
     private void listen(Shape shape, Entry entry) {
         control.addListener(SWT.FocusIn, e -> {
             fillList(entry);

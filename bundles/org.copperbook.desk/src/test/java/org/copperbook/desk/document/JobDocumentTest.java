@@ -111,6 +111,45 @@ class JobDocumentTest {
     }
 
     @Test
+    void aRowMovedAmongTheOthersTakesItsOpenTextAlongAndIsOneStep() {
+        PartKey key = PartKey.of(PartKind.INSPECTION);
+        for (int i = 0; i < 4; i++) {
+            document.insertRow(key, "/checklist", i, json.mapper().createObjectNode().put("point", "p" + i));
+        }
+        document.keepTyped(key, "/checklist/0/condition", "rotten");
+        document.keepTyped(key, "/checklist/3/condition", "soft");
+        document.moveRow(key, "/checklist", 0, 2);
+        assertEquals(List.of("p1", "p2", "p0", "p3"), points(key));
+        assertEquals(Optional.of("rotten"), document.typed(key, "/checklist/2/condition"));
+        assertEquals(Optional.of("soft"), document.typed(key, "/checklist/3/condition"));
+        document.moveRow(key, "/checklist", 3, 0);
+        assertEquals(List.of("p3", "p1", "p2", "p0"), points(key));
+        assertEquals(Optional.of("rotten"), document.typed(key, "/checklist/3/condition"));
+        assertEquals(Optional.of("soft"), document.typed(key, "/checklist/0/condition"));
+        document.undo(key);
+        document.undo(key);
+        assertEquals(List.of("p0", "p1", "p2", "p3"), points(key));
+        assertEquals(Optional.of("rotten"), document.typed(key, "/checklist/0/condition"));
+    }
+
+    private List<String> points(PartKey key) {
+        List<String> points = new ArrayList<>();
+        document.rows(key, "/checklist").forEach(r -> points.add(r.path("point").asText()));
+        return points;
+    }
+
+    @Test
+    void aValueInPlaceOfAnotherTakesItOutInTheSameStep() {
+        document.setInPlaceOf(PLATE, "/type", TextNode.valueOf("T"), "/maker");
+        assertEquals(null, plate().maker());
+        assertEquals("T", plate().type());
+        document.setInPlaceOf(PLATE, "/type", null, "/voltageV");
+        assertEquals(400.0, plate().voltageV(), "taking a value out leaves the other alone");
+        document.undo(PLATE);
+        assertEquals("Anvil", plate().maker());
+    }
+
+    @Test
     void rowsComeAndGoWithTheirOpenTexts() {
         PartKey key = PartKey.of(PartKind.INSPECTION);
         for (int i = 0; i < 3; i++) {

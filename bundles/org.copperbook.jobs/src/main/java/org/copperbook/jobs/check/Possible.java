@@ -97,6 +97,7 @@ record Possible(double lower, boolean lowerIncluded, double upper, String what) 
         put(t, from(0, 1e5, "a torque"), "torqueNm", "torqueMinNm", "torqueMaxNm");
         put(t, from(0, 100, "a discount in percent"), "discountPercent");
         put(t, from(-100, 1e5, "a mark-up in percent"), "markUpPercent");
+        put(t, from(-10_000, 99.999, "a margin in percent of the price"), "marginPercent");
         put(t, from(0, 1000, "a tax rate in percent"), "ratePercent");
         put(t, from(0, ANYTHING, "a figure of an instrument"), "upTo", "resolution", "percentOfReading", "digits",
                 "leadOhm", "leadOhmU");

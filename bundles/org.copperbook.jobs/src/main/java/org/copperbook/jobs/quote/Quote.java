@@ -49,14 +49,21 @@ public record Quote(int schema, int revision, LocalDate date, LocalDate validUnt
      * @param name            "full rewind", "part repair", "clean and dry", "replace"
      * @param lines           its lines
      * @param markUpPercent   mark-up added on cost, percent of cost; null for none
+     * @param marginPercent   margin wanted, percent of the price, in place of a mark-up; null for none
      * @param discountPercent discount on the total, percent; null for none
      */
     @JsonInclude(JsonInclude.Include.NON_EMPTY)
-    public record Alternative(String name, List<QuoteLine> lines, BigDecimal markUpPercent,
+    public record Alternative(String name, List<QuoteLine> lines, BigDecimal markUpPercent, BigDecimal marginPercent,
             BigDecimal discountPercent, String note, @KeepUnknown Map<String, JsonNode> more) {
         public Alternative {
             lines = lines == null ? List.of() : List.copyOf(lines);
             more = more == null ? Map.of() : more;
+        }
+
+        /** An alternative priced by its mark-up. */
+        public Alternative(String name, List<QuoteLine> lines, BigDecimal markUpPercent, BigDecimal discountPercent,
+                String note, Map<String, JsonNode> more) {
+            this(name, lines, markUpPercent, null, discountPercent, note, more);
         }
     }
 

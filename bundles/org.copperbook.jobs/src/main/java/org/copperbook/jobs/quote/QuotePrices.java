@@ -61,17 +61,27 @@ public final class QuotePrices {
         return currency;
     }
 
-    /** Cost of the line's unit with the mark-up of its alternative, rounded as said above. */
+    /** Cost of the line's unit with the mark-up or the margin of its alternative, rounded as said above. */
     public BigDecimal unitPrice(Quote.Alternative alternative, QuoteLine line) {
         if (line.unitPrice() == null) {
             throw problem(alternative, line, "has no unit price; enter one, or 0 when it is free", null);
         }
         try {
-            return Pricing.withMarkUp(line.unitPrice(), percent(alternative.markUpPercent()))
-                    .setScale(unitPriceDigits(line), currency.rounding());
+            return selling(alternative, line.unitPrice()).setScale(unitPriceDigits(line), currency.rounding());
         } catch (OutOfRange e) {
             throw problem(alternative, line, e.getMessage(), e);
         }
+    }
+
+    private static BigDecimal selling(Quote.Alternative alternative, BigDecimal cost) {
+        if (alternative.marginPercent() == null) {
+            return Pricing.withMarkUp(cost, percent(alternative.markUpPercent()));
+        }
+        if (alternative.markUpPercent() != null) {
+            throw new UnpriceableQuoteException("alternative \"" + alternative.name()
+                    + "\" has a mark-up and a margin; clear one of them", null);
+        }
+        return Pricing.withMargin(cost, alternative.marginPercent());
     }
 
     /** Decimals of the line's unit price. */

@@ -40,6 +40,41 @@ class QuotePricesTest {
         assertEquals(new BigDecimal("168.86"), t.gross());
     }
 
+    private static Quote.Alternative alternative(String markUp, String margin, QuoteLine... lines) {
+        return new Quote.Alternative("full rewind", List.of(lines), markUp == null ? null : new BigDecimal(markUp),
+                margin == null ? null : new BigDecimal(margin), null, null, Map.of());
+    }
+
+    @Test
+    void aMarginIsAShareOfThePriceAndNotOfTheCost() {
+        // 70/(1 - 0.30) = 100.00; the same 30 as a mark-up gives 91.00
+        QuotePrices prices = new QuotePrices(quote("EUR", null, null));
+        QuoteLine line = line("1", "70", null, null);
+        assertEquals(new BigDecimal("100.00"), prices.totals(alternative(null, "30", line)).net());
+        assertEquals(new BigDecimal("91.00"), prices.totals(alternative("30", null, line)).net());
+        assertThrows(UnpriceableQuoteException.class, () -> prices.totals(alternative("30", "30", line)));
+        assertThrows(UnpriceableQuoteException.class, () -> prices.totals(alternative(null, "100", line)));
+    }
+
+    @Test
+    void theFiguresOfAnAlternativeAreHoursCopperCostAndWhatIsEarned() {
+        // cost 4 x 50 + 10 x 12 + 2 x 5 = 330; with 25 % 412.50; discount 10 % = 41.25, net 371.25
+        // earned 41.25 = 12.5 % of 330 and 41.25/371.25 = 11.11 % of the net
+        QuoteLine labour = new QuoteLine(QuoteLine.Kind.LABOUR, "wind", "winder", new BigDecimal("4"), "h",
+                new BigDecimal("50"), null, null, Map.of());
+        QuoteLine wire = new QuoteLine(QuoteLine.Kind.MATERIAL, "wire", null, BigDecimal.TEN, "kg", new BigDecimal("12"),
+                null, null, "1.25 mm", Map.of());
+        Quote.Alternative a = new Quote.Alternative("rewind", List.of(labour, wire, line("2", "5", null, null)),
+                new BigDecimal("25"), BigDecimal.TEN, null, Map.of());
+        QuoteFigures figures = QuoteFigures.of(new QuotePrices(quote("EUR", null, null)), a);
+        assertEquals(new BigDecimal("4"), figures.hours());
+        assertEquals(BigDecimal.TEN, figures.copperKg(), "varnish in kilograms is no copper");
+        assertEquals(new BigDecimal("330.00"), figures.cost());
+        assertEquals(new BigDecimal("371.25"), figures.totals().net());
+        assertEquals(new BigDecimal("12.50"), figures.markUpReached().orElseThrow());
+        assertEquals(new BigDecimal("11.11"), figures.marginReached().orElseThrow());
+    }
+
     @Test
     void aPriceFinerThanTheCurrencyKeepsItsDecimals() {
         // 0.0345 x 1.15 = 0.039675 -> 0.0397; 1000 x 0.0397 = 39.70

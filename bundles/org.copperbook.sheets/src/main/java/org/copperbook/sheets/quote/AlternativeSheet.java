@@ -99,7 +99,8 @@ public final class AlternativeSheet {
         wide(Look.TEXT, alternative.note());
         if (context.costing()) {
             markUpRow = page.row(Look.TEXT, Entry.blank().over(AMOUNT + 1), Entry.blank(),
-                    Entry.text(words.get("costing.markUp")).looks(Look.STRONG), percent(alternative.markUpPercent()));
+                    Entry.text(words.get(byMargin() ? "costing.marginWanted" : "costing.markUp")).looks(Look.STRONG),
+                    percent(byMargin() ? alternative.marginPercent() : alternative.markUpPercent()));
             page.row(Look.NOTE, Entry.blank().over(AMOUNT + 1), Entry.blank(),
                     Entry.text(words.get("costing.notPrinted")).over(2));
         }
@@ -158,8 +159,10 @@ public final class AlternativeSheet {
         List<Entry> entries = new ArrayList<>(List.of(Entry.number(n).left(), Entry.text(description(line)),
                 Entry.number(quantity, Math.max(0, quantity.stripTrailingZeros().scale())), Entry.text(line.unit()).centred(),
                 context.costing()
-                        ? Entry.formula("ROUND(" + cell(COST, row) + "*(100+" + absolute(COST_AMOUNT, markUpRow)
-                                + ")/100," + priceDigits + ")", priceDigits)
+                        ? Entry.formula("ROUND(" + cell(COST, row) + (byMargin()
+                                ? "*100/(100-" + absolute(COST_AMOUNT, markUpRow) + ")"
+                                : "*(100+" + absolute(COST_AMOUNT, markUpRow) + ")/100") + "," + priceDigits + ")",
+                                priceDigits)
                         : Entry.number(context.prices().unitPrice(alternative, line), priceDigits),
                 percent(line.discountPercent()), Entry.text(taxWord(line)).centred(), Entry.formula(amount, digits)));
         if (context.costing()) {
@@ -168,6 +171,10 @@ public final class AlternativeSheet {
             entries.add(Entry.formula(cell(QUANTITY, row) + "*" + cell(COST, row), digits));
         }
         return entries;
+    }
+
+    private boolean byMargin() {
+        return alternative.marginPercent() != null;
     }
 
     private String description(QuoteLine line) {

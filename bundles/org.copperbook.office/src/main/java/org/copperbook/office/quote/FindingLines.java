@@ -1,4 +1,4 @@
-package org.copperbook.office;
+package org.copperbook.office.quote;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -7,46 +7,27 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.copperbook.desk.Desk;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
-import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.inspection.Finding;
 import org.copperbook.jobs.inspection.Inspection;
 import org.copperbook.jobs.quote.QuoteLine;
-import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 
 /** Takes the work that the findings propose over as lines of the first alternative, still without a price; one undo step. */
 final class FindingLines {
 
     private final PageSite site;
     private final Words words;
-    private final Label said;
 
-    FindingLines(Composite area, PageSite site, Words words) {
+    FindingLines(PageSite site, Words words) {
         this.site = site;
         this.words = words;
-        GridLayoutFactory.fillDefaults().numColumns(2).extendedMargins(0, 0, 0, 10).applyTo(area);
-        Look look = Look.of(area);
-        Button take = look.as(Look.Role.TEXT, new Button(area, SWT.PUSH));
-        take.setText(words.text("quote.takeFindings"));
-        take.setData(Desk.ID, "quote.takeFindings");
-        take.addListener(SWT.Selection, e -> take());
-        said = look.as(Look.Role.TEXT, new Label(area, SWT.NONE));
-        said.setData(Desk.ID, "quote.tookFindings");
     }
 
-    private void take() {
-        if (site.blocked().isPresent()) {
-            say(site.blocked().get());
-            return;
-        }
+    /** Takes the proposed work over and says how many lines came of it. */
+    String take() {
         List<String> proposed = site.document().part(PartKey.of(PartKind.INSPECTION), Inspection.class).stream()
                 .flatMap(i -> i.findings().stream()).filter(f -> f.proposedWork() != null && !f.proposedWork().isBlank())
                 .map(FindingLines::text).toList();
@@ -70,15 +51,10 @@ final class FindingLines {
             }
             return tree;
         });
-        say(refused.orElseGet(() -> words.text("quote.tookFindings", taken[0])));
+        return refused.orElseGet(() -> words.text("quote.tookFindings", taken[0]));
     }
 
     private static String text(Finding f) {
         return f.where() == null || f.where().isBlank() ? f.proposedWork() : f.where() + ": " + f.proposedWork();
-    }
-
-    private void say(String text) {
-        said.setText(text);
-        said.getParent().layout(true, true);
     }
 }

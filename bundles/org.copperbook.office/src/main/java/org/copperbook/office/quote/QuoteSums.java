@@ -1,0 +1,165 @@
+package org.copperbook.office.quote;
+
+import java.math.BigDecimal;
+import java.text.NumberFormat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.copperbook.calc.OutOfRange;
+import org.copperbook.calc.money.Pricing;
+import org.copperbook.desk.page.PageSite;
+import org.copperbook.desk.text.Words;
+import org.copperbook.jobs.quote.Quote;
+import org.copperbook.jobs.quote.QuoteFigures;
+import org.copperbook.jobs.quote.QuotePrices;
+import org.copperbook.jobs.quote.UnpriceableQuoteException;
+
+/** What the alternatives of the quote on the page come to, added up once for every state of the draft. */
+final class QuoteSums {
+
+    private static final int PERCENT_DIGITS = 2;
+
+    /** What one alternative comes to, or why it cannot be added up. */
+    private record Sum(QuoteFigures figures, String problem) {
+    }
+
+    private final PageSite site;
+    private final Words words;
+    private Quote added;
+    private QuotePrices prices;
+    private List<Sum> sums = List.of();
+
+    QuoteSums(PageSite site, Words words) {
+        this.site = site;
+        this.words = words;
+    }
+
+    /** The quote as it stands on the page. */
+    Optional<Quote> quote() {
+        return site.document().part(site.key(), Quote.class);
+    }
+
+    /** How many alternatives there are, with those that a new quote begins with. */
+    int alternatives() {
+        return site.document().rows(site.key(), SideBySide.LIST).size();
+    }
+
+    /** An amount of an alternative in the quote's currency; empty while it cannot be added up. */
+    String amount(int alternative, Function<QuoteFigures, BigDecimal> of) {
+        return figures(alternative).map(f -> money(of.apply(f))).orElse("");
+    }
+
+    /** A share of an alternative in percent; empty while it cannot be added up. */
+    String percent(int alternative, Function<QuoteFigures, Optional<BigDecimal>> of) {
+        return figures(alternative).flatMap(of).map(QuoteSums::plain).orElse("");
+    }
+
+    /** Hours, kilograms: a plain number of an alternative; it needs no price. */
+    String number(int alternative, Function<Quote.Alternative, BigDecimal> of) {
+        return alternative(alternative).map(of).filter(n -> n.signum() != 0).map(QuoteSums::plain).orElse("");
+    }
+
+    /** Net and total of an alternative, or why it cannot be added up. */
+    String total(int alternative) {
+        if (alternative(alternative).map(a -> a.lines().isEmpty()).orElse(true)) {
+            return "";
+        }
+        Sum sum = sum(alternative);
+        return sum.figures() == null ? sum.problem() : words.text("alternative.sum", money(sum.figures().totals().net()),
+                money(sum.figures().totals().gross()), prices.currency().code());
+    }
+
+    /** The total with tax against the limit up to which nobody has to ask; empty without a limit. */
+    String againstLimit(int alternative) {
+        BigDecimal limit = site.document().job().booking().map(b -> b.spendLimit()).orElse(null);
+        Optional<QuoteFigures> figures = figures(alternative);
+        if (limit == null || figures.isEmpty() || alternative(alternative).orElseThrow().lines().isEmpty()) {
+            return "";
+        }
+        String shops = site.shop().workshop().currency();
+        if (!shops.equals(prices.currency().code())) {
+            return words.text("alternative.limitElsewhere", money(limit), shops);
+        }
+        BigDecimal over = figures.get().totals().gross().subtract(limit);
+        return over.signum() <= 0 ? words.text("alternative.underLimit", money(limit))
+                : words.text("alternative.overLimit", money(limit), money(over));
+    }
+
+    /** Mark-up and margin of an alternative beside each other, since they are not the same. */
+    String markUpAndMargin(int alternative) {
+        Quote.Alternative a = alternative(alternative).orElse(null);
+        if (a == null || a.markUpPercent() == null && a.marginPercent() == null) {
+            return words.text("alternative.atCost");
+        }
+        if (a.markUpPercent() != null && a.marginPercent() != null) {
+            return words.text("alternative.bothGiven");
+        }
+        try {
+            BigDecimal markUp = a.markUpPercent() != null ? a.markUpPercent() : Pricing.markUpOfMargin(a.marginPercent());
+            BigDecimal margin = a.marginPercent() != null ? a.marginPercent() : Pricing.marginOfMarkUp(a.markUpPercent());
+            return words.text("alternative.bothPercents", plain(markUp), plain(margin));
+        } catch (OutOfRange | ArithmeticException impossible) {
+            return impossible.getMessage();
+        }
+    }
+
+    /** The rounding rule in words; empty while the currency is not known. */
+    String rule() {
+        sum(0);
+        return prices == null ? "" : words.text(switch (quote().orElseThrow().rounding()) {
+            case LINES -> "quote.rule.lines";
+            case TOTALS -> "quote.rule.totals";
+        }, prices.currency().code(), prices.currency().digits());
+    }
+
+    private Optional<Quote.Alternative> alternative(int index) {
+        return quote().filter(q -> index < q.alternatives().size()).map(q -> q.alternatives().get(index));
+    }
+
+    private Optional<QuoteFigures> figures(int alternative) {
+        return Optional.ofNullable(sum(alternative).figures());
+    }
+
+    private Sum sum(int alternative) {
+        Quote now = quote().orElse(null);
+        if (now != added) {
+            added = now;
+            sums = now == null ? List.of() : add(now);
+        }
+        return alternative < sums.size() ? sums.get(alternative) : new Sum(null, "");
+    }
+
+    private List<Sum> add(Quote quote) {
+        List<Sum> all = new ArrayList<>();
+        try {
+            prices = new QuotePrices(quote);
+        } catch (UnpriceableQuoteException open) {
+            prices = null;
+            quote.alternatives().forEach(a -> all.add(new Sum(null, open.getMessage())));
+            return all;
+        }
+        for (Quote.Alternative a : quote.alternatives()) {
+            try {
+                all.add(new Sum(QuoteFigures.of(prices, a), null));
+            } catch (UnpriceableQuoteException open) {
+                all.add(new Sum(null, open.getMessage()));
+            }
+        }
+        return all;
+    }
+
+    private String money(BigDecimal amount) {
+        NumberFormat money = NumberFormat.getInstance();
+        int digits = prices.currency().digits();
+        money.setMinimumFractionDigits(digits);
+        money.setMaximumFractionDigits(Math.max(digits, amount.stripTrailingZeros().scale()));
+        return money.format(amount);
+    }
+
+    private static String plain(BigDecimal number) {
+        NumberFormat format = NumberFormat.getInstance();
+        format.setMaximumFractionDigits(PERCENT_DIGITS);
+        return format.format(number);
+    }
+}
