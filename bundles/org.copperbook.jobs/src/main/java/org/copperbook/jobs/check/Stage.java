@@ -107,9 +107,11 @@ public record Stage(At at, boolean waiting, String words) {
     }
 
     private static At office(Job job) {
-        List<Quote.Approval> answers = job.keys(PartKind.QUOTE).stream()
-                .map(k -> ((Quote) job.part(k).orElseThrow()).approval()).filter(Objects::nonNull).toList();
-        if (answers.stream().anyMatch(Quote.Approval::agreed)) {
+        // An answer that is being typed says who and how before it says yes or no.
+        List<Boolean> answers = job.keys(PartKind.QUOTE).stream()
+                .map(k -> ((Quote) job.part(k).orElseThrow()).approval()).filter(Objects::nonNull)
+                .map(Quote.Approval::agreed).filter(Objects::nonNull).toList();
+        if (answers.contains(true)) {
             return At.AGREED;
         }
         if (!answers.isEmpty()) {

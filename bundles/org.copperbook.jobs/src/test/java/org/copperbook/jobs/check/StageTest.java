@@ -20,6 +20,7 @@ class StageTest {
         BOOKED + "#inspection~{'schema':1,'findings':[{'text':'burnt'}]} | INSPECTED",
         BOOKED + "#" + QUOTE + "} | QUOTED",
         BOOKED + "#" + QUOTE + ",'approval':{'agreed':false}} | DECLINED",
+        BOOKED + "#" + QUOTE + ",'approval':{'by':'station foreman'}} | QUOTED",
         BOOKED + "#" + QUOTE + ",'approval':{'agreed':false}}#quote/2~{'schema':1,'revision':2,'approval':{'agreed':true}}"
             + " | AGREED",
         "core~{'schema':1,'burnOutHours':6} | STRIPPED",
