@@ -172,10 +172,10 @@ final class SqliteDatabase extends EngineDatabase {
         boolean done = false;
         boolean begun = false;
         try {
-            SqliteFile.run(c, begin);
+            step(c, begin);
             begun = true;
             T result = work.on(c);
-            SqliteFile.run(c, "COMMIT");
+            step(c, "COMMIT");
             done = true;
             return result;
         } catch (SQLException e) {
@@ -184,6 +184,13 @@ final class SqliteDatabase extends EngineDatabase {
             if (begun && !done) {
                 rollBack(c);
             }
+        }
+    }
+
+    /** Prepared, because it is kept so from one transaction to the next. */
+    private static void step(Connection c, String sql) throws SQLException {
+        try (PreparedStatement s = c.prepareStatement(sql)) {
+            s.execute();
         }
     }
 

@@ -38,7 +38,7 @@ record SqliteFile(Path path, Duration patience, long maxPages) {
             if (maxPages > 0) {
                 run(c, "PRAGMA max_page_count = " + maxPages);
             }
-            return c;
+            return KeptStatements.over(c);
         } catch (SQLException e) {
             c.close();
             throw e;
@@ -50,7 +50,7 @@ record SqliteFile(Path path, Duration patience, long maxPages) {
         Connection c = open();
         try {
             run(c, "PRAGMA query_only = ON");
-            return c;
+            return KeptStatements.over(c);
         } catch (SQLException e) {
             c.close();
             throw e;
