@@ -7,6 +7,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +30,12 @@ final class BoardTable {
     /** Named one by one, so that the index by column is of use: most jobs of an old shop have ended. */
     private static final String OPEN = names(Stream.of(BoardStep.values()).filter(s -> s != BoardStep.ENDED));
 
+    /** Most saves change nothing of the hours ahead, so that looking first spares the rows. */
     void put(Connection c, String jobId, List<Workload.Due> ahead) throws SQLException {
+        if (kept(c, jobId).equals(ahead.stream().map(w -> words(w.trade(), BoardPlace.due(w.due()), w.hours())).sorted()
+                .toList())) {
+            return;
+        }
         try (PreparedStatement d = c.prepareStatement("DELETE FROM work_ahead WHERE job_id = ?")) {
             d.setString(1, jobId);
             d.executeUpdate();
@@ -44,6 +50,24 @@ final class BoardTable {
                 in.executeUpdate();
             }
         }
+    }
+
+    private static List<String> kept(Connection c, String jobId) throws SQLException {
+        List<String> kept = new ArrayList<>();
+        try (PreparedStatement q = c.prepareStatement("SELECT trade, due, amount FROM work_ahead WHERE job_id = ?")) {
+            q.setString(1, jobId);
+            try (ResultSet r = q.executeQuery()) {
+                while (r.next()) {
+                    kept.add(words(r.getString(1), r.getString(2), r.getLong(3)));
+                }
+            }
+        }
+        Collections.sort(kept);
+        return kept;
+    }
+
+    private static String words(String trade, String due, long amount) {
+        return String.join("\n", due, Long.toString(amount), trade);
     }
 
     List<Workload.Due> workAhead(Connection c) throws SQLException {

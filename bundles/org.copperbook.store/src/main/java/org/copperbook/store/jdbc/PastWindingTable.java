@@ -7,8 +7,12 @@ import java.sql.SQLException;
 import java.sql.Types;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.copperbook.calc.winding.memory.Figure;
 import org.copperbook.calc.winding.memory.MachineFigures;
 import org.copperbook.jobs.PartKey;
@@ -22,12 +26,14 @@ final class PastWindingTable {
     private static final String COLUMNS = "job_id, part, revision, number, role, as_wound, proposed, maker, type, serial,"
             + " rating, poles, slots, bore, length, volts, span, turns, wire, circuits, connection, recorded_at";
     private static final String PUT = "INSERT INTO past_winding (" + COLUMNS + ", serial_key, search, fingerprint)"
-            + " VALUES (" + "?, ".repeat(24) + "?)";
+            + " VALUES (" + "?, ".repeat(24) + "?) ON CONFLICT (job_id, part) DO UPDATE SET "
+            // Changed in its place: the indexes of what stayed the same are left alone.
+            + Stream.of((COLUMNS + ", serial_key, search, fingerprint").split(", ")).skip(2)
+                    .map(n -> n + " = excluded." + n).collect(Collectors.joining(", "));
     private static final int MOST_OF_ONE_MACHINE = 100;
 
     void put(Connection c, PastWindingEntry entry) throws SQLException {
         Remembered w = entry.winding();
-        remove(c, w.jobId(), w.part().toString());
         try (PreparedStatement in = c.prepareStatement(PUT)) {
             in.setString(1, w.jobId());
             in.setString(2, w.part().toString());
@@ -69,18 +75,24 @@ final class PastWindingTable {
         }
     }
 
-    private static void remove(Connection c, String jobId, String part) throws SQLException {
-        try (PreparedStatement d = c.prepareStatement("DELETE FROM past_winding WHERE job_id = ? AND part = ?")) {
-            d.setString(1, jobId);
-            d.setString(2, part);
-            d.executeUpdate();
+    /** Takes out those of a job that it has no more. */
+    void keepOnly(Connection c, String jobId, List<PastWindingEntry> entries) throws SQLException {
+        Set<String> gone = new HashSet<>();
+        try (PreparedStatement q = c.prepareStatement("SELECT part FROM past_winding WHERE job_id = ?")) {
+            q.setString(1, jobId);
+            try (ResultSet r = q.executeQuery()) {
+                while (r.next()) {
+                    gone.add(r.getString(1));
+                }
+            }
         }
-    }
-
-    void removeJob(Connection c, String jobId) throws SQLException {
-        try (PreparedStatement d = c.prepareStatement("DELETE FROM past_winding WHERE job_id = ?")) {
-            d.setString(1, jobId);
-            d.executeUpdate();
+        entries.forEach(e -> gone.remove(e.winding().part().toString()));
+        try (PreparedStatement d = c.prepareStatement("DELETE FROM past_winding WHERE job_id = ? AND part = ?")) {
+            for (String part : gone) {
+                d.setString(1, jobId);
+                d.setString(2, part);
+                d.executeUpdate();
+            }
         }
     }
 

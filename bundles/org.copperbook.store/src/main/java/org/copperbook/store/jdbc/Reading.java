@@ -73,7 +73,7 @@ final class Reading {
         number(c, jobId);
         Map<PartKey, Saved> found = new TreeMap<>();
         for (Revision r : tables.revisions().latestOfJob(c, jobId)) {
-            Optional<PartKey> key = key(r);
+            Optional<PartKey> key = key(r.part());
             if (key.isPresent()) {
                 found.put(key.get(), saved(c, key.get(), r));
             }
@@ -95,14 +95,19 @@ final class Reading {
 
     List<String> unknownParts(Connection c, String jobId) throws SQLException {
         number(c, jobId);
-        return tables.revisions().latestOfJob(c, jobId).stream().filter(r -> key(r).isEmpty()).map(Revision::part)
+        return tables.revisions().latestOfJob(c, jobId).stream().filter(r -> key(r.part()).isEmpty()).map(Revision::part)
                 .sorted().toList();
     }
 
     Job load(Connection c, String jobId) throws SQLException {
         String number = number(c, jobId);
         Map<PartKey, Part> parts = new TreeMap<>();
-        currentParts(c, jobId).forEach((k, s) -> parts.put(k, s.part()));
+        for (RevisionTable.Text t : tables.revisions().textsOfJob(c, jobId)) {
+            Optional<PartKey> key = key(t.part());
+            if (key.isPresent()) {
+                parts.put(key.get(), part(c, key.get(), t.revision(), t.savedAt(), t.json()));
+            }
+        }
         return new Job(jobId, number, parts);
     }
 
@@ -181,58 +186,50 @@ final class Reading {
     }
 
     /**
-     * What the register is derived from. A part that cannot be read is left out here: the register must not stand in
-     * the way of saving.
+     * A job as far as it can be read, for what is derived of it. A part that cannot be read is left out here: the
+     * register must not stand in the way of saving.
      */
-    Registered registered(Connection c, String jobId, String number) throws SQLException {
-        Readable r = readable(c, jobId);
-        return new Registered(new Job(jobId, number, r.parts()), r.changed());
-    }
-
-    /** A job as far as it can be read, and when it was last changed. */
-    record Registered(Job job, Instant changed) {
-    }
-
-    /** The windings of a job worth remembering; of a part that cannot be read there is none. */
-    List<PastWindingEntry> pastWindings(Connection c, String jobId, String number) throws SQLException {
-        Readable r = readable(c, jobId);
-        return PastWindingEntry.of(new Job(jobId, number, r.parts()), r.revisions(), r.changed());
-    }
-
-    /** The winding on a card; nothing when the card cannot be read. */
-    Optional<PastWindingEntry> pastWinding(Revision r) {
-        try {
-            return key(r).isEmpty() ? Optional.empty() : PastWindingEntry.of((OldCard) json.read(key(r).get(), r.json()),
-                    key(r).get(), r.revision(), r.savedAt(), json);
-        } catch (BadRecordException e) {
-            return Optional.empty();
-        }
-    }
-
-    private record Readable(Map<PartKey, Part> parts, Map<PartKey, Integer> revisions, Instant changed) {
-    }
-
-    private Readable readable(Connection c, String jobId) throws SQLException {
+    Readable readable(Connection c, String jobId, String number) throws SQLException {
         Map<PartKey, Part> parts = new TreeMap<>();
         Map<PartKey, Integer> revisions = new TreeMap<>();
         Instant changed = Instant.EPOCH;
         long last = 0;
-        for (Revision r : tables.revisions().latestOfJob(c, jobId)) {
-            if (r.sequence() > last) {
-                last = r.sequence();
-                changed = r.savedAt();
+        for (RevisionTable.Text t : tables.revisions().textsOfJob(c, jobId)) {
+            if (t.sequence() > last) {
+                last = t.sequence();
+                changed = RevisionTable.time(t.savedAt());
             }
-            Optional<PartKey> key = key(r);
+            Optional<PartKey> key = key(t.part());
             if (key.isPresent()) {
                 try {
-                    parts.put(key.get(), json.read(key.get(), tables.privateText().plain(c, key.get(), r.json())));
-                    revisions.put(key.get(), r.revision());
+                    parts.put(key.get(), json.read(key.get(), tables.privateText().plain(c, key.get(), t.json())));
+                    revisions.put(key.get(), t.revision());
                 } catch (BadRecordException e) {
                     continue;
                 }
             }
         }
-        return new Readable(parts, revisions, changed);
+        return new Readable(new Job(jobId, number, parts), revisions, changed);
+    }
+
+    /**
+     * What is derived from.
+     *
+     * @param job       the parts that can be read
+     * @param revisions their revisions
+     * @param changed   when any part was changed last
+     */
+    record Readable(Job job, Map<PartKey, Integer> revisions, Instant changed) {
+    }
+
+    /** The winding on a card; nothing when the card cannot be read. */
+    Optional<PastWindingEntry> pastWinding(Revision r) {
+        try {
+            return key(r.part()).isEmpty() ? Optional.empty() : PastWindingEntry.of((OldCard) json.read(key(r.part()).get(), r.json()),
+                    key(r.part()).get(), r.revision(), r.savedAt(), json);
+        } catch (BadRecordException e) {
+            return Optional.empty();
+        }
     }
 
     private <T extends Part> Optional<T> ofShop(Connection c, PartKind kind, Class<T> type) throws SQLException {
@@ -244,20 +241,24 @@ final class Reading {
     }
 
     /** The key of a revision's part; nothing when the part is of a kind that only newer versions know. */
-    private static Optional<PartKey> key(Revision r) {
+    private static Optional<PartKey> key(String part) {
         try {
-            return Optional.of(PartKey.parse(r.part()));
+            return Optional.of(PartKey.parse(part));
         } catch (IllegalArgumentException e) {
             return Optional.empty();
         }
     }
 
     private Saved saved(Connection c, PartKey key, Revision r) throws SQLException {
+        return new Saved(key, part(c, key, r.revision(), r.savedAt(), r.json()), r);
+    }
+
+    private Part part(Connection c, PartKey key, int revision, Object savedAt, String chained) throws SQLException {
         try {
-            return new Saved(key, json.read(key, tables.privateText().plain(c, key, r.json())), r);
+            return json.read(key, tables.privateText().plain(c, key, chained));
         } catch (BadRecordException e) {
             throw new StoreException(StoreException.Kind.UNREADABLE_RECORD,
-                    StoreText.of("unreadableRecord", r.part(), r.revision(), r.savedAt(), e.getMessage()), e);
+                    StoreText.of("unreadableRecord", key, revision, savedAt, e.getMessage()), e);
         }
     }
 }

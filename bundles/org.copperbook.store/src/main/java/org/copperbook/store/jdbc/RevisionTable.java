@@ -20,7 +20,7 @@ final class RevisionTable {
     static final String COLUMNS =
             "r.sequence, r.job_id, r.part, r.revision, r.saved_at, r.who, r.why, r.json, r.previous_hash, r.hash";
     private static final int AT_ONCE = 1000;
-    private static final String LATEST_OF_JOB = "SELECT " + COLUMNS + " FROM revision r WHERE r.job_id = ? AND"
+    private static final String LATEST_OF_JOB = " FROM revision r WHERE r.job_id = ? AND"
             + " r.revision = (SELECT MAX(l.revision) FROM revision l WHERE l.job_id = r.job_id AND l.part = r.part)";
 
     /** Appends a link at the end of the chain. */
@@ -83,9 +83,22 @@ final class RevisionTable {
         }
     }
 
+    /** The number of a part's current revision; 0 when the job has no such part. */
+    int latestNumber(Connection c, String jobId, String part) throws SQLException {
+        try (PreparedStatement q = c.prepareStatement(
+                "SELECT COALESCE(MAX(revision), 0) FROM revision WHERE job_id = ? AND part = ?")) {
+            q.setString(1, jobId);
+            q.setString(2, part);
+            try (ResultSet r = q.executeQuery()) {
+                r.next();
+                return r.getInt(1);
+            }
+        }
+    }
+
     /** The current revision of every part of a job. */
     List<Revision> latestOfJob(Connection c, String jobId) throws SQLException {
-        try (PreparedStatement q = c.prepareStatement(LATEST_OF_JOB)) {
+        try (PreparedStatement q = c.prepareStatement("SELECT " + COLUMNS + LATEST_OF_JOB)) {
             q.setString(1, jobId);
             return list(q);
         }
@@ -94,12 +107,40 @@ final class RevisionTable {
     /** The current revision of every part of a kind of which a job can have many, by name. */
     List<Revision> latestOfKind(Connection c, String jobId, String kind) throws SQLException {
         // '0' follows '/' in every collation that compares bytes, so this is the range of names that begin with "kind/".
-        try (PreparedStatement q = c.prepareStatement(LATEST_OF_JOB + " AND r.part >= ? AND r.part < ? ORDER BY r.part")) {
+        try (PreparedStatement q = c.prepareStatement(
+                "SELECT " + COLUMNS + LATEST_OF_JOB + " AND r.part >= ? AND r.part < ? ORDER BY r.part")) {
             q.setString(1, jobId);
             q.setString(2, kind + "/");
             q.setString(3, kind + "0");
             return list(q);
         }
+    }
+
+    /**
+     * What a part says now.
+     *
+     * @param sequence place in the chain
+     * @param part     text of its key
+     * @param revision revision of the part, from 1
+     * @param savedAt  when, as kept
+     * @param json     the chained text
+     */
+    record Text(long sequence, String part, int revision, String savedAt, String json) {
+    }
+
+    /** What every part of a job says now, in no order. */
+    List<Text> textsOfJob(Connection c, String jobId) throws SQLException {
+        List<Text> found = new ArrayList<>();
+        try (PreparedStatement q = c.prepareStatement(
+                "SELECT r.sequence, r.part, r.revision, r.saved_at, r.json" + LATEST_OF_JOB)) {
+            q.setString(1, jobId);
+            try (ResultSet r = q.executeQuery()) {
+                while (r.next()) {
+                    found.add(new Text(r.getLong(1), r.getString(2), r.getInt(3), r.getString(4), r.getString(5)));
+                }
+            }
+        }
+        return found;
     }
 
     /** The names of the parts a job has. */
@@ -259,7 +300,8 @@ final class RevisionTable {
                 r.getString(6), r.getString(7), r.getString(8), r.getString(9), r.getString(10));
     }
 
-    private static Instant time(String text) throws SQLException {
+    /** A time as it is kept. */
+    static Instant time(String text) throws SQLException {
         try {
             return Instant.parse(text);
         } catch (DateTimeException e) {

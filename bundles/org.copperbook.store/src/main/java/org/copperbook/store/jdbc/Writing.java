@@ -70,22 +70,22 @@ final class Writing {
         JobHandle job = new JobHandle(jobId, nextNumber(c));
         tables.jobs().add(c, job, now());
         append(c, job.id(), job.number(), PartKey.of(PartKind.BOOKING), booking, 1, who, "");
-        register(c, job);
+        register(c, reading.readable(c, job.id(), job.number()));
         return job;
     }
 
     Saved save(Connection c, String jobId, PartKey key, Part part, int basedOn, String who, String why)
             throws SQLException {
         String number = reading.number(c, jobId);
-        Optional<Revision> latest = tables.revisions().latest(c, jobId, key.toString());
-        if (latest.map(Revision::revision).orElse(0) != basedOn) {
+        if (tables.revisions().latestNumber(c, jobId, key.toString()) != basedOn) {
             throw conflict(c, jobId, key, part, basedOn);
         }
         Saved saved = append(c, jobId, number, key, part, basedOn + 1, who, why);
         if (!JobStore.SHOP.equals(jobId)) {
-            register(c, new JobHandle(jobId, number));
+            Reading.Readable job = reading.readable(c, jobId, number);
+            register(c, job);
             if (key.kind() == PartKind.WINDING || key.kind() == PartKind.NAMEPLATE) {
-                remember(c, new JobHandle(jobId, number));
+                remember(c, job);
             }
         }
         return saved;
@@ -131,7 +131,7 @@ final class Writing {
     void rebuildRegister(Connection c) throws SQLException {
         tables.register().clear(c);
         for (JobHandle job : tables.jobs().all(c)) {
-            register(c, job);
+            register(c, reading.readable(c, job.id(), job.number()));
         }
         tables.personal().clearUses(c);
         tables.revisions().eachOf(c, PersonalFields.kinds().stream().map(PartKind::word).toList(), this::mention);
@@ -150,7 +150,7 @@ final class Writing {
             tables.personal().erase(c, e.getKey(), e.getValue());
             for (String job : tables.personal().jobs(c, e.getKey())) {
                 if (!JobStore.SHOP.equals(job)) {
-                    register(c, new JobHandle(job, reading.number(c, job)));
+                    register(c, reading.readable(c, job, reading.number(c, job)));
                 }
             }
         }
@@ -177,7 +177,7 @@ final class Writing {
     void rebuildPastWindings(Connection c) throws SQLException {
         tables.pastWindings().clear(c);
         for (JobHandle job : tables.jobs().all(c)) {
-            remember(c, job);
+            remember(c, reading.readable(c, job.id(), job.number()));
         }
         for (String part : tables.revisions().partsOf(c, JobStore.CARDS)) {
             Optional<Revision> latest = tables.revisions().latest(c, JobStore.CARDS, part);
@@ -190,7 +190,7 @@ final class Writing {
 
     /** Makes anew what is derived of one job. */
     void derive(Connection c, String jobId) throws SQLException {
-        JobHandle job = new JobHandle(jobId, reading.number(c, jobId));
+        Reading.Readable job = reading.readable(c, jobId, reading.number(c, jobId));
         register(c, job);
         remember(c, job);
     }
@@ -200,9 +200,10 @@ final class Writing {
         remember(c, reading.pastWinding(card).stream().toList());
     }
 
-    private void remember(Connection c, JobHandle job) throws SQLException {
-        tables.pastWindings().removeJob(c, job.id());
-        remember(c, reading.pastWindings(c, job.id(), job.number()));
+    private void remember(Connection c, Reading.Readable job) throws SQLException {
+        List<PastWindingEntry> entries = PastWindingEntry.of(job.job(), job.revisions(), job.changed());
+        tables.pastWindings().keepOnly(c, job.job().id(), entries);
+        remember(c, entries);
     }
 
     private void remember(Connection c, List<PastWindingEntry> entries) throws SQLException {
@@ -225,9 +226,8 @@ final class Writing {
         return saved;
     }
 
-    private void register(Connection c, JobHandle job) throws SQLException {
-        Reading.Registered r = reading.registered(c, job.id(), job.number());
-        register(c, job, r.job(), r.changed());
+    private void register(Connection c, Reading.Readable r) throws SQLException {
+        register(c, new JobHandle(r.job().id(), r.job().number()), r.job(), r.changed());
     }
 
     /** The same for a job whose parts need not be read back. */

@@ -12,17 +12,24 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.copperbook.calc.winding.memory.MachineFigures;
 import org.copperbook.jobs.Job;
+import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.nameplate.Nameplate;
+import org.copperbook.jobs.report.BoardStep;
 import org.copperbook.jobs.winding.WindingData;
 import org.copperbook.jobs.winding.WindingRole;
+import org.copperbook.store.BoardQuery;
 import org.copperbook.store.Intake;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.NumberTaken;
@@ -51,6 +58,8 @@ class ScaleTest {
     private static final PartKey NAMEPLATE = PartKey.parse("nameplate");
     private static final RegisterSort BY_CUSTOMER = new RegisterSort(RegisterColumn.CUSTOMER, true);
 
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 26);
+
     @TempDir
     Path folder;
 
@@ -58,6 +67,7 @@ class ScaleTest {
     private Connection bare;
     private final InventedShop shop = new InventedShop(20261126);
     private final List<Timing> timings = new ArrayList<>();
+    private final Map<String, String> customers = new HashMap<>();
     private int jobs;
 
     @BeforeEach
@@ -67,7 +77,6 @@ class ScaleTest {
         try (Statement s = bare.createStatement()) {
             s.execute("PRAGMA synchronous = FULL");
             s.execute("PRAGMA cache_size = -16384");
-            s.execute("CREATE TABLE bare_save (id INTEGER PRIMARY KEY, json TEXT NOT NULL)");
         }
     }
 
@@ -94,7 +103,6 @@ class ScaleTest {
             grow(size);
             measure();
         }
-        timings.forEach(System.out::println);
         Path target = Files.createDirectories(Path.of("target"));
         Files.writeString(target.resolve("scale.svg"), GrowthPlot.svg(timings), StandardCharsets.UTF_8);
         assertEquals(JOBS, store.register(RegisterQuery.first(1)).total());
@@ -166,17 +174,31 @@ class ScaleTest {
                 r -> page(word(r), "number_key DESC"));
         time("sort by customer", r -> store.register(new RegisterQuery("", 0, 100, BY_CUSTOMER)),
                 r -> page("", "customer_key = '', customer_key, number_key DESC"));
+        customers();
         time("open a job", r -> store.load(id(r)), r -> parts(id(r)));
-        time("save a part", this::save, this::bareSave);
+        savePart();
         time("nearest winding", r -> store.memory().nearest(new Asked(WindingRole.MAIN_STATOR, bench(r), "", "", ""), 20),
                 r -> nearest(bench(r)));
         time("nearest by the plate", r -> store.memory().nearest(
                 new Asked(WindingRole.MAIN_STATOR, plateOnly(r), "", "", ""), 20), r -> nearest(plateOnly(r)));
+        time("open the board", r -> {
+            store.boardCounts();
+            for (BoardStep step : BoardStep.values()) {
+                store.board(new BoardQuery(Optional.of(step), BoardQuery.Which.ALL, BoardQuery.Order.DUE, TODAY, 0, 50));
+            }
+        }, r -> boardBare());
+        time("hours ahead", r -> store.workAhead(), r -> read("SELECT trade, due, SUM(amount) FROM work_ahead"
+                + " GROUP BY trade, due"));
         time("month report", r -> store.monthReport(month(r)), r -> monthBare(month(r)));
     }
 
     private void time(String step, Timing.Work work, Timing.Work query) throws Exception {
-        timings.add(Timing.of(step, jobs, ROUNDS, work, query));
+        keep(Timing.of(step, jobs, ROUNDS, r -> { }, work, query));
+    }
+
+    private void keep(Timing timing) {
+        timings.add(timing);
+        System.out.println(timing);
     }
 
     private String id(int round) {
@@ -200,22 +222,49 @@ class ScaleTest {
         return total;
     }
 
+    /** Under which keys the customers' names stand, known beforehand. */
+    private void customers() throws SQLException {
+        customers.clear();
+        try (Statement s = bare.createStatement(); ResultSet r = s.executeQuery(
+                "SELECT u.job_id, u.key FROM person_use u JOIN private_name n ON n.key = u.key")) {
+            while (r.next()) {
+                customers.put(r.getString(1), r.getString(2));
+            }
+        }
+    }
+
+    /** Everything that is kept of a job: its number, what its parts say, and the names that stand outside them. */
     private int parts(String job) throws SQLException {
+        read("SELECT number FROM job WHERE id = '" + job + "'");
+        read("SELECT n.text, k.secret FROM private_name n JOIN person_key k ON k.key = n.key WHERE n.key = '"
+                + customers.get(job) + "'");
         return read("SELECT sequence, job_id, part, revision, saved_at, who, why, json, previous_hash, hash FROM revision r"
                 + " WHERE job_id = '" + job + "' AND revision = (SELECT MAX(revision) FROM revision l WHERE l.job_id ="
                 + " r.job_id AND l.part = r.part)");
     }
 
-    private void save(int round) {
-        Saved was = store.current(id(round), NAMEPLATE).orElseThrow();
-        store.save(id(round), NAMEPLATE, was.part(), was.number(), "p01", "");
+    /**
+     * Another serial on the nameplate, by which the job and its windings are found. The bare one writes the same rows with
+     * values that are known already, into a copy of the file, because the chain of the store would not hold otherwise.
+     */
+    private void savePart() throws Exception {
+        Path copy = folder.resolve("bare-" + jobs + ".sqlite");
+        Files.copy(store.file(), copy);
+        Saved[] was = new Saved[1];
+        Nameplate[] next = new Nameplate[1];
+        try (BareSave bareSave = new BareSave(copy)) {
+            keep(Timing.of("save a part", jobs, ROUNDS, r -> {
+                was[0] = store.current(id(r), NAMEPLATE).orElseThrow();
+                next[0] = withSerial(was[0].part(), "SN-" + jobs + "-" + r);
+                bareSave.next(was[0].revision(), next[0]);
+            }, r -> store.save(id(r), NAMEPLATE, next[0], was[0].number(), "p01", ""), r -> bareSave.save()));
+        }
+        Files.delete(copy);
     }
 
-    private void bareSave(int round) throws SQLException {
-        try (PreparedStatement p = bare.prepareStatement("INSERT INTO bare_save (json) VALUES (?)")) {
-            p.setString(1, "{\"schema\":1,\"maker\":\"Works\",\"serial\":\"SN-" + round + "\"}");
-            p.executeUpdate();
-        }
+    private static Nameplate withSerial(Part plate, String serial) throws Exception {
+        PartJson json = new PartJson();
+        return (Nameplate) json.read(NAMEPLATE, json.tree(plate).put("serial", serial));
     }
 
     /** The same distance in SQL over every row: what there is without a list in order. */
@@ -232,6 +281,16 @@ class ScaleTest {
             }
         }
         return read("SELECT * FROM past_winding WHERE role = 'main-stator' AND job_id <> '' ORDER BY " + sum + " LIMIT 20");
+    }
+
+    private void boardBare() throws SQLException {
+        read("SELECT step, COUNT(*) FROM register GROUP BY step");
+        for (BoardStep step : BoardStep.values()) {
+            read("SELECT COUNT(*) FROM register WHERE step = '" + step + "'");
+            read("SELECT job_id, number, customer, machine, serial, stage, promised, changed_at, voided, step, booked_at,"
+                    + " waiting_for, waiting_since, waiting_reason FROM register WHERE step = '" + step
+                    + "' ORDER BY due, number_key, job_id LIMIT 50");
+        }
     }
 
     private int monthBare(YearMonth month) throws SQLException {

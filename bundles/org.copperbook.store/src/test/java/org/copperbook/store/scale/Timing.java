@@ -20,13 +20,18 @@ record Timing(String step, int jobs, double median, double p95, double bare, dou
         void run(int round) throws Exception;
     }
 
-    static Timing of(String step, int jobs, int rounds, Work work, Work bare) throws Exception {
-        int warm = Math.max(3, rounds / 5);
+    /**
+     * @param before what is made ready for each round, not timed
+     */
+    static Timing of(String step, int jobs, int rounds, Work before, Work work, Work bare) throws Exception {
+        // A program that has just begun says little of the store.
+        int warm = rounds;
         double[] ours = new double[rounds];
         double[] theirs = new double[rounds];
         for (int i = -warm; i < rounds; i++) {
             // In turns, and the first one in turns too, so that neither always finds what the other has fetched.
             boolean first = (i & 1) == 0;
+            before.run(i + warm);
             double a = first ? ms(work, i + warm) : 0;
             double b = ms(bare, i + warm);
             a = first ? a : ms(work, i + warm);
