@@ -121,6 +121,32 @@ class MirroredStoreTest {
     }
 
     @Test
+    void twoWindowsOnOneComputerShareTheCopyAndWriteNoLinkTwice() throws Exception {
+        JobHandle job = filled();
+        try (MirroredStore second = mirrored(); JobStore elsewhere = another()) {
+            for (int i = 1; i <= 20; i++) {
+                JobStore whose = List.of(store, second, elsewhere).get(i % 3);
+                whose.save(job.id(), Sample.NAMEPLATE, Sample.nameplate("A-" + i), i, "ada", "");
+                if (i % 5 == 0) {
+                    store.savePerson(new Person("p" + i, "Person " + i, Set.of(), null, null, true), "ada");
+                    Thread one = new Thread(store::follow);
+                    one.start();
+                    second.follow();
+                    one.join();
+                }
+            }
+            store.follow();
+            second.follow();
+            assertEquals(store.copyFile(), second.copyFile());
+            try (JobStore copy = SqliteJobStore.open(store.copyFile())) {
+                assertEquals(elsewhere.chainEnd(), copy.chainEnd());
+                assertEquals(elsewhere.persons(), copy.persons());
+                assertTrue(copy.audit().passed(), () -> copy.audit().toString());
+            }
+        }
+    }
+
+    @Test
     void peopleAreCopiedAlsoOfAStoreThatNeverCountedAChangeOfThem() throws Exception {
         store.close();
         try (JobStore filled = another()) {
