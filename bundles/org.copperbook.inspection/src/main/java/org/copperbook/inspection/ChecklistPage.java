@@ -1,7 +1,10 @@
 package org.copperbook.inspection;
 
 import java.lang.reflect.InvocationTargetException;
+import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.shell.DeskSession;
@@ -13,7 +16,9 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.inspection.ChecklistTemplate;
 import org.copperbook.jobs.inspection.ChecklistTemplate.BadLinesException;
+import org.copperbook.store.ConflictException;
 import org.copperbook.store.JobStore;
+import org.copperbook.store.Saved;
 import org.copperbook.store.StoreException;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.NullProgressMonitor;
@@ -40,6 +45,8 @@ public final class ChecklistPage extends PreferencePage implements IWorkbenchPre
     private Text lines;
     private Label problem;
     private String shown = "";
+    /** What the list was made from; null when the workshop has none yet. */
+    private Saved based;
 
     @Override
     public void init(IWorkbench workbench) {
@@ -59,7 +66,8 @@ public final class ChecklistPage extends PreferencePage implements IWorkbenchPre
         GridDataFactory.fillDefaults().grab(true, true).hint(look.chars(WIDTH_CHARS), LINES * look.lineHeight()).applyTo(lines);
         problem = label(page, look);
         problem.setData(Desk.ID, "checklist/problem");
-        ChecklistTemplate own = DeskSession.ofWorkbench().shop().checklist();
+        based = inAThread(s -> s.current(JobStore.SHOP, KEY)).orElse(null);
+        ChecklistTemplate own = list(based);
         shown = (own.points().isEmpty() ? ShippedChecklist.of(words) : own).text();
         lines.setText(shown);
         look.dress(page);
@@ -79,33 +87,50 @@ public final class ChecklistPage extends PreferencePage implements IWorkbenchPre
         if (lines == null || text().equals(shown)) {
             return true;
         }
-        DeskSession session = DeskSession.ofWorkbench();
-        Optional<String> who = session.who();
+        Optional<String> who = DeskSession.ofWorkbench().who();
         if (who.isEmpty()) {
             return refuse(words.text("checklist.nobody"));
         }
+        String why = words.text("checklist.why");
         try {
-            ChecklistTemplate template = ChecklistTemplate.of(text());
-            keep(session.store(), template, who.get());
+            ChecklistTemplate template = ChecklistTemplate.of(text()).madeFrom(list(based));
+            int revision = based == null ? 0 : based.number();
+            based = inAThread(s -> s.saveShopPart(KEY, template, revision, who.get(), why));
             shown = text();
             return true;
         } catch (BadLinesException e) {
             return refuse(words.text("checklist.badLines",
                     e.lines().stream().map(String::valueOf).collect(Collectors.joining(", "))));
+        } catch (ConflictException e) {
+            return refuse(conflict(e.theirs()));
         } catch (StoreException e) {
             ILog.of(ChecklistPage.class).warn("the checklist was not kept", e);
             return refuse(e.getMessage());
         }
     }
 
-    /** Writes in a thread of its own, so that the window goes on. */
-    private void keep(JobStore store, ChecklistTemplate template, String who) {
-        String why = words.text("checklist.why");
+    /** Says what the other one changed; whoever presses again knows it, and puts this list in its place. */
+    private String conflict(Saved theirs) {
+        List<String> before = List.of(list(based).text().split("\n"));
+        List<String> now = List.of(list(theirs).text().split("\n"));
+        String added = now.stream().filter(l -> !before.contains(l)).collect(Collectors.joining("; "));
+        String gone = before.stream().filter(l -> !now.contains(l)).collect(Collectors.joining("; "));
+        based = theirs;
+        return words.text("checklist.conflict", DeskSession.ofWorkbench().shop().nameOf(theirs.revision().who()),
+                added.isEmpty() ? "\u2013" : added, gone.isEmpty() ? "\u2013" : gone);
+    }
+
+    private static ChecklistTemplate list(Saved kept) {
+        return kept == null ? new ChecklistTemplate(ChecklistTemplate.SCHEMA, null, null) : (ChecklistTemplate) kept.part();
+    }
+
+    /** Goes to the store in a thread of its own, so that the window goes on. */
+    private <T> T inAThread(Function<JobStore, T> work) {
+        JobStore store = DeskSession.ofWorkbench().store();
+        AtomicReference<T> result = new AtomicReference<>();
         try {
-            ModalContext.run(monitor -> {
-                int based = store.current(JobStore.SHOP, KEY).map(s -> s.revision().revision()).orElse(0);
-                store.saveShopPart(KEY, template, based, who, why);
-            }, true, new NullProgressMonitor(), getShell().getDisplay());
+            ModalContext.run(monitor -> result.set(work.apply(store)), true, new NullProgressMonitor(),
+                    getShell().getDisplay());
         } catch (InvocationTargetException e) {
             if (e.getCause() instanceof StoreException refused) {
                 throw refused;
@@ -114,6 +139,7 @@ public final class ChecklistPage extends PreferencePage implements IWorkbenchPre
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
+        return result.get();
     }
 
     private String text() {

@@ -33,10 +33,20 @@ final class FindingsFromList {
             Set<String> known = new HashSet<>();
             ArrayNode findings = tree.withArray("findings");
             findings.forEach(f -> known.add(f.path("where").asText()));
+            Set<String> points = new HashSet<>();
+            Set<String> twice = new HashSet<>();
+            for (JsonNode item : tree.path("checklist")) {
+                if (!points.add(item.path("point").asText())) {
+                    twice.add(item.path("point").asText());
+                }
+            }
             for (JsonNode item : tree.path("checklist")) {
                 String condition = item.path("condition").asText();
-                if (isBad(condition) && known.add(item.path("point").asText())) {
-                    findings.add(finding(item, ChecklistItem.Condition.valueOf(condition)));
+                String point = item.path("point").asText();
+                // Of two points of one name only the area says which is meant.
+                String where = twice.contains(point) ? item.path("area").asText() + ", " + point : point;
+                if (isBad(condition) && known.add(where)) {
+                    findings.add(finding(item, where, ChecklistItem.Condition.valueOf(condition)));
                     made[0]++;
                 }
             }
@@ -49,9 +59,9 @@ final class FindingsFromList {
         return condition.equals("WORN") || condition.equals("DAMAGED") || condition.equals("MISSING");
     }
 
-    private ObjectNode finding(JsonNode item, ChecklistItem.Condition condition) {
+    private ObjectNode finding(JsonNode item, String where, ChecklistItem.Condition condition) {
         String note = item.path("note").asText("");
-        ObjectNode finding = site.json().mapper().createObjectNode().put("where", item.path("point").asText())
+        ObjectNode finding = site.json().mapper().createObjectNode().put("where", where)
                 .put("severity", (condition == ChecklistItem.Condition.WORN ? Finding.Severity.SHOULD_BE_DONE
                         : Finding.Severity.MUST_BE_DONE).name())
                 .put("text", words.of(condition) + (note.isBlank() ? "" : ": " + note));

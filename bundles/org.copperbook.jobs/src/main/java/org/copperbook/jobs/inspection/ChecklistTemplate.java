@@ -3,6 +3,7 @@ package org.copperbook.jobs.inspection;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.copperbook.jobs.Part;
@@ -94,5 +95,18 @@ public record ChecklistTemplate(int schema, List<Point> points, @KeepUnknown Map
             throw new BadLinesException(bad);
         }
         return new ChecklistTemplate(SCHEMA, points, null);
+    }
+
+    /**
+     * These points as an edited form of an earlier list: what newer versions keep in it that this one cannot show stays
+     * where the list, or a point of the same area and name, is still there.
+     */
+    public ChecklistTemplate madeFrom(ChecklistTemplate earlier) {
+        Map<List<String>, Point> known = new HashMap<>();
+        earlier.points.forEach(p -> known.putIfAbsent(List.of(p.area(), p.point()), p));
+        return new ChecklistTemplate(SCHEMA, points.stream().map(p -> {
+            Point was = known.get(List.of(p.area(), p.point()));
+            return was == null ? p : new Point(p.area(), p.point(), p.work(), was.more());
+        }).toList(), earlier.more);
     }
 }

@@ -148,6 +148,22 @@ class InspectionPageTest {
     }
 
     @Test
+    void twoPointsOfOneNameBecomeTwoFindings() {
+        RecordGrid list = desktop.grid("/checklist");
+        int free = list.model().filled();
+        for (int i = 0; i < 2; i++) {
+            cell(list, free + i, "/area", i == 0 ? "drive end" : "other end");
+            cell(list, free + i, "/point", "shield");
+            cell(list, free + i, "/condition", "damaged");
+        }
+        desktop.press("inspection.makeFindings");
+        RecordGrid findings = desktop.grid("/findings");
+        assertEquals(2, findings.model().filled());
+        assertEquals("drive end, shield", findings.model().text(0, 0));
+        assertEquals("other end, shield", findings.model().text(1, 0));
+    }
+
+    @Test
     void theWorkThatFindingsProposeBecomesLinesOfTheQuote() {
         RecordGrid findings = desktop.grid("/findings");
         cell(findings, 0, "/where", "bearings");
@@ -186,7 +202,15 @@ class InspectionPageTest {
         assertTrue(((Label) desktop.field("checklist/problem")).getText().contains("line 1"));
         assertEquals("no point here", lines.getText(), "and stays");
         lines.setText("mechanical: terminal box seal: new seal\nvisual: paint");
-        assertTrue(page.performOk());
+        JobStore store = desktop.session().store();
+        PartKey theList = PartKey.of(PartKind.CHECKLIST);
+        store.saveShopPart(theList, ChecklistTemplate.of("visual: lacing"),
+                store.current(JobStore.SHOP, theList).map(s -> s.number()).orElse(0), desktop.session().who().orElseThrow(), "");
+        assertFalse(page.performOk(), "what somebody else saved meanwhile is not written over unseen");
+        assertTrue(((Label) desktop.field("checklist/problem")).getText().contains("New there: visual: lacing"),
+                ((Label) desktop.field("checklist/problem")).getText());
+        assertTrue(lines.getText().startsWith("mechanical: terminal box seal"), "what was typed is still there");
+        assertTrue(page.performOk(), "whoever has seen it may put the list in its place");
         dialog.close();
         desktop.until("the shop knows it", () -> desktop.session().shop().checklist().points().size() == 2);
         assertEquals(before, desktop.grid("/checklist").model().text(0, 1), "the open job keeps its list");
