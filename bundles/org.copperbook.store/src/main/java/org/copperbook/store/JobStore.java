@@ -14,7 +14,7 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.report.BoardStep;
-import org.copperbook.jobs.report.MonthEntry;
+import org.copperbook.jobs.report.MonthDetail;
 import org.copperbook.jobs.report.MonthReport;
 import org.copperbook.jobs.report.Workload;
 import org.copperbook.jobs.shop.Person;
@@ -96,8 +96,8 @@ public interface JobStore extends AutoCloseable {
     /** A month in figures, added up from what is derived of every job. */
     MonthReport monthReport(YearMonth month);
 
-    /** What is behind the figures of a month: every fact with its job, by number of the job. */
-    List<MonthEntry> monthEntries(YearMonth month);
+    /** A month in figures with what is behind them, of one moment. */
+    MonthDetail monthDetail(YearMonth month);
 
     /** Jobs of the board, each of which stands in exactly one column. */
     BoardSlice board(BoardQuery query);

@@ -24,7 +24,6 @@ import org.copperbook.office.SinglePageEditor;
 import org.copperbook.store.BoardRow;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.Saved;
-import org.copperbook.store.StoreException;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -50,7 +49,6 @@ public final class BoardEditor extends SinglePageEditor {
         t.setDaemon(true);
         return t;
     });
-    private final Runnable whenQuiet = this::reload;
     private DeskSession session;
     private JobStore.Listening listening;
     private Composite box;
@@ -60,6 +58,7 @@ public final class BoardEditor extends SinglePageEditor {
     private ListPane list;
     private WorkloadPane load;
     private boolean shown;
+    private boolean due;
 
     @Override
     public void createPartControl(Composite parent) {
@@ -91,8 +90,13 @@ public final class BoardEditor extends SinglePageEditor {
             box.layout(true, true);
         });
         listening = session.store().onChange(change -> display.asyncExec(() -> {
-            if (!box.isDisposed()) {
-                display.timerExec(PAUSE, whenQuiet);
+            if (!box.isDisposed() && !due) {
+                // Counted from the first of several changes, so that a busy shop does not put it off for ever.
+                due = true;
+                display.timerExec(PAUSE, () -> {
+                    due = false;
+                    reload();
+                });
             }
         }));
         reload();
@@ -192,7 +196,7 @@ public final class BoardEditor extends SinglePageEditor {
             background.execute(() -> {
                 try {
                     work.run();
-                } catch (StoreException e) {
+                } catch (RuntimeException e) {
                     display.asyncExec(() -> {
                         if (!box.isDisposed()) {
                             load.say(e.getMessage());

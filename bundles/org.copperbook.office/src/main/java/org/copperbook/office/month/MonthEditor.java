@@ -17,6 +17,7 @@ import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Reach;
 import org.copperbook.desk.theme.Rows;
+import org.copperbook.jobs.report.MonthDetail;
 import org.copperbook.jobs.report.MonthEntry;
 import org.copperbook.jobs.report.MonthReport;
 import org.copperbook.jobs.report.MonthWords;
@@ -173,9 +174,8 @@ public final class MonthEditor extends SinglePageEditor {
         JobStore store = DeskSession.ofWorkbench().store();
         new DeskJob(words.text("month.adding"), monitor -> {
             try {
-                MonthReport found = store.monthReport(wanted);
-                List<MonthEntry> behind = store.monthEntries(wanted);
-                later(mine, () -> show(found, behind));
+                MonthDetail found = store.monthDetail(wanted);
+                later(mine, () -> show(found.report(), found.entries()));
             } catch (StoreException e) {
                 later(mine, () -> say(e.getMessage()));
             }

@@ -36,7 +36,7 @@ import org.copperbook.store.Intake;
 import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.LotSearch;
-import org.copperbook.jobs.report.MonthEntry;
+import org.copperbook.jobs.report.MonthDetail;
 import org.copperbook.jobs.report.MonthReport;
 import org.copperbook.store.NumberTaken;
 import org.copperbook.store.PartSave;
@@ -218,8 +218,8 @@ public final class JdbcJobStore implements JobStore {
     }
 
     @Override
-    public List<MonthEntry> monthEntries(YearMonth month) {
-        return database.read(c -> tables.months().entries(c, month));
+    public MonthDetail monthDetail(YearMonth month) {
+        return database.read(c -> new MonthDetail(tables.months().report(c, month), tables.months().entries(c, month)));
     }
 
     @Override

@@ -7,6 +7,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import org.copperbook.jobs.report.MonthEntry;
@@ -22,7 +23,11 @@ final class MonthTable {
 
     private static final int THOUSANDTHS = 3;
 
+    /** Most saves change nothing of a month, so that looking first spares the indexes. */
     void put(Connection c, String jobId, List<MonthFact> facts) throws SQLException {
+        if (kept(c, jobId).equals(facts.stream().map(MonthTable::words).sorted().toList())) {
+            return;
+        }
         try (PreparedStatement d = c.prepareStatement("DELETE FROM month_fact WHERE job_id = ?")) {
             d.setString(1, jobId);
             d.executeUpdate();
@@ -33,11 +38,38 @@ final class MonthTable {
                 in.setString(1, jobId);
                 in.setString(2, f.month().toString());
                 in.setString(3, f.kind().name());
-                in.setString(4, f.what() == null ? "" : f.what());
+                in.setString(4, what(f));
                 in.setLong(5, f.thousandths());
                 in.executeUpdate();
             }
         }
+    }
+
+    private static String words(MonthFact f) {
+        return words(f.month().toString(), f.kind().name(), what(f), f.thousandths());
+    }
+
+    private static String words(String month, String kind, String what, long amount) {
+        return String.join("\n", month, kind, Long.toString(amount), what);
+    }
+
+    private static String what(MonthFact f) {
+        return f.what() == null ? "" : f.what();
+    }
+
+    private static List<String> kept(Connection c, String jobId) throws SQLException {
+        List<String> kept = new ArrayList<>();
+        try (PreparedStatement q = c.prepareStatement(
+                "SELECT month, kind, what, amount FROM month_fact WHERE job_id = ?")) {
+            q.setString(1, jobId);
+            try (ResultSet r = q.executeQuery()) {
+                while (r.next()) {
+                    kept.add(words(r.getString(1), r.getString(2), r.getString(3), r.getLong(4)));
+                }
+            }
+        }
+        Collections.sort(kept);
+        return kept;
     }
 
     List<MonthEntry> entries(Connection c, YearMonth month) throws SQLException {

@@ -37,7 +37,7 @@ import org.copperbook.store.Intake;
 import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.LotSearch;
-import org.copperbook.jobs.report.MonthEntry;
+import org.copperbook.jobs.report.MonthDetail;
 import org.copperbook.jobs.report.MonthReport;
 import org.copperbook.store.NumberTaken;
 import org.copperbook.store.PartSave;
@@ -394,8 +394,8 @@ public final class MirroredStore implements JobStore {
     }
 
     @Override
-    public List<MonthEntry> monthEntries(YearMonth month) {
-        return read(s -> s.monthEntries(month));
+    public MonthDetail monthDetail(YearMonth month) {
+        return read(s -> s.monthDetail(month));
     }
 
     @Override
