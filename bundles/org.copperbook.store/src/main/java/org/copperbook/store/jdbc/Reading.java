@@ -85,7 +85,7 @@ final class Reading {
     List<Saved> shopParts(Connection c, PartKind kind) throws SQLException {
         List<Saved> found = new ArrayList<>();
         for (Revision r : tables.revisions().latestOfKind(c, JobStore.SHOP, kind.word())) {
-            Optional<PartKey> key = key(r);
+            Optional<PartKey> key = key(r.part());
             if (key.isPresent()) {
                 found.add(saved(c, key.get(), r));
             }
