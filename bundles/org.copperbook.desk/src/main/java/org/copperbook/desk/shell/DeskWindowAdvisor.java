@@ -6,6 +6,8 @@ import org.copperbook.desk.editor.JobInput;
 import org.copperbook.desk.editor.LeftJobs;
 import org.copperbook.desk.people.IdleSignOut;
 import org.copperbook.desk.people.SignInDialog;
+import org.copperbook.desk.scan.ScannedCodes;
+import org.copperbook.desk.scan.ScannedJob;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.RegisterQuery;
@@ -31,6 +33,7 @@ final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
     private final Runnable retitle;
     private final StatusItems status;
     private final IdleSignOut idle;
+    private ScannedCodes scanned;
 
     DeskWindowAdvisor(IWorkbenchWindowConfigurer configurer, DeskSession session) {
         super(configurer);
@@ -83,6 +86,9 @@ final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
         }
         offerLeft(page);
         idle.begin();
+        scanned = new ScannedCodes(Display.getCurrent(),
+                new ScannedJob(Display.getCurrent(), getWindowConfigurer().getWindow(), session));
+        scanned.begin();
         if (session.hasSecrets() && session.who().isEmpty()) {
             // Only once the window stands: what opens earlier is lost behind it.
             Display.getCurrent().asyncExec(() -> SignInDialog.open(null));
@@ -122,6 +128,9 @@ final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
         session.removeOnShop(retitle);
         status.forget();
         idle.end();
+        if (scanned != null) {
+            scanned.end();
+        }
     }
 
     private void open(IWorkbenchPage page, String number) {

@@ -197,7 +197,10 @@ public final class Desktop {
         key.character = text.charAt(0);
         key.keyCode = text.charAt(0);
         grid.table().notifyListeners(SWT.KeyDown, key);
-        Text editor = (Text) field(grid.model().pointer(row, column));
+        String cell = grid.model().pointer(row, column);
+        // A letter that may begin a scanned code waits a moment.
+        until("the key opens the cell " + cell, () -> shows(cell) && field(cell) instanceof Text);
+        Text editor = (Text) field(cell);
         editor.setText(text);
         editor.traverse(SWT.TRAVERSE_RETURN);
         work();

@@ -1,0 +1,107 @@
+package org.copperbook.desk.scan;
+
+import java.util.Optional;
+import org.copperbook.desk.editor.JobInput;
+import org.copperbook.desk.shell.DeskSession;
+import org.copperbook.desk.text.DeskWords;
+import org.copperbook.store.StoreException;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.IWorkbenchWindow;
+
+/**
+ * Opens the job whose number was scanned. Behind a dialog that has to be answered first it waits until that is closed; a
+ * number that is not in the store is said where people look.
+ */
+public final class ScannedJob {
+
+    private static final int MODAL = SWT.PRIMARY_MODAL | SWT.APPLICATION_MODAL | SWT.SYSTEM_MODAL;
+
+    private final Display display;
+    private final IWorkbenchWindow window;
+    private final DeskSession session;
+    private final ScanNotice notice = new ScanNotice();
+    private String waiting;
+
+    /** @param window where jobs are opened */
+    public ScannedJob(Display display, IWorkbenchWindow window, DeskSession session) {
+        this.display = display;
+        this.window = window;
+        this.session = session;
+    }
+
+    /** A number was scanned; for the window's thread. */
+    void scanned(String number) {
+        // Not behind the checks of the job that is open.
+        Thread looking = new Thread(() -> {
+            try {
+                Optional<String> id = session.store().idOf(number);
+                answer(() -> found(id, number));
+            } catch (StoreException failed) {
+                answer(() -> say(failed.getMessage()));
+            }
+        }, "copperbook-scanned");
+        looking.setDaemon(true);
+        looking.start();
+    }
+
+    private void answer(Runnable answer) {
+        if (!display.isDisposed()) {
+            display.asyncExec(answer);
+        }
+    }
+
+    private void found(Optional<String> id, String number) {
+        if (window.getShell() == null || window.getShell().isDisposed()) {
+            return;
+        }
+        if (id.isEmpty()) {
+            display.beep();
+            say(DeskWords.text("scan.unknown", number));
+            return;
+        }
+        Shell dialog = dialog();
+        if (dialog == null) {
+            open(id.get(), number);
+            return;
+        }
+        boolean first = waiting == null;
+        waiting = number;
+        say(DeskWords.text("scan.dialog", number));
+        if (first) {
+            dialog.addDisposeListener(e -> display.asyncExec(this::afterDialog));
+        }
+    }
+
+    /** Of several tags scanned while a dialog was open the last one counts. */
+    private void afterDialog() {
+        String number = waiting;
+        waiting = null;
+        if (number != null) {
+            scanned(number);
+        }
+    }
+
+    private void open(String id, String number) {
+        notice.hide();
+        if (window.getActivePage() != null) {
+            window.getShell().forceActive();
+            new JobInput(id, number).openIn(window.getActivePage());
+            session.say(DeskWords.text("scan.opened", number));
+        }
+    }
+
+    /** The dialog that has to be answered before the window can be used; null when there is none. */
+    private Shell dialog() {
+        Shell active = display.getActiveShell();
+        return active != null && active != window.getShell() && (active.getStyle() & MODAL) != 0 ? active : null;
+    }
+
+    /** In the status line, and over the window at work, since a dialog or the length of a bench hides the line. */
+    private void say(String words) {
+        session.say(words);
+        Shell active = display.getActiveShell();
+        notice.show(active == null ? window.getShell() : active, words);
+    }
+}
