@@ -1,7 +1,9 @@
 package org.copperbook.jobs.winding;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -101,6 +103,26 @@ public final class WindingModel {
             kg += turns(group) * data.meanTurnM() * bundle.get().kilogramsPerMetre();
         }
         return kg == 0 ? Optional.empty() : Optional.of(kg);
+    }
+
+    /**
+     * Mass of bare copper by size of wire as recorded, kg, in the order the sizes stand.
+     *
+     * @return nothing while turns, mean turn or a wire are missing
+     * @throws OutOfRange when a size is not understood
+     */
+    public Optional<Map<String, Double>> copperKgBySize() {
+        if (copperKg().isEmpty()) {
+            return Optional.empty();
+        }
+        Map<String, Double> bySize = new LinkedHashMap<>();
+        for (CoilGroup group : data.groups()) {
+            for (WireInHand w : group.wire().isEmpty() ? data.wire() : group.wire()) {
+                double metres = turns(group) * data.meanTurnM();
+                bySize.merge(w.size().strip(), metres * conductor(List.of(w)).orElseThrow().kilogramsPerMetre(), Double::sum);
+            }
+        }
+        return Optional.of(bySize);
     }
 
     /** Turns of a group in series; 0 while any is missing. */

@@ -39,10 +39,14 @@ public final class QuotePage extends PartPage {
                 .text("/language", "quote.language")
                 .choice("/rounding", "quote.rounding", RoundingRule.class)
                 .computed("quote.rule", "quote.rule", sums::rule);
-        new SideBySide(site(), words(), sums).put(here);
+        SideBySide beside = new SideBySide(site(), words(), sums);
+        beside.put(here);
+        Proposals proposals = new Proposals(site(), words(), beside::marked);
         FindingLines findings = new FindingLines(site(), words());
         new Actions(here.area(), site(), "quote.tookFindings")
-                .button("quote.takeFindings", words().text("quote.takeFindings"), findings::take);
+                .button("quote.takeFindings", words().text("quote.takeFindings"), findings::take)
+                .button("quote.propose", words().text("quote.propose"), proposals::lines)
+                .button("quote.priceLines", words().text("quote.priceLines"), proposals::prices);
         for (int i = 0; i < sums.alternatives(); i++) {
             int index = i;
             alternatives.add(here.block(() -> alternative(here, index)));
@@ -84,6 +88,7 @@ public final class QuotePage extends PartPage {
                 .mark("/unit", "line.unit")
                 .decimal("/unitPrice", "line.unitPrice")
                 .mark("/trade", "line.trade")
+                .mark("/wire", "line.wire")
                 .decimal("/discountPercent", "line.discount")
                 .mark("/tax", "line.tax"), index + 1)
                 .newRow(this::newLine);

@@ -98,6 +98,26 @@ class QuotePageTest {
     }
 
     @Test
+    void linesAreProposedFromTheRecordOnceAndWhatIsMissingIsSaid() throws Exception {
+        editor = desktop.open("2026-0005");
+        editor.begin(QUOTE);
+        desktop.settle(editor);
+        editor.show(QUOTE);
+        desktop.settle(editor);
+        int before = editor.document().rows(QUOTE, LIST + "/0/lines").size();
+        desktop.press("quote.propose");
+        JsonNode lines = editor.document().rows(QUOTE, LIST + "/0/lines").deepCopy();
+        assertTrue(lines.size() > before, lines.toString());
+        String said = ((Label) desktop.field("quote.tookFindings")).getText();
+        assertTrue(said.contains("added"), said);
+        desktop.press("quote.propose");
+        assertEquals(lines, editor.document().rows(QUOTE, LIST + "/0/lines"), "a second press adds nothing");
+        editor.document().undo(QUOTE);
+        desktop.work();
+        assertEquals(before, editor.document().rows(QUOTE, LIST + "/0/lines").size(), "one undo takes all of it back");
+    }
+
+    @Test
     void theAlternativesStandSideBySideAndTheWorkshopsFiguresApart() {
         // 10 h x 50 + 4 kg x 25 = 600; margin 20 % = 750.00; with 20 % tax 900.00; earned 150 = 25 % of 600
         RecordGrid taxes = desktop.grid("/taxes");
