@@ -3,18 +3,22 @@ package org.copperbook.batch;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.copperbook.jobs.check.CopyCheck;
 import org.copperbook.sheets.JobRecordWorkbook;
 import org.copperbook.sheets.copy.Alterations;
+import org.copperbook.sheets.copy.QuoteCopy;
+import org.copperbook.sheets.copy.QuoteCopyCheck;
 import org.copperbook.sheets.copy.RecordCopy;
 import org.copperbook.sheets.copy.UnreadableCopy;
 import org.copperbook.store.JobStore;
+import org.copperbook.store.QuoteRevisions;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
-/** Tells whether a release workbook still says what was written, from the file alone. */
+/** Tells whether a release or quote workbook still says what was written, from the file alone. */
 @Command(name = "check-copy", mixinStandardHelpOptions = true)
 final class CheckCopyCommand implements Callable<Integer> {
 
@@ -41,8 +45,33 @@ final class CheckCopyCommand implements Callable<Integer> {
     private record Found(CopyCheck check, Map<String, RecordCopy.Difference> differences) {
     }
 
+    private int quote(QuoteCopy copy) {
+        QuoteCopyCheck check = common.withStore(context, store -> {
+            String id = CommonOptions.jobId(store, copy.job());
+            return QuoteCopyCheck.of(store.load(id), store.shop(), QuoteRevisions.of(store, id, copy.quote()), copy);
+        });
+        if (common.json()) {
+            Map<String, Object> document = new LinkedHashMap<>();
+            document.put("job", copy.job());
+            document.put("quote", copy.quote());
+            document.put("fingerprint", copy.fingerprint());
+            document.put("result", check.result());
+            document.put("words", check.words());
+            document.put("differences", check.differences());
+            CommonOptions.print(context, document);
+        } else {
+            context.out().println(OneLine.of(check.words()));
+            print(check.differences());
+        }
+        return check.result() == QuoteCopyCheck.Result.GENUINE ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+    }
+
     @Override
     public Integer call() {
+        Optional<QuoteCopy> quote = QuoteCopy.read(file.toAbsolutePath().normalize());
+        if (quote.isPresent()) {
+            return quote(quote.get());
+        }
         RecordCopy copy;
         try {
             copy = RecordCopy.read(file.toAbsolutePath().normalize());
@@ -74,10 +103,14 @@ final class CheckCopyCommand implements Callable<Integer> {
             return;
         }
         context.out().println(OneLine.of(found.check().words()));
-        found.differences().entrySet().stream().limit(SHOWN).forEach(d -> context.out().println("  "
+        print(found.differences());
+    }
+
+    private void print(Map<String, RecordCopy.Difference> differences) {
+        differences.entrySet().stream().limit(SHOWN).forEach(d -> context.out().println("  "
                 + OneLine.of(BatchText.of("check-copy.difference", d.getKey(), d.getValue().here(), d.getValue().there()))));
-        if (found.differences().size() > SHOWN) {
-            context.out().println("  " + BatchText.of("check-copy.more", found.differences().size() - SHOWN));
+        if (differences.size() > SHOWN) {
+            context.out().println("  " + BatchText.of("check-copy.more", differences.size() - SHOWN));
         }
     }
 }

@@ -55,6 +55,31 @@ class CheckCopyTest {
     }
 
     @Test
+    void aQuoteWorkbookIsHeldAgainstTheRevisionItWasWrittenFrom() throws Exception {
+        Path quote = folder.resolve("2026-0002-quote-1.xlsx");
+        BatchRun.Result genuine = batch.on("check-copy", quote.toString());
+        assertEquals(0, genuine.exit(), genuine.out() + genuine.err());
+        assertTrue(genuine.out().contains("as the store has it"), genuine.out());
+        Path cheaper = folder.resolve("cheaper.xlsx");
+        String[] place = new String[1];
+        try (InputStream in = Files.newInputStream(quote); XSSFWorkbook w = new XSSFWorkbook(in);
+                OutputStream out = Files.newOutputStream(cheaper)) {
+            for (Row row : w.getSheetAt(1)) {
+                Cell price = row.getCell(4);
+                if (place[0] == null && price != null && price.getCellType() == CellType.NUMERIC) {
+                    price.setCellValue(price.getNumericCellValue() / 2);
+                    place[0] = w.getSheetName(1) + "!" + price.getAddress().formatAsString();
+                }
+            }
+            w.write(out);
+        }
+        BatchRun.Result differs = batch.on("check-copy", cheaper.toString());
+        assertEquals(1, differs.exit(), differs.out());
+        assertTrue(differs.out().contains(place[0]), differs.out());
+        assertEquals(2, differs.out().strip().lines().count(), "the price and nothing else: " + differs.out());
+    }
+
+    @Test
     void aReleaseWorkbookIsKnownAgainAlsoUnderAnotherName() throws Exception {
         Path copy = Files.copy(file, folder.resolve("from the customer.xlsx"));
         BatchRun.Result r = batch.on("check-copy", copy.toString());

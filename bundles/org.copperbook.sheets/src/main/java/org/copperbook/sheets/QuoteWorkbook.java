@@ -9,8 +9,10 @@ import org.copperbook.jobs.Job;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.quote.QuotePrices;
 import org.copperbook.jobs.quote.UnpriceableQuoteException;
+import org.copperbook.jobs.seal.Seal;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.sheets.WorkbookNotWrittenException.Reason;
+import org.copperbook.sheets.copy.QuoteCopy;
 import org.copperbook.sheets.page.Book;
 import org.copperbook.sheets.page.Letterhead;
 import org.copperbook.sheets.page.Words;
@@ -62,6 +64,7 @@ public final class QuoteWorkbook {
                 summary.write(sheets);
                 book.evaluate();
                 new TotalsProof(book.workbook(), prices.currency()).agree(expected);
+                QuoteCopy.mark(book.workbook(), job.number(), context.name(), context.fingerprint());
                 book.writeTo(target);
             }
         } catch (UnpriceableQuoteException e) {
@@ -71,7 +74,8 @@ public final class QuoteWorkbook {
     }
 
     private static Letterhead head(QuoteContext context) {
-        String foot = context.demo() ? context.words().get("demo.short") : "";
+        String mark = context.words().get("foot.fingerprint", Seal.shown(context.fingerprint()));
+        String foot = context.demo() ? context.words().get("demo.short") + "   " + mark : mark;
         return new Letterhead(context.shop().workshop().name(), context.title(), context.words().raw("page.of"), foot);
     }
 

@@ -12,12 +12,15 @@ import org.copperbook.jobs.check.CopyCheck;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.sheets.JobRecordWorkbook;
 import org.copperbook.sheets.copy.Alterations;
+import org.copperbook.sheets.copy.QuoteCopy;
+import org.copperbook.sheets.copy.QuoteCopyCheck;
 import org.copperbook.sheets.copy.RecordCopy;
 import org.copperbook.sheets.copy.UnreadableCopy;
 import org.copperbook.store.JobStore;
+import org.copperbook.store.QuoteRevisions;
 
 /**
- * What holding a record workbook against the store has shown.
+ * What holding a record or quote workbook against the store has shown.
  *
  * @param genuine whether it says what was written and the release stands
  * @param words   the answer, with the altered places below it
@@ -28,6 +31,10 @@ record CopyInspection(boolean genuine, String words) {
 
     /** Inspects a file. Not for the window's thread. */
     static CopyInspection of(JobStore store, Path file) {
+        Optional<QuoteCopy> quote = QuoteCopy.read(file);
+        if (quote.isPresent()) {
+            return ofQuote(store, quote.get());
+        }
         RecordCopy copy;
         try {
             copy = RecordCopy.read(file);
@@ -48,6 +55,17 @@ record CopyInspection(boolean genuine, String words) {
                     now.verdicts(), now.holdPoints(), shop, copy));
         }
         return new CopyInspection(check.result() == CopyCheck.Result.GENUINE, words);
+    }
+
+    private static CopyInspection ofQuote(JobStore store, QuoteCopy copy) {
+        Optional<String> id = store.idOf(copy.job());
+        if (id.isEmpty()) {
+            return new CopyInspection(false, DeskWords.text("copy.noJob", copy.job()));
+        }
+        QuoteCopyCheck check = QuoteCopyCheck.of(store.load(id.get()), store.shop(), QuoteRevisions.of(store, id.get(), copy.quote()),
+                copy);
+        return new CopyInspection(check.result() == QuoteCopyCheck.Result.GENUINE,
+                check.words() + altered(check.differences()));
     }
 
     private static String altered(Map<String, RecordCopy.Difference> places) {

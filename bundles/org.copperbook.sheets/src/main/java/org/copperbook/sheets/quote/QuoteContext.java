@@ -4,8 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import org.copperbook.jobs.Job;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.quote.QuotePrices;
+import org.copperbook.jobs.seal.QuoteSeal;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.sheets.page.Words;
 
@@ -22,6 +25,17 @@ public record QuoteContext(Job job, Quote quote, Shop shop, QuotePrices prices, 
 
     public int digits() {
         return prices.currency().digits();
+    }
+
+    /** Which quote of the job it is: the name of its part, "1". */
+    public String name() {
+        return job.keys(PartKind.QUOTE).stream().filter(k -> quote.equals(job.part(k).orElse(null))).map(PartKey::name)
+                .findFirst().orElse("");
+    }
+
+    /** Fingerprint of the offer. */
+    public String fingerprint() {
+        return QuoteSeal.of(job.number(), quote);
     }
 
     /** "Quote 2026-0042, revision 1". */

@@ -14,6 +14,7 @@ import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.nameplate.Nameplate;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.quote.QuoteLine;
+import org.copperbook.jobs.seal.Seal;
 import org.copperbook.jobs.shop.Workshop;
 import org.copperbook.sheets.page.Book;
 import org.copperbook.sheets.page.Entry;
@@ -82,6 +83,7 @@ public final class SummarySheet {
         context.job().nameplate().ifPresent(p -> page.pair(1, words.get("summary.plate"), plate(p)));
         page.pair(1, words.get("summary.currency"), words.get("summary.currencyDigits",
                 context.prices().currency().code(), Integer.toString(context.digits())));
+        page.pair(1, words.get("summary.fingerprint"), Seal.shown(context.fingerprint()));
     }
 
     private void booking(Booking booking) {

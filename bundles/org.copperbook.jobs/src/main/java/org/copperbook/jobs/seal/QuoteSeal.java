@@ -1,0 +1,27 @@
+package org.copperbook.jobs.seal;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.quote.Quote;
+
+/**
+ * Fingerprint of what a quote offers: everything in it but the customer's answer, which is recorded later and changes no
+ * offer. Two revisions with one fingerprint offer the same.
+ */
+public final class QuoteSeal {
+
+    private QuoteSeal() {
+    }
+
+    /**
+     * The fingerprint of a quote of a job.
+     *
+     * @param jobNumber number of the job
+     * @return SHA-256 in lower-case hex
+     */
+    public static String of(String jobNumber, Quote quote) {
+        ObjectNode offer = new PartJson().tree(quote).deepCopy();
+        offer.remove("approval");
+        return Canonical.digest(jobNumber + "\n" + Canonical.digest(offer));
+    }
+}
