@@ -29,6 +29,7 @@ import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.booking.Hazard;
 import org.copperbook.jobs.booking.JobCode;
+import org.copperbook.jobs.booking.ProvisionalTag;
 import org.copperbook.jobs.booking.MachineKind;
 import org.copperbook.jobs.booking.ReceivedPart;
 import org.copperbook.jobs.booking.Standing;
@@ -114,6 +115,19 @@ class JobTagTest {
             assertTrue(said(scene).contains("booked in twice"), said(scene));
         }
         assertEquals("2026-0043", JobCode.number(readBack(tag.tag(), "tag-void.png")).orElseThrow());
+    }
+
+    @Test
+    void aMachineWithoutANumberGetsAProvisionalTagWhoseCodeLeadsToItsJob() throws Exception {
+        ProvisionalTag provisional = new ProvisionalTag("0b7c91d2-55aa-4e21-9c40-1234567890af");
+        JobTag tag = JobTag.provisional(provisional, job("", "Harbour Ice", "no volts", null), SampleShop.shop(),
+                Locale.ENGLISH, ZoneOffset.UTC);
+        for (Scene scene : List.of(tag.tag(), tag.card())) {
+            assertTrue(said(scene).contains("T-90AF"), said(scene));
+            assertTrue(said(scene).contains("no job number yet"), said(scene));
+            assertEquals(provisional, JobCode.number(readBack(scene, "provisional.png"))
+                    .flatMap(ProvisionalTag::read).orElseThrow());
+        }
     }
 
     @Test

@@ -8,7 +8,6 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -40,6 +39,7 @@ import org.copperbook.desk.verdict.VerdictsPanel;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.booking.ProvisionalTag;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.signoff.HoldPoint;
 import org.copperbook.store.ConflictException;
@@ -76,7 +76,6 @@ import org.eclipse.ui.part.EditorPart;
  */
 public final class JobEditor extends EditorPart implements ISaveablePart2 {
 
-    private static final int TAG_CHARS = 4;
     private static final int LAST_WRITING_SECONDS = 3;
 
     private final ScheduledExecutorService writer = Executors.newSingleThreadScheduledExecutor(r -> {
@@ -626,8 +625,8 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
         journal.follow(document, typist());
         journal.keep(durable -> display.asyncExec(() -> {
             if (!closing && !box.isDisposed() && waiting) {
-                strips.failed(DeskWords.text(!durable ? "save.notKept" : document.number().isEmpty() ? "save.waitsNew"
-                        : "save.waits", provisionalTag()), () -> null);
+                strips.failed(DeskWords.text(!durable ? "save.notKept" : provisionalTag().isPresent() ? "save.waitsNew"
+                        : "save.waits", provisionalTag().map(ProvisionalTag::name).orElse("")), () -> null);
             }
         }));
     }
@@ -649,10 +648,9 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
         }
     }
 
-    /** What a machine is called until it has a number. */
-    private String provisionalTag() {
-        String id = document.id().replaceAll("[^0-9A-Za-z]", "");
-        return "T-" + id.substring(Math.max(0, id.length() - TAG_CHARS)).toUpperCase(Locale.ROOT);
+    /** What a machine is called that is booked in while the server is silent, until it has a number. */
+    public Optional<ProvisionalTag> provisionalTag() {
+        return waiting && document.number().isEmpty() ? Optional.of(new ProvisionalTag(document.id())) : Optional.empty();
     }
 
     /** Saves what waited, once the server answers. */

@@ -4,6 +4,9 @@ import java.util.Optional;
 import org.copperbook.desk.editor.JobInput;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.DeskWords;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.booking.ProvisionalTag;
 import org.copperbook.store.StoreException;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
@@ -36,8 +39,10 @@ public final class ScannedJob {
         // Not behind the checks of the job that is open.
         Thread looking = new Thread(() -> {
             try {
-                Optional<String> id = session.store().idOf(number);
-                answer(() -> found(id, number));
+                Optional<ProvisionalTag> tag = ProvisionalTag.read(number);
+                Optional<JobInput> job = tag.isPresent() ? numbered(tag.get().jobId())
+                        : session.store().idOf(number).map(id -> new JobInput(id, number));
+                answer(() -> found(job.or(() -> tag.flatMap(this::waiting)), number));
             } catch (StoreException failed) {
                 answer(() -> say(failed.getMessage()));
             }
@@ -52,23 +57,39 @@ public final class ScannedJob {
         }
     }
 
-    private void found(Optional<String> id, String number) {
+    /** The job that a provisional tag was printed for, once it has its number. */
+    private Optional<JobInput> numbered(String jobId) {
+        return session.store().current(jobId, PartKey.of(PartKind.BOOKING))
+                .map(booking -> new JobInput(jobId, session.store().load(jobId).number()));
+    }
+
+    /** The machine of a provisional tag that is open here and still waits for its number. */
+    private Optional<JobInput> waiting(ProvisionalTag tag) {
+        JobInput job = new JobInput(tag.jobId(), "");
+        return window.getActivePage() != null && window.getActivePage().findEditor(job) != null ? Optional.of(job)
+                : Optional.empty();
+    }
+
+    private void found(Optional<JobInput> job, String number) {
         if (window.getShell() == null || window.getShell().isDisposed()) {
             return;
         }
-        if (id.isEmpty()) {
+        Optional<String> provisional = ProvisionalTag.read(number).map(ProvisionalTag::name);
+        if (job.isEmpty()) {
             display.beep();
-            say(DeskWords.text("scan.unknown", number));
+            say(provisional.map(name -> DeskWords.text("scan.notNumbered", name))
+                    .orElseGet(() -> DeskWords.text("scan.unknown", number)));
             return;
         }
+        String name = job.get().isNew() ? provisional.orElse("") : job.get().number();
         Shell dialog = dialog();
         if (dialog == null) {
-            open(id.get(), number);
+            open(job.get(), name);
             return;
         }
         boolean first = waiting == null;
         waiting = number;
-        say(DeskWords.text("scan.dialog", number));
+        say(DeskWords.text("scan.dialog", name));
         if (first) {
             dialog.addDisposeListener(e -> display.asyncExec(this::afterDialog));
         }
@@ -83,12 +104,12 @@ public final class ScannedJob {
         }
     }
 
-    private void open(String id, String number) {
+    private void open(JobInput job, String name) {
         notice.hide();
         if (window.getActivePage() != null) {
             window.getShell().forceActive();
-            new JobInput(id, number).openIn(window.getActivePage());
-            session.say(DeskWords.text("scan.opened", number));
+            job.openIn(window.getActivePage());
+            session.say(DeskWords.text("scan.opened", name));
         }
     }
 

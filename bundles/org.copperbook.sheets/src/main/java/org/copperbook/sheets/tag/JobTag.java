@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.booking.JobCode;
+import org.copperbook.jobs.booking.ProvisionalTag;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.sheets.picture.Scene;
 
@@ -31,6 +32,8 @@ public final class JobTag {
     private static final int NOTE_LINES = 8;
 
     private final TagFacts facts;
+    private final String code;
+    private final boolean provisional;
 
     /**
      * @param job  a job that has a number and a booking
@@ -38,19 +41,37 @@ public final class JobTag {
      * @throws IllegalArgumentException when it has none
      */
     public JobTag(Job job, Shop shop, Locale locale, ZoneId zone) {
-        this.facts = new TagFacts(job, shop, locale, zone);
-        JobCode.of(job.number());
+        this(new TagFacts(job, shop, locale, zone), JobCode.of(job.number()), false);
+    }
+
+    private JobTag(TagFacts facts, String code, boolean provisional) {
+        this.facts = facts;
+        this.code = code;
+        this.provisional = provisional;
         facts.booking();
+    }
+
+    /**
+     * Tag and card of a job that has a booking and no number yet; its code still leads to the job when it has one.
+     *
+     * @throws IllegalArgumentException when it has no booking
+     */
+    public static JobTag provisional(ProvisionalTag tag, Job job, Shop shop, Locale locale, ZoneId zone) {
+        return new JobTag(new TagFacts(new Job(job.id(), tag.name(), job.parts()), shop, locale, zone),
+                JobCode.of(tag.inCode()), true);
     }
 
     /** The tag for a label of 100 by 50 mm. */
     public Scene tag() {
-        QrCode code = QrCode.of(JobCode.of(facts.number()));
+        QrCode code = QrCode.of(this.code);
         int module = code.moduleFor(TAG_HEIGHT);
         int width = code.size(module);
         TagPen pen = new TagPen(width, TAG_WIDTH - 8, 8);
         pen.add(code.marks(0, (int) ((TAG_HEIGHT - width) / 2), module));
         pen.fitted(facts.number(), 34, 12);
+        if (provisional) {
+            pen.text(facts.say("tag.provisional"), 14, 2);
+        }
         if (facts.isVoid()) {
             pen.text(facts.stage(), 14, 3);
         }
@@ -76,7 +97,7 @@ public final class JobTag {
     /** The job card, A4 upright. */
     public Scene card() {
         double right = CARD_WIDTH - CARD_MARGIN;
-        QrCode code = QrCode.of(JobCode.of(facts.number()));
+        QrCode code = QrCode.of(this.code);
         int module = code.moduleFor(CARD_CODE);
         int width = code.size(module);
         TagPen pen = new TagPen(CARD_MARGIN, right - width - 10, CARD_MARGIN);
@@ -84,6 +105,9 @@ public final class JobTag {
         pen.text(facts.shopName(), CARD_SIZE, 2);
         pen.text(facts.say("tag.card"), CARD_SIZE, 1);
         pen.fitted(facts.number(), 56, 16);
+        if (provisional) {
+            pen.text(facts.say("tag.provisional"), 22, 2);
+        }
         pen.text(facts.stage(), facts.isVoid() ? 22 : CARD_SIZE, 3);
         pen.to(Math.max(pen.y(), CARD_MARGIN + width) + 8);
         pen.between(CARD_MARGIN, right);

@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.copperbook.desk.editor.JobEditor;
+import org.copperbook.desk.picture.PictureCanvas;
 import org.copperbook.desk.register.RegisterView;
 import org.copperbook.desk.tests.run.OwnStart;
 import org.copperbook.desk.tests.window.CrashEntries;
@@ -15,7 +18,11 @@ import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.booking.JobCode;
+import org.copperbook.jobs.booking.ProvisionalTag;
 import org.copperbook.jobs.json.BadRecordException;
+import org.copperbook.sheets.picture.Mark;
+import org.copperbook.sheets.picture.Scene;
 import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.RegisterQuery;
@@ -26,7 +33,11 @@ import org.copperbook.store.engines.TestServer;
 import org.copperbook.store.mirror.MirroredStore;
 import org.copperbook.store.postgres.PostgresJobStore;
 import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -101,6 +112,7 @@ class OnAServerTest {
         theirs.close();
         TestServer.shared().stop();
         String mine = "typed without the server " + System.nanoTime();
+        ProvisionalTag provisional;
         try {
             desktop.type("/transportDamage", mine);
             editor.doSave(new NullProgressMonitor());
@@ -122,6 +134,11 @@ class OnAServerTest {
             desktop.type("/customer", "Came without the server");
             booking.doSave(new NullProgressMonitor());
             desktop.until("two jobs wait", () -> band().contains("2 jobs wait"));
+            provisional = booking.provisionalTag().orElseThrow();
+            assertTagIsPrintable(provisional);
+            desktop.page().activate(second);
+            scan(JobCode.of(provisional.inCode()));
+            desktop.until("the code leads to the machine that waits", () -> desktop.activeEditor() == booking);
         } finally {
             TestServer.shared().start();
         }
@@ -134,7 +151,49 @@ class OnAServerTest {
         RegisterRow newest = theirs.register(RegisterQuery.first(1)).rows().get(0);
         assertEquals("Came without the server", newest.customer());
         assertTrue(newest.number().matches("\\d{4}-\\d{4}"), newest.number());
+        desktop.closeAll();
+        scan(JobCode.of(provisional.inCode()));
+        desktop.until("the code leads to the job that has its number", () -> desktop.activeEditor() instanceof JobEditor j
+                && j.getPartName().equals(newest.number()));
         assertTrue(theirs.audit().passed());
+    }
+
+    private void assertTagIsPrintable(ProvisionalTag tag) throws Exception {
+        desktop.command("org.copperbook.desk.command.tag");
+        for (String id : List.of("tag/label", "tag/card")) {
+            Scene scene = ((PictureCanvas) desktop.field(id)).scene();
+            String said = scene.marks().stream().filter(Mark.Text.class::isInstance).map(m -> ((Mark.Text) m).text())
+                    .collect(Collectors.joining(" "));
+            assertTrue(said.contains(tag.name()) && said.contains("no job number yet"), said);
+        }
+        desktop.field("tag/label").getShell().close();
+    }
+
+    /** What a reader sends, as key presses of the window system. */
+    private void scan(String code) {
+        Shell window = desktop.page().getWorkbenchWindow().getShell();
+        window.forceActive();
+        desktop.until("the window has the keyboard", () -> Display.getCurrent().getActiveShell() == window);
+        desktop.pause(300);
+        for (char c : (code + "\r").toCharArray()) {
+            boolean shift = Character.isUpperCase(c);
+            if (shift) {
+                post(SWT.KeyDown, SWT.SHIFT, '\0');
+            }
+            post(SWT.KeyDown, c == '\r' ? SWT.CR : 0, c);
+            post(SWT.KeyUp, c == '\r' ? SWT.CR : 0, c);
+            if (shift) {
+                post(SWT.KeyUp, SWT.SHIFT, '\0');
+            }
+        }
+    }
+
+    private static void post(int type, int keyCode, char character) {
+        Event e = new Event();
+        e.type = type;
+        e.keyCode = keyCode;
+        e.character = Character.toLowerCase(character);
+        assertTrue(Display.getCurrent().post(e), "the window system takes the key");
     }
 
     @Test
