@@ -13,14 +13,16 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.check.Plausibility;
 import org.copperbook.jobs.json.BadRecordException;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.shop.Person;
+import org.copperbook.store.stock.StockFile;
 
 /**
- * The shop's own files in a folder: workshop.json, instruments.json, wire-stock.json, capacities.json, limits.json, and
- * people.json with a list of people; any of them may be missing.
+ * The shop's own files in a folder: workshop.json, instruments.json, wire-stock.json, capacities.json, limits.json,
+ * stock.json with items in stock, and people.json with a list of people; any of them may be missing.
  */
 final class ShopFolder {
 
@@ -40,6 +42,8 @@ final class ShopFolder {
         for (Path file : files(folder)) {
             if (file.getFileName().toString().equals(PEOPLE)) {
                 people(file);
+            } else if (file.getFileName().toString().equals(StockFile.NAME)) {
+                stock(file);
             } else {
                 part(file);
             }
@@ -51,6 +55,11 @@ final class ShopFolder {
 
     Map<PartKey, Part> parts() {
         return parts;
+    }
+
+    /** How many files hold the parts; items of stock stand together in one. */
+    long fileCount() {
+        return parts.keySet().stream().map(k -> k.kind() == PartKind.STOCK_ITEM ? "" : k.toString()).distinct().count();
     }
 
     List<Person> people() {
@@ -82,6 +91,17 @@ final class ShopFolder {
             parts.put(key, part);
         } catch (BadRecordException e) {
             throw InputFile.refused(file, e);
+        }
+    }
+
+    private void stock(Path file) {
+        try {
+            // The movements are for jobs that need not be here; what is on hand is what it is after them.
+            parts.putAll(StockFile.read(json, InputFile.read(file)).items());
+        } catch (BadRecordException e) {
+            throw InputFile.refused(file, e);
+        } catch (IOException e) {
+            throw new BadUse(BatchText.of("file.unreadable", file, e.getMessage()));
         }
     }
 

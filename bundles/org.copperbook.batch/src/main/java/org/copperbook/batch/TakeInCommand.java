@@ -68,7 +68,7 @@ final class TakeInCommand implements Callable<Integer> {
         if (common.json()) {
             CommonOptions.print(context, Map.of("takenIn", rows(read, taken)));
         } else {
-            own.ifPresent(o -> context.out().println(BatchText.of("take-in.shop-done", o.parts().size(), o.people().size())));
+            own.ifPresent(o -> context.out().println(BatchText.of("take-in.shop-done", o.fileCount(), o.people().size())));
             for (int i = 0; i < taken.size(); i++) {
                 context.out().println(OneLine.of(BatchText.of("take-in.done", taken.get(i).number(), read.get(i).file())));
             }

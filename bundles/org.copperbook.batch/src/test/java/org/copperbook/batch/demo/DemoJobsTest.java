@@ -286,7 +286,7 @@ class DemoJobsTest {
     @Test
     void theShopFilesFitTheirRecordsAndSayDemo() throws Exception {
         PartJson json = new PartJson();
-        for (String kind : List.of("workshop", "instruments", "wire-stock")) {
+        for (String kind : List.of("workshop", "instruments")) {
             assertNotNull(json.read(PartKey.parse(kind), Files.readString(DemoFiles.FOLDER.resolve("shop/" + kind + ".json"))));
         }
         assertTrue(DemoFiles.tree(DemoFiles.FOLDER.resolve("shop/workshop.json")).path("demo").asBoolean());

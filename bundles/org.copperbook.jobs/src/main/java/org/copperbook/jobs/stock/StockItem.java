@@ -132,6 +132,12 @@ public record StockItem(int schema, String code, Kind kind, String name, String 
                 other.more);
     }
 
+    /** The same item with another amount on hand and nothing set aside, as it is begun with. */
+    public StockItem beginning(BigDecimal onHandThen) {
+        return new StockItem(schema, code, kind, name, size, grade, shape, unit, place, price, reorderLevel, onHandThen, null,
+                movement, retired, more);
+    }
+
     StockItem moved(BigDecimal onHandNow, String job, BigDecimal reservedNow, BigDecimal priceNow, StockMovement by) {
         Map<String, BigDecimal> kept = new TreeMap<>(reserved);
         if (job != null) {

@@ -153,6 +153,15 @@ public final class StockRules {
         return new Refusal(why, item, m, possible, List.of());
     }
 
+    /** What a movement adds to what is on hand; below zero where it takes away. */
+    public static BigDecimal comes(StockMovement m) {
+        return switch (m.kind()) {
+            case RECEIVE, RETURN, ADJUST -> m.quantity();
+            case ISSUE -> m.quantity().negate();
+            case RESERVE, RELEASE -> BigDecimal.ZERO;
+        };
+    }
+
     /** What was issued to each job and has not come back, as a ledger says; what went to no job stands under "". */
     public static Map<String, BigDecimal> issued(Iterable<StockMovement> ledger) {
         Map<String, BigDecimal> issued = new java.util.TreeMap<>();

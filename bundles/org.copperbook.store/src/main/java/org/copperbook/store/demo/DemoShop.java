@@ -28,10 +28,12 @@ import org.copperbook.store.JobStore;
 import org.copperbook.store.NumberTaken;
 import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.StoreText;
+import org.copperbook.store.stock.StockFile;
+import org.copperbook.store.stock.StockMove;
 
 /**
  * The invented demo workshop in a folder: {@code shop/people.json} (a list of people), {@code shop/<part>.json} (a part
- * of the shop each), {@code photos/} (taken as they are) and {@code jobs/*.json} (job files).
+ * of the shop each), {@code shop/stock.json} ({@link StockFile}), {@code photos/} (taken as they are) and {@code jobs/*.json} (job files).
  *
  * @param folder where it lies
  */
@@ -61,11 +63,16 @@ public record DemoShop(Path folder) {
     public Intake read() throws IOException, BadRecordException {
         Map<PartKey, Part> parts = new TreeMap<>();
         List<Person> people = new ArrayList<>();
+        List<StockMove> moves = new ArrayList<>();
         for (Path file : files("shop", ".json")) {
             String name = file.getFileName().toString();
             String word = name.substring(0, name.length() - ".json".length());
             if (word.equals(PEOPLE)) {
                 people.addAll(people(file));
+            } else if (name.equals(StockFile.NAME)) {
+                StockFile stock = StockFile.read(JSON, Files.readAllBytes(file));
+                parts.putAll(stock.before());
+                moves.addAll(stock.moves());
             } else {
                 PartKey key = key(name, word);
                 parts.put(key, part(file, key));
@@ -83,7 +90,7 @@ public record DemoShop(Path folder) {
         for (Path file : files("jobs", ".json")) {
             jobs.add(job(file));
         }
-        return new Intake(parts, people, photos, jobs);
+        return new Intake(parts, people, photos, jobs, moves);
     }
 
     private List<Path> files(String name, String end) throws IOException {

@@ -30,6 +30,7 @@ class KeysOfTheHandbookTest {
             Map.entry("Ctrl+Y", "org.eclipse.ui.edit.redo"),
             Map.entry("F7", "org.copperbook.office.command.board"),
             Map.entry("F8", "org.copperbook.office.command.month"),
+            Map.entry("F9", "org.copperbook.office.command.stock"),
             Map.entry("Ctrl+Shift+Q", "org.copperbook.desk.command.quoteWorkbook"),
             Map.entry("Ctrl+Shift+R", "org.copperbook.desk.command.recordWorkbook"),
             Map.entry("Ctrl+Shift+I", "org.copperbook.winding.command.takeInCards"),

@@ -21,6 +21,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
 import org.eclipse.ui.IPerspectiveRegistry;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.dialogs.PreferencesUtil;
@@ -95,6 +96,7 @@ class LookOfEveryPageTest {
         desktop.command("org.copperbook.office.command.month");
         desktop.until("the month is added up", () -> !((Label) desktop.field("month.said")).getText().isEmpty());
         look("month", partWith("month.month"));
+        stock();
         desktop.page().showView(CALCULATOR).setFocus();
         look("calculator", partWith("calculator.tree"));
         desktop.page().hideView(desktop.page().findView(CALCULATOR));
@@ -111,6 +113,17 @@ class LookOfEveryPageTest {
             tabs.setSelection(i);
             desktop.pause(PAUSE_MILLIS);
             look("board " + tabs.getItem(i).getText(), tabs.getParent());
+        }
+    }
+
+    private void stock() throws Exception {
+        desktop.command("org.copperbook.office.command.stock");
+        desktop.until("the items are listed", () -> ((Table) desktop.field("stock.items")).getItemCount() > 0);
+        CTabFolder tabs = (CTabFolder) desktop.field("stock.tabs");
+        for (int i = 0; i < tabs.getItemCount(); i++) {
+            tabs.setSelection(i);
+            desktop.pause(PAUSE_MILLIS);
+            look("stock " + tabs.getItem(i).getText(), partWith("stock.find"));
         }
     }
 

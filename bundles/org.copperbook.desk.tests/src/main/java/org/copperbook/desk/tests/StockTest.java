@@ -1,0 +1,229 @@
+package org.copperbook.desk.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.UUID;
+import org.copperbook.desk.command.WorkbookFolder;
+import org.copperbook.desk.tests.window.Desktop;
+import org.copperbook.jobs.stock.StockItem;
+import org.copperbook.jobs.stock.StockMovement;
+import org.copperbook.jobs.stock.StockUnit;
+import org.copperbook.store.stock.Stock;
+import org.copperbook.store.stock.StockMove;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Stock moved and described in the real window; each test has an item of its own. */
+class StockTest {
+
+    private static final String JOB = "2026-0005";
+
+    private final Desktop desktop = new Desktop();
+    private final String code = "T-" + UUID.randomUUID().toString().substring(0, 8);
+    private Stock stock;
+    private String who;
+
+    @BeforeEach
+    void tenPiecesAreThere() throws Exception {
+        who = desktop.beSomebody();
+        stock = desktop.session().store().stock();
+        stock.describe(new StockItem(1, code, StockItem.Kind.BEARING, "Test bearing", "6205", null, null, StockUnit.PC, "here",
+                new BigDecimal("4.50"), new BigDecimal("2"), null, null, null, null, null), null, who, "");
+        stock.move(List.of(new StockMove(code, StockMovement.of(StockMovement.Kind.RECEIVE, BigDecimal.TEN, null, null))), who);
+        desktop.command("org.copperbook.office.command.stock");
+        find(code);
+    }
+
+    @AfterEach
+    void leave() {
+        desktop.closeAll();
+    }
+
+    private void find(String text) {
+        ((Text) desktop.field("stock.find")).setText(text);
+        desktop.until(text + " is marked", () -> items().getItemCount() == 1 && chosen().startsWith(code));
+        desktop.until("its ledger is read", () -> ledger().getItemCount() > 0);
+    }
+
+    private Table items() {
+        return (Table) desktop.field("stock.items");
+    }
+
+    private Table ledger() {
+        return (Table) desktop.field("stock.ledger");
+    }
+
+    private String chosen() {
+        return ((Label) desktop.field("stock.chosen")).getText();
+    }
+
+    private String said() {
+        return ((Label) desktop.field("stock.said")).getText();
+    }
+
+    private StockItem now() {
+        return (StockItem) stock.item(code).orElseThrow().part();
+    }
+
+    private void set(String field, String text) {
+        ((Text) desktop.field(field)).setText(text);
+    }
+
+    private void move(String amount, String job, String button, String says) {
+        set("stock.quantity", amount);
+        set("stock.job", job);
+        desktop.press("stock.do." + button);
+        desktop.until("it says " + says + ", not " + said(), () -> said().contains(says));
+    }
+
+    @Test
+    void stockIsSetAsideIssuedReturnedAndTheLedgerSaysSo() {
+        move("4", JOB, "RESERVE", "Done");
+        move("3 pc", JOB, "ISSUE", "On hand 7");
+        move("1", JOB, "RETURN", "On hand 8");
+        desktop.until("the ledger has four lines", () -> ledger().getItemCount() == 4);
+        assertEquals("returned", ledger().getItem(0).getText(2));
+        assertEquals(JOB, ledger().getItem(0).getText(4));
+        assertEquals("received", ledger().getItem(3).getText(2));
+        desktop.until("the list has it too", () -> items().getItem(0).getText(3).equals("8"));
+        assertEquals("1", items().getItem(0).getText(4));
+        assertEquals("7", items().getItem(0).getText(5));
+        assertEquals(0, new BigDecimal("8").compareTo(now().onHand()));
+    }
+
+    @Test
+    void whatCannotBeIsSaidWithWhatCanAndTypedThingsStay() {
+        move("11", JOB, "ISSUE", "10\u00a0pc".replace('\u00a0', ' ') + " are on hand");
+        assertEquals("11", desktop.text("stock.quantity"));
+        assertFalse(((Button) desktop.field("stock.allTheSame")).isEnabled());
+        move("1.5", JOB, "ISSUE", "Pieces are whole");
+        move("1 kg", JOB, "ISSUE", "not in kg");
+        move("many", JOB, "ISSUE", "is no amount");
+        move("1", "no such job", "ISSUE", "No one job fits");
+        move("1", "", "RESERVE", "for which job");
+        assertEquals(0, BigDecimal.TEN.compareTo(now().onHand()));
+        assertEquals(1, stock.ledger(code, 9).size());
+    }
+
+    @Test
+    void whatOthersSetAsideIsTakenOnlyWhenSaidAgain() {
+        move("9", JOB, "RESERVE", "Done");
+        move("3", "2026-0007", "ISSUE", "set aside for " + JOB);
+        desktop.press("stock.allTheSame");
+        desktop.until("it is done", () -> said().startsWith("Done"));
+        desktop.until("the list says what is short", () -> items().getItem(0).getText(8).equals("2\u00a0pc short"));
+    }
+
+    @Test
+    void aMovementIsTakenBackByAReverseOneAndOnlyOnce() {
+        move("4", JOB, "ISSUE", "On hand 6");
+        desktop.until("the ledger has it", () -> ledger().getItemCount() == 2);
+        ledger().setSelection(0);
+        desktop.press("stock.takeBack");
+        desktop.until("it is back", () -> said().contains("On hand 10"));
+        desktop.until("the ledger says so", () -> ledger().getItemCount() == 3
+                && ledger().getItem(1).getText(2).equals("issued, taken back"));
+        ledger().setSelection(1);
+        desktop.press("stock.takeBack");
+        desktop.until("it is refused", () -> said().contains("taken back already"));
+    }
+
+    @Test
+    void countingSaysWhatIsThereAndNotTheDifference() {
+        move("7", "", "ADJUST", "On hand 7");
+        assertEquals(0, new BigDecimal("-3").compareTo(stock.ledger(code, 1).get(0).movement().quantity()));
+        move("7", "", "ADJUST", "on hand already");
+    }
+
+    @Test
+    void anotherWindowsMovementIsShownWithoutAsking() {
+        stock.move(List.of(new StockMove(code, StockMovement.of(StockMovement.Kind.RECEIVE, BigDecimal.ONE, null, null))), who);
+        desktop.until("the list has it", () -> items().getItem(0).getText(3).equals("11"));
+        desktop.until("the ledger has it", () -> ledger().getItemCount() == 2);
+    }
+
+    @Test
+    void enterGoesFromFieldToFieldAndDownIntoTheList() {
+        Control find = desktop.field("stock.find");
+        find.setFocus();
+        Event down = new Event();
+        down.keyCode = SWT.ARROW_DOWN;
+        find.notifyListeners(SWT.KeyDown, down);
+        assertEquals(items(), Display.getCurrent().getFocusControl());
+        items().notifyListeners(SWT.DefaultSelection, new Event());
+        for (String next : List.of("stock.quantity", "stock.job", "stock.lot", "stock.priceOfUnit", "stock.note")) {
+            assertEquals(desktop.field(next), Display.getCurrent().getFocusControl());
+            Display.getCurrent().getFocusControl().notifyListeners(SWT.DefaultSelection, new Event());
+        }
+        assertEquals(desktop.field("stock.do.RECEIVE"), Display.getCurrent().getFocusControl());
+    }
+
+    @Test
+    void anItemIsDescribedAndANewOneMade() {
+        ((CTabFolder) desktop.field("stock.tabs")).setSelection(1);
+        set("item/stock.name", "Renamed bearing");
+        set("item/stock.price", "x");
+        desktop.press("stock.keep");
+        assertTrue(((Label) desktop.field("stock.itemSaid")).getText().contains("is no price"));
+        set("item/stock.price", "5.25");
+        desktop.press("stock.keep");
+        desktop.until("it is kept", () -> now().name().equals("Renamed bearing"));
+        assertEquals(new BigDecimal("5.25"), now().price());
+        desktop.until("it says so", () -> ((Label) desktop.field("stock.itemSaid")).getText().contains("is kept"));
+        desktop.press("stock.new");
+        set("item/stock.code", "bad code");
+        desktop.press("stock.keep");
+        assertTrue(((Label) desktop.field("stock.itemSaid")).getText().contains("is no code"));
+        set("item/stock.code", code + ".2");
+        set("item/stock.name", "Second");
+        ((Combo) desktop.field("item/stock.unit")).select(StockUnit.M.ordinal());
+        desktop.press("stock.keep");
+        desktop.until("it is there", () -> stock.item(code + ".2").isPresent());
+        assertEquals(StockUnit.M, ((StockItem) stock.item(code + ".2").orElseThrow().part()).unit());
+    }
+
+    @Test
+    void theListAndTheMovementsAreCopiedAndWrittenAsWorkbooks() throws Exception {
+        Event copy = new Event();
+        copy.keyCode = 'c';
+        copy.stateMask = SWT.MOD1;
+        items().setFocus();
+        items().notifyListeners(SWT.KeyDown, copy);
+        desktop.until("the clipboard has the row", () -> copied().startsWith("Code\tWhat\t") && copied().contains("\n" + code));
+        for (String button : List.of("stock.listOut", "stock.ledgerOut")) {
+            Path target = WorkbookFolder.current().resolve(button.equals("stock.listOut") ? "stock.xlsx"
+                    : "stock " + code + ".xlsx");
+            Files.deleteIfExists(target);
+            desktop.press(button);
+            desktop.until(target + " is written", () -> Files.exists(target) && said().contains(target.toString()));
+        }
+    }
+
+    private static String copied() {
+        Clipboard clipboard = new Clipboard(Display.getCurrent());
+        try {
+            return String.valueOf(clipboard.getContents(TextTransfer.getInstance()));
+        } finally {
+            clipboard.dispose();
+        }
+    }
+}

@@ -1,0 +1,194 @@
+package org.copperbook.office.stock;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.text.SpokenName;
+import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Reach;
+import org.copperbook.jobs.stock.StockItem;
+import org.copperbook.jobs.stock.StockUnit;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+/** What an item is: code, kind, size, unit, place, price, when to order. */
+final class ItemPane {
+
+    private static final int PAIRS = 3;
+    private static final int FIELD_CHARS = 10;
+    private static final int MOST_GRADE = 3;
+
+    private final StockWords words;
+    private final BiConsumer<StockItem, StockItem> keep;
+    private final Composite box;
+    private final Label about;
+    private final Map<String, Text> texts = new LinkedHashMap<>();
+    private final Combo kind;
+    private final Combo unit;
+    private final Combo shape;
+    private final Button retired;
+    private final Label said;
+    private StockItem seen;
+
+    /** @param keep keeps an item as described; with what it was before, null for a new one */
+    ItemPane(Composite parent, StockWords words, BiConsumer<StockItem, StockItem> keep) {
+        this.words = words;
+        this.keep = keep;
+        Look look = Look.of(parent);
+        box = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().margins(6, 6).spacing(0, 6).applyTo(box);
+        about = look.as(Look.Role.STRONG, new Label(box, SWT.WRAP));
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(about);
+        Composite fields = new Composite(box, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2 * PAIRS).spacing(8, 4).applyTo(fields);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(fields);
+        field(fields, look, "stock.code");
+        kind = choice(fields, look, "stock.kind", Arrays.stream(StockItem.Kind.values()).map(words::of).toArray(String[]::new));
+        field(fields, look, "stock.name");
+        field(fields, look, "stock.size");
+        field(fields, look, "stock.grade");
+        shape = choice(fields, look, "stock.shape", "", words.of(StockItem.Shape.ROUND), words.of(StockItem.Shape.STRIP));
+        unit = choice(fields, look, "stock.unit", Arrays.stream(StockUnit.values()).map(StockUnit::sign).toArray(String[]::new));
+        field(fields, look, "stock.price");
+        field(fields, look, "stock.level");
+        field(fields, look, "stock.place");
+        Composite row = new Composite(box, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(3).spacing(8, 4).applyTo(row);
+        retired = look.as(Look.Role.TEXT, new Button(row, SWT.CHECK));
+        retired.setText(words.text("stock.isRetired"));
+        retired.setData(Desk.ID, "stock.isRetired");
+        button(row, look, "stock.keep", this::keepTyped);
+        button(row, look, "stock.new", () -> {
+            show(Optional.empty());
+            texts.get("stock.code").setFocus();
+        });
+        said = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
+        said.setData(Desk.ID, "stock.itemSaid");
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(said);
+        Reach.ensure(fields);
+        Reach.ensure(row);
+    }
+
+    Composite control() {
+        return box;
+    }
+
+    void setFocus() {
+        texts.get(seen == null ? "stock.code" : "stock.name").setFocus();
+    }
+
+    void say(String text) {
+        said.setText(text);
+        box.layout(true, true);
+    }
+
+    /** Shows an item; without one the fields are empty, for a new one. */
+    void show(Optional<StockItem> item) {
+        seen = item.orElse(null);
+        StockItem i = item.orElseGet(() -> StockItem.of("", StockItem.Kind.WIRE, "", StockUnit.KG));
+        about.setText(seen == null ? words.text("stock.newItem") : words.text("stock.describing", i.code()));
+        put("stock.code", i.code());
+        texts.get("stock.code").setEditable(seen == null);
+        put("stock.name", i.name());
+        put("stock.size", i.size());
+        put("stock.grade", i.grade() == null ? "" : i.grade().toString());
+        put("stock.price", StockWords.typed(i.price()));
+        put("stock.level", StockWords.typed(i.reorderLevel()));
+        put("stock.place", i.place());
+        kind.select(i.kind().ordinal());
+        unit.select(i.unit().ordinal());
+        shape.select(i.shape() == null ? 0 : i.shape().ordinal() + 1);
+        retired.setSelection(Boolean.TRUE.equals(i.retired()));
+        say("");
+    }
+
+    private void put(String key, String text) {
+        texts.get(key).setText(text == null ? "" : text);
+    }
+
+    private void keepTyped() {
+        String code = text("stock.code");
+        Optional<BigDecimal> price = MovePane.number(text("stock.price"));
+        Optional<BigDecimal> level = MovePane.number(text("stock.level"));
+        Optional<BigDecimal> grade = MovePane.number(text("stock.grade"));
+        if (!StockItem.isCode(code)) {
+            wrong("stock.code", "stock.badCode");
+        } else if (text("stock.name").isEmpty()) {
+            wrong("stock.name", "stock.badName");
+        } else if (!text("stock.price").isEmpty() && price.filter(p -> p.signum() >= 0).isEmpty()) {
+            wrong("stock.price", "stock.badPrice");
+        } else if (!text("stock.level").isEmpty() && level.filter(l -> l.signum() >= 0).isEmpty()) {
+            wrong("stock.level", "stock.badLevel");
+        } else if (!text("stock.grade").isEmpty() && grade.filter(g -> g.signum() > 0 && g.stripTrailingZeros().scale() <= 0
+                && g.intValue() <= MOST_GRADE).isEmpty()) {
+            wrong("stock.grade", "stock.badGrade");
+        } else {
+            keep.accept(new StockItem(StockItem.SCHEMA, code, StockItem.Kind.values()[kind.getSelectionIndex()],
+                    text("stock.name"), nothing("stock.size"), grade.map(BigDecimal::intValue).orElse(null),
+                    shape.getSelectionIndex() <= 0 ? null : StockItem.Shape.values()[shape.getSelectionIndex() - 1],
+                    StockUnit.values()[unit.getSelectionIndex()], nothing("stock.place"), price.orElse(null),
+                    level.orElse(null), null, null, null, retired.getSelection() ? Boolean.TRUE : null,
+                    seen == null ? null : seen.more()), seen);
+        }
+    }
+
+    private void wrong(String field, String why) {
+        say(words.text(why, text(field)));
+        texts.get(field).setFocus();
+    }
+
+    private String text(String key) {
+        return texts.get(key).getText().strip();
+    }
+
+    private String nothing(String key) {
+        return text(key).isEmpty() ? null : text(key);
+    }
+
+    private void field(Composite parent, Look look, String key) {
+        label(parent, look, key);
+        Text t = look.as(Look.Role.TEXT, new Text(parent, SWT.BORDER));
+        t.addListener(SWT.DefaultSelection, e -> t.traverse(SWT.TRAVERSE_TAB_NEXT));
+        place(t, look, key);
+        texts.put(key, t);
+    }
+
+    private Combo choice(Composite parent, Look look, String key, String... items) {
+        label(parent, look, key);
+        Combo c = look.as(Look.Role.TEXT, new Combo(parent, SWT.READ_ONLY));
+        c.setItems(items);
+        place(c, look, key);
+        return c;
+    }
+
+    private void label(Composite parent, Look look, String key) {
+        Label label = look.as(Look.Role.TEXT, new Label(parent, SWT.NONE));
+        label.setText(words.text(key));
+        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).applyTo(label);
+    }
+
+    private void place(Control c, Look look, String key) {
+        c.setData(Desk.ID, "item/" + key);
+        SpokenName.give(c, words.text(key));
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(look.chars(FIELD_CHARS), SWT.DEFAULT)
+                .applyTo(c);
+    }
+
+    private void button(Composite parent, Look look, String key, Runnable does) {
+        Button b = look.as(Look.Role.TEXT, new Button(parent, SWT.PUSH));
+        b.setText(words.text(key));
+        b.setData(Desk.ID, key);
+        b.addListener(SWT.Selection, e -> does.run());
+    }
+}

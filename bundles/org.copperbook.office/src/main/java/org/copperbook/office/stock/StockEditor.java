@@ -1,0 +1,447 @@
+package org.copperbook.office.stock;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.command.WorkbookFolder;
+import org.copperbook.desk.editor.DeskJob;
+import org.copperbook.desk.shell.DeskSession;
+import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Reach;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.shop.WireStock;
+import org.copperbook.jobs.stock.StockItem;
+import org.copperbook.jobs.stock.StockMovement;
+import org.copperbook.office.Quotes;
+import org.copperbook.office.SinglePageEditor;
+import org.copperbook.sheets.WorkbookNotWrittenException;
+import org.copperbook.sheets.registers.RegisterShape;
+import org.copperbook.sheets.registers.RegisterWorkbook;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.RegisterQuery;
+import org.copperbook.store.RegisterRow;
+import org.copperbook.store.RegisterSort;
+import org.copperbook.store.StoreException;
+import org.copperbook.store.stock.StockEntry;
+import org.copperbook.store.stock.StockMove;
+import org.copperbook.store.stock.StockRefusedException;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.custom.CTabItem;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableItem;
+
+/**
+ * What is on the shelf: the list above, below it what can be done with the item marked and what became of it. Kept up with
+ * every movement, here and elsewhere.
+ */
+public final class StockEditor extends SinglePageEditor {
+
+    public static final String ID = "org.copperbook.office.editor.wire-and-parts";
+
+    private static final int PAUSE = 200;
+    private static final int LEDGER_ROWS = 500;
+    private static final int LIST_SHARE = 4;
+    private static final int BELOW_SHARE = 6;
+    private static final PartKey OLD_WIRE = PartKey.of(PartKind.WIRE_STOCK);
+
+    private final StockWords words = new StockWords(Words.of(Quotes.class));
+    private final ExecutorService background = Executors.newSingleThreadExecutor(r -> {
+        Thread t = new Thread(r, "copperbook-stock");
+        t.setDaemon(true);
+        return t;
+    });
+    private final Runnable whenQuiet = this::reload;
+    private DeskSession session;
+    private JobStore.Listening listening;
+    private Composite box;
+    private Composite old;
+    private Label oldSaid;
+    private StockList list;
+    private CTabFolder tabs;
+    private MovePane move;
+    private LedgerPane ledger;
+    private ItemPane describe;
+    private Map<String, String> numbers = Map.of();
+    private String shownCode;
+    private StockMove refused;
+
+    @Override
+    public void createPartControl(Composite parent) {
+        session = DeskSession.ofWorkbench();
+        Display display = parent.getDisplay();
+        Look look = Look.of(display);
+        box = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().margins(6, 6).spacing(0, 4).applyTo(box);
+        old = new Composite(box, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(old);
+        GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(old);
+        old.setVisible(false);
+        oldSaid = look.as(Look.Role.TEXT, new Label(old, SWT.WRAP));
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(look.wrapping(), SWT.DEFAULT)
+                .applyTo(oldSaid);
+        button(old, "stock.takeOver", this::takeOver);
+        SashForm halves = new SashForm(box, SWT.VERTICAL);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(halves);
+        list = new StockList(halves, words, this::chosen, this::into, this::copy);
+        tabs = look.as(Look.Role.TEXT, new CTabFolder(halves, SWT.TOP | SWT.FLAT));
+        tabs.setData(Desk.ID, "stock.tabs");
+        tabs.setTabHeight(look.rowHeight());
+        Composite moving = new Composite(tabs, SWT.NONE);
+        GridLayoutFactory.fillDefaults().margins(6, 6).spacing(0, 6).applyTo(moving);
+        move = new MovePane(moving, words, this::wish, this::allTheSame);
+        ledger = new LedgerPane(moving, words, this::copy);
+        Composite row = new Composite(moving, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(3).spacing(8, 0).applyTo(row);
+        button(row, "stock.takeBack", this::takeBack);
+        button(row, "stock.ledgerOut", this::ledgerOut);
+        button(row, "stock.listOut", this::listOut);
+        describe = new ItemPane(tabs, words, this::keep);
+        tab("stock.moving", moving);
+        tab("stock.description", describe.control());
+        tabs.setSelection(0);
+        halves.setWeights(LIST_SHARE, BELOW_SHARE);
+        Reach.ensure(row);
+        Reach.ensure(old);
+        look.onResize(box, () -> {
+            look.dress(box);
+            tabs.setTabHeight(look.rowHeight());
+            Reach.ensure(box);
+            list.fit();
+            ledger.fit();
+            box.layout(true, true);
+        });
+        move.show(Optional.empty(), currency());
+        listening = session.store().onChange(change -> display.asyncExec(() -> {
+            if (!box.isDisposed() && JobStore.SHOP.equals(change.jobId())) {
+                display.timerExec(PAUSE, whenQuiet);
+            }
+        }));
+        reload();
+    }
+
+    @Override
+    public void setFocus() {
+        list.setFocus();
+    }
+
+    @Override
+    public void dispose() {
+        if (listening != null) {
+            listening.close();
+        }
+        background.shutdownNow();
+        super.dispose();
+    }
+
+    private String currency() {
+        return session.shop().workshop().currency();
+    }
+
+    private record Read(List<StockItem> items, int oldSpools) {
+    }
+
+    private void reload() {
+        if (box.isDisposed()) {
+            return;
+        }
+        inBackground(() -> {
+            List<StockItem> items = session.store().stock().items().stream().map(s -> (StockItem) s.part()).toList();
+            int spools = session.store().current(JobStore.SHOP, OLD_WIRE).map(s -> ((WireStock) s.part()).spools().size())
+                    .orElse(0);
+            later(() -> show(new Read(items, spools)));
+        });
+    }
+
+    private void show(Read read) {
+        boolean older = read.oldSpools() > 0;
+        if (older) {
+            oldSaid.setText(words.text("stock.older", read.oldSpools()));
+        }
+        if (older != old.getVisible()) {
+            old.setVisible(older);
+            ((org.eclipse.swt.layout.GridData) old.getLayoutData()).exclude = !older;
+            box.layout(true, true);
+        }
+        list.show(read.items(), currency());
+    }
+
+    /** The ledger of what is marked is read behind; what is typed about an item stays while the same one is marked. */
+    private void chosen(Optional<StockItem> item) {
+        move.show(item, currency());
+        String code = item.map(StockItem::code).orElse(null);
+        if (code == null || !code.equals(shownCode)) {
+            shownCode = code;
+            refused = null;
+            move.say("", false);
+            describe.show(item);
+        }
+        if (item.isEmpty()) {
+            ledger.show(List.of(), numbers, this::nameOf);
+            return;
+        }
+        inBackground(() -> {
+            List<StockEntry> entries = session.store().stock().ledger(code, LEDGER_ROWS);
+            Map<String, String> jobs = new HashMap<>();
+            for (StockEntry e : entries) {
+                String job = e.movement().job();
+                if (job != null && !jobs.containsKey(job)) {
+                    jobs.put(job, session.store().load(job).number());
+                }
+            }
+            later(() -> {
+                if (code.equals(shownCode)) {
+                    numbers = jobs;
+                    ledger.show(entries, numbers, this::nameOf);
+                }
+            });
+        });
+    }
+
+    private String nameOf(String key) {
+        return session.shop().nameOf(key);
+    }
+
+    private void into() {
+        if (tabs.getSelectionIndex() == 0) {
+            move.setFocus();
+        } else {
+            describe.setFocus();
+        }
+    }
+
+    private void wish(MovePane.Wish wish) {
+        Optional<String> who = session.who();
+        Optional<StockItem> item = list.marked();
+        if (who.isEmpty() || item.isEmpty()) {
+            move.say(words.text(who.isEmpty() ? "stock.whoFirst" : "stock.noneChosen"), false);
+            return;
+        }
+        inBackground(() -> {
+            Optional<String> job = wish.job().isEmpty() ? Optional.empty() : jobOf(wish.job());
+            if (job.isEmpty() && !wish.job().isEmpty()) {
+                later(() -> move.say(words.text("stock.noJob", wish.job()), false));
+                return;
+            }
+            boolean counted = wish.kind() == StockMovement.Kind.ADJUST;
+            BigDecimal onHand = session.store().stock().item(item.get().code()).map(s -> ((StockItem) s.part()).onHand())
+                    .orElse(BigDecimal.ZERO);
+            BigDecimal quantity = counted ? wish.quantity().subtract(onHand) : wish.quantity();
+            if (counted && quantity.signum() == 0) {
+                later(() -> move.say(words.text("stock.countedSame", StockWords.amount(onHand, item.get())), false));
+                return;
+            }
+            boolean ofJob = wish.kind() != StockMovement.Kind.RECEIVE && !counted;
+            StockMovement m = StockMovement.of(wish.kind(), quantity, ofJob ? job.orElse(null) : null, Instant.now())
+                    .withUnit(wish.unit().orElse(null)).withLot(wish.lot().isEmpty() ? null : wish.lot())
+                    .withNote(wish.note().isEmpty() ? null : wish.note())
+                    .withPrice(wish.kind() == StockMovement.Kind.RECEIVE ? wish.price().orElse(null) : null);
+            make(new StockMove(item.get().code(), m), who.get());
+        });
+    }
+
+    /** The key of the job with a number, or of the only one in the register that has what was typed. */
+    private Optional<String> jobOf(String typed) {
+        Optional<String> exact = session.store().idOf(typed);
+        if (exact.isPresent()) {
+            return exact;
+        }
+        List<RegisterRow> rows = session.store().register(new RegisterQuery(typed, 0, 2, RegisterSort.NEWEST_FIRST)).rows();
+        return rows.size() == 1 ? Optional.of(rows.get(0).jobId()) : Optional.empty();
+    }
+
+    /** For the background. */
+    private void make(StockMove what, String who) {
+        try {
+            StockItem now = (StockItem) session.store().stock().move(List.of(what), who).get(0).part();
+            String number = what.movement().job() == null ? "" : session.store().load(what.movement().job()).number();
+            later(() -> {
+                refused = null;
+                move.made();
+                move.say(words.text(number.isEmpty() ? "stock.made" : "stock.madeFor", words.of(what.movement().kind()),
+                        StockWords.amount(what.movement().quantity(), now), now.code(), StockWords.amount(now.onHand(), now),
+                        StockWords.amount(now.free(), now), number), false);
+                reload();
+            });
+        } catch (StockRefusedException e) {
+            later(() -> {
+                refused = e.refusal().canBeSaid() ? what : null;
+                move.say(e.getMessage(), e.refusal().canBeSaid());
+            });
+        }
+    }
+
+    private void allTheSame() {
+        StockMove again = refused;
+        session.who().ifPresent(who -> {
+            if (again != null) {
+                inBackground(() -> make(new StockMove(again.code(), again.movement().allTheSame()), who));
+            }
+        });
+    }
+
+    private void takeBack() {
+        Optional<String> who = session.who();
+        Optional<StockEntry> entry = ledger.marked();
+        if (who.isEmpty() || entry.isEmpty()) {
+            move.say(words.text(who.isEmpty() ? "stock.whoFirst" : "stock.nothingToTakeBack"), false);
+            return;
+        }
+        StockMove back = new StockMove(entry.get().item().code(), entry.get().movement().reverse(Instant.now()));
+        inBackground(() -> make(back, who.get()));
+    }
+
+    private void keep(StockItem item, StockItem before) {
+        Optional<String> who = session.who();
+        if (who.isEmpty()) {
+            describe.say(words.text("stock.whoFirst"));
+            return;
+        }
+        inBackground(() -> {
+            try {
+                session.store().stock().describe(item, before, who.get(), "");
+                later(() -> {
+                    shownCode = null;
+                    list.mark(item.code());
+                    reload();
+                    describe.say(words.text("stock.kept", item.code()));
+                });
+            } catch (StoreException e) {
+                later(() -> describe.say(e.getMessage()));
+            }
+        });
+    }
+
+    private void takeOver() {
+        Optional<String> who = session.who();
+        if (who.isEmpty()) {
+            move.say(words.text("stock.whoFirst"), false);
+            return;
+        }
+        inBackground(() -> {
+            int made = session.store().stock().takeOverWire(words.text("stock.wire"), who.get(), words.text("stock.takeOver"))
+                    .size();
+            later(() -> {
+                move.say(words.text("stock.takenOver", made), false);
+                reload();
+            });
+        });
+    }
+
+    private void copy(Table t) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < t.getColumnCount(); i++) {
+            text.append(i == 0 ? "" : "\t").append(t.getColumn(i).getText());
+        }
+        for (TableItem row : t.getItems()) {
+            for (int i = 0; i < t.getColumnCount(); i++) {
+                text.append(i == 0 ? "\n" : "\t").append(neutral(row.getText(i)));
+            }
+        }
+        Clipboard clipboard = new Clipboard(t.getDisplay());
+        try {
+            clipboard.setContents(new Object[] {text.toString()}, new Transfer[] {TextTransfer.getInstance()});
+        } finally {
+            clipboard.dispose();
+        }
+        move.say(words.text("stock.copied", t.getItemCount()), false);
+    }
+
+    /** A text that a spreadsheet takes for a text, on one line. */
+    private static String neutral(String text) {
+        String line = text.replaceAll("[\\t\\r\\n]+", " ");
+        return line.matches("[=+@].*") || line.matches("-.*[^-0-9.,\\u00a0 ].*") ? "'" + line : line;
+    }
+
+    private void listOut() {
+        StockSheet sheet = new StockSheet(words);
+        write(sheet.listOut(), list.shown().stream().map(sheet::row).toList(), words.text("stock.listFile"));
+    }
+
+    private void ledgerOut() {
+        StockSheet sheet = new StockSheet(words);
+        list.marked().ifPresent(item -> write(sheet.ledger(), ledger.entries().stream()
+                .map(e -> sheet.row(e, numbers, this::nameOf)).toList(), words.text("stock.ledgerFile", item.code())));
+    }
+
+    private void write(RegisterShape shape, List<Map<String, Object>> rows, String file) {
+        Path folder = WorkbookFolder.current();
+        Path target = folder.resolve(file);
+        DeskJob job = new DeskJob(words.text("stock.writing"), monitor -> {
+            String outcome;
+            try {
+                Files.createDirectories(folder);
+                new RegisterWorkbook(shape).write(rows, target);
+                outcome = words.text("stock.written", target);
+            } catch (WorkbookNotWrittenException e) {
+                outcome = e.getMessage();
+            } catch (IOException e) {
+                outcome = words.text("month.noFolder", folder, String.valueOf(e.getMessage()));
+            }
+            String told = outcome;
+            later(() -> move.say(told, false));
+        });
+        job.setUser(true);
+        job.schedule();
+    }
+
+    private void later(Runnable then) {
+        box.getDisplay().asyncExec(() -> {
+            if (!box.isDisposed()) {
+                then.run();
+            }
+        });
+    }
+
+    private void inBackground(Runnable work) {
+        try {
+            background.execute(() -> {
+                try {
+                    work.run();
+                } catch (StoreException e) {
+                    ILog.of(StockEditor.class).info("the stock could not be read or moved", e);
+                    later(() -> move.say(e.getMessage(), false));
+                }
+            });
+        } catch (RejectedExecutionException closed) {
+            ILog.of(StockEditor.class).info("the stock was closed before it was read");
+        }
+    }
+
+    private void button(Composite parent, String key, Runnable does) {
+        Button b = Look.of(parent).as(Look.Role.TEXT, new Button(parent, SWT.PUSH));
+        b.setText(words.text(key));
+        b.setData(Desk.ID, key);
+        b.addListener(SWT.Selection, e -> does.run());
+    }
+
+    private void tab(String key, Control control) {
+        CTabItem item = new CTabItem(tabs, SWT.NONE);
+        item.setText(words.text(key));
+        item.setControl(control);
+    }
+}

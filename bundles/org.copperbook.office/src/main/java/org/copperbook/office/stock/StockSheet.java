@@ -1,0 +1,124 @@
+package org.copperbook.office.stock;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import org.copperbook.jobs.stock.StockItem;
+import org.copperbook.jobs.stock.StockRules;
+import org.copperbook.jobs.stock.StockUnit;
+import org.copperbook.sheets.registers.RegisterField;
+import org.copperbook.sheets.registers.RegisterShape;
+import org.copperbook.store.stock.StockEntry;
+
+/** The list of stock and the ledger of an item as tables. */
+final class StockSheet {
+
+    private final StockWords words;
+
+    StockSheet(StockWords words) {
+        this.words = words;
+    }
+
+    /** The columns of the list that say what an item is and how much of it there is; these can be taken in again. */
+    RegisterShape list() {
+        Map<String, String> kinds = new LinkedHashMap<>();
+        for (StockItem.Kind k : StockItem.Kind.values()) {
+            kinds.put(words.of(k), k.name());
+        }
+        Map<String, String> units = new LinkedHashMap<>();
+        for (StockUnit u : StockUnit.values()) {
+            units.put(u.sign(), u.name());
+        }
+        Map<String, String> shapes = new LinkedHashMap<>();
+        for (StockItem.Shape s : StockItem.Shape.values()) {
+            shapes.put(words.of(s), s.name());
+        }
+        return new RegisterShape(words.text("stock.tab"), List.of(
+                RegisterField.text("code", words.text("stock.code"), words.text("stock.titles.code")).needed(),
+                RegisterField.choice("kind", words.text("stock.kind"), words.text("stock.titles.kind"), kinds),
+                RegisterField.text("name", words.text("stock.name"), words.text("stock.titles.name")).needed(),
+                RegisterField.text("size", words.text("stock.size"), words.text("stock.titles.size")),
+                RegisterField.whole("grade", words.text("stock.grade"), words.text("stock.titles.grade"), 1, 3),
+                RegisterField.choice("shape", words.text("stock.shape"), words.text("stock.titles.shape"), shapes),
+                RegisterField.choice("unit", words.text("stock.unit"), words.text("stock.titles.unit"), units).needed(),
+                number("onHand", "stock.onHand", "stock.titles.onHand"),
+                number("level", "stock.level", "stock.titles.level"),
+                number("price", "stock.priceOfUnit", "stock.titles.price"),
+                RegisterField.text("place", words.text("stock.place"), words.text("stock.titles.place"))), List.of("code"));
+    }
+
+    /** The list with what follows from it. */
+    RegisterShape listOut() {
+        List<RegisterField> fields = new ArrayList<>(list().fields());
+        fields.add(number("reserved", "stock.reserved", ""));
+        fields.add(number("free", "stock.free", ""));
+        fields.add(number("value", "stock.value", ""));
+        fields.add(text("hint", "stock.hint"));
+        return new RegisterShape(words.text("stock.tab"), fields, List.of("code"));
+    }
+
+    Map<String, Object> row(StockItem i) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        put(row, "code", i.code());
+        put(row, "kind", i.kind().name());
+        put(row, "name", i.name());
+        put(row, "size", i.size());
+        put(row, "grade", i.grade() == null ? null : BigDecimal.valueOf(i.grade()));
+        put(row, "shape", i.shape() == null ? null : i.shape().name());
+        put(row, "unit", i.unit().name());
+        put(row, "onHand", i.onHand());
+        put(row, "level", i.reorderLevel());
+        put(row, "price", i.price());
+        put(row, "place", i.place());
+        put(row, "reserved", i.reservedInAll());
+        put(row, "free", i.free());
+        put(row, "value", i.value().orElse(null));
+        put(row, "hint", words.hint(i));
+        return row;
+    }
+
+    RegisterShape ledger() {
+        return new RegisterShape(words.text("stock.ledger"), List.of(RegisterField.date("date", words.text("stock.when"), ""),
+                text("who", "stock.who"), text("did", "stock.did"), number("quantity", "stock.quantity", ""),
+                text("unit", "stock.unit"), text("job", "stock.job"), number("after", "stock.after", ""),
+                number("reserved", "stock.reservedAfter", ""), number("price", "stock.priceOfUnit", ""),
+                text("lot", "stock.lot"), text("note", "stock.note")), List.of());
+    }
+
+    Map<String, Object> row(StockEntry e, Map<String, String> numbers, UnaryOperator<String> names) {
+        String[] texts = LedgerPane.texts(words, e, numbers, names);
+        Map<String, Object> row = new LinkedHashMap<>();
+        put(row, "date", LocalDate.ofInstant(e.at(), ZoneId.systemDefault()));
+        put(row, "who", names.apply(e.who()));
+        put(row, "did", texts[LedgerPane.HEADS.indexOf("stock.did")]);
+        put(row, "quantity", e.movement().quantity());
+        put(row, "unit", e.item().unit().sign());
+        put(row, "job", texts[LedgerPane.HEADS.indexOf("stock.job")]);
+        put(row, "after", e.item().onHand());
+        put(row, "reserved", e.item().reservedInAll());
+        put(row, "price", e.movement().price());
+        put(row, "lot", e.movement().lot());
+        put(row, "note", e.movement().note());
+        return row;
+    }
+
+    private static void put(Map<String, Object> row, String key, Object value) {
+        if (value != null && !"".equals(value)) {
+            row.put(key, value);
+        }
+    }
+
+    private RegisterField text(String key, String label) {
+        return RegisterField.text(key, words.text(label), "");
+    }
+
+    private RegisterField number(String key, String label, String titles) {
+        return RegisterField.number(key, words.text(label), titles.isEmpty() ? "" : words.text(titles),
+                titles.isEmpty() ? null : BigDecimal.ZERO, titles.isEmpty() ? null : StockRules.MOST);
+    }
+}
