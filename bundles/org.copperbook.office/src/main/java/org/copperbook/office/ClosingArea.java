@@ -8,20 +8,26 @@ import java.time.format.FormatStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.form.EnterMovesOn;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.jobs.Job;
 import org.copperbook.jobs.booking.Standing;
 import org.copperbook.jobs.booking.Standing.Closure;
 import org.copperbook.jobs.booking.Standing.How;
+import org.copperbook.jobs.check.Merging;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.StoreException;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
@@ -61,6 +67,7 @@ final class ClosingArea {
         close.addListener(SWT.Selection, e -> close());
         GridDataFactory.fillDefaults().span(2, 1).align(SWT.BEGINNING, SWT.CENTER).applyTo(close);
         said = look.as(Look.Role.TEXT, new Label(area, SWT.WRAP));
+        said.setData(Desk.ID, "closing.said");
         GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(said);
         how.addListener(SWT.Selection, e -> into.setEnabled(chosen() == How.MERGED));
         into.setEnabled(false);
@@ -73,10 +80,10 @@ final class ClosingArea {
         how.setEnabled(open);
         reason.setEnabled(open);
         close.setEnabled(open);
-        closure.ifPresent(c -> say(words.text("closing.closed", c.how() == null ? "" : words.of(c.how()),
+        closure.ifPresent(c -> say(words.text(c.into() == null ? "closing.closed" : "closing.closedInto", c.how() == null ? "" : words.of(c.how()),
                 c.at() == null ? "" : DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
                         .format(c.at().atZone(ZoneId.systemDefault())),
-                c.reason() == null ? "" : c.reason())));
+                c.reason() == null ? "" : c.reason(), c.into())));
     }
 
     private How chosen() {
@@ -93,12 +100,62 @@ final class ClosingArea {
             say(words.text("closing.reasonFirst"));
             return;
         }
-        ObjectNode closure = site.json().mapper().createObjectNode().put("how", chosen.name());
-        if (!reason.getText().isBlank()) {
-            closure.put("reason", reason.getText().strip());
+        if (chosen == How.MERGED) {
+            merge(reason.getText().strip(), into.getText().strip());
+        } else {
+            put(chosen, reason.getText().strip(), null);
         }
-        if (chosen == How.MERGED && !into.getText().isBlank()) {
-            closure.put("into", into.getText().strip());
+    }
+
+    /** Looks at the other job outside the window's thread before this one is made void. */
+    private void merge(String why, String number) {
+        if (number.isEmpty()) {
+            Merging.refused(site.document().job(), number, Optional.empty()).ifPresent(this::say);
+            into.setFocus();
+            return;
+        }
+        JobStore store = site.store();
+        Job here = site.document().job();
+        Display display = close.getDisplay();
+        close.setEnabled(false);
+        say(words.text("closing.looking", number));
+        new DeskJob(words.text("closing.looking", number), monitor -> {
+            String answer;
+            String found = number;
+            try {
+                Optional<Job> other = store.idOf(number).map(store::load);
+                answer = Merging.refused(here, number, other).orElse(null);
+                found = other.map(Job::number).orElse(number);
+            } catch (StoreException e) {
+                answer = e.getMessage();
+            }
+            String refused = answer;
+            String into = found;
+            display.asyncExec(() -> looked(refused, why, into));
+        }).schedule();
+    }
+
+    private void looked(String refused, String why, String number) {
+        if (close.isDisposed()) {
+            return;
+        }
+        show();
+        if (refused != null) {
+            say(refused);
+        } else if (site.blocked().isPresent()) {
+            say(site.blocked().get());
+        } else {
+            put(How.MERGED, why, number);
+        }
+    }
+
+    private void put(How chosen, String why, String number) {
+        ObjectNode closure = site.json().mapper().createObjectNode().put("how", chosen.name());
+        if (!why.isEmpty()) {
+            closure.put("reason", why);
+        }
+        if (number != null) {
+            closure.put("into", number);
         }
         closure.put("at", Instant.now().truncatedTo(ChronoUnit.SECONDS).toString());
         site.who().ifPresent(w -> closure.put("by", w));

@@ -10,6 +10,7 @@ import org.copperbook.jobs.check.Verdict;
 public final class StandingPage extends PartPage {
 
     private ClosingArea closing;
+    private MergedJobs merged;
 
     @Override
     protected Words words() {
@@ -24,12 +25,14 @@ public final class StandingPage extends PartPage {
                 .text("/waiting/reason", "standing.reason");
         here.words("standing.closingHint");
         closing = new ClosingArea(here.area("standing.closing"), site(), words());
+        merged = new MergedJobs(here.area(), site(), words());
     }
 
     @Override
     protected void changed() {
         if (closing != null) {
             closing.show();
+            merged.follow();
         }
     }
 
