@@ -8,6 +8,7 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.check.HoldPointState;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.shop.Instrument;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.store.JobStore;
 
@@ -47,7 +48,7 @@ public interface PageSite {
     /** Instruments by id, labelled for a choice. */
     default Map<String, String> instruments() {
         Map<String, String> labels = new java.util.LinkedHashMap<>();
-        shop().instruments().instruments().forEach(i -> labels.put(i.id(), i.id() + "  " + i.name()));
+        shop().instruments().instruments().stream().filter(Instrument::inUse).forEach(i -> labels.put(i.id(), i.id() + "  " + i.name()));
         return labels;
     }
 

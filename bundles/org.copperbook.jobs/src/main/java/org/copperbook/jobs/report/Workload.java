@@ -38,13 +38,14 @@ public record Workload(LocalDate monday, List<Line> trades) {
      * One trade.
      *
      * @param trade    its name, empty for lines without a trade
-     * @param capacity hours a week; empty when nobody has said
+     * @param capacity hours in a usual week; empty when nobody has said
+     * @param able     hours it can work in each week; empty when nobody has said
      * @param overdue  hours promised before today
      * @param weeks    hours promised for each week; what is overdue is not among them
      * @param later    hours promised for after the last week
      * @param noDate   hours without a date
      */
-    public record Line(String trade, Optional<BigDecimal> capacity, BigDecimal overdue, List<BigDecimal> weeks,
+    public record Line(String trade, Optional<BigDecimal> capacity, List<BigDecimal> able, BigDecimal overdue, List<BigDecimal> weeks,
             BigDecimal later, BigDecimal noDate) {
 
         /**
@@ -58,7 +59,8 @@ public record Workload(LocalDate monday, List<Line> trades) {
                 return BigDecimal.ZERO;
             }
             BigDecimal due = weeks.subList(0, week + 1).stream().reduce(overdue, BigDecimal::add);
-            return due.subtract(capacity.get().multiply(BigDecimal.valueOf(week + 1L))).max(BigDecimal.ZERO);
+            BigDecimal can = able.subList(0, week + 1).stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+            return due.subtract(can).max(BigDecimal.ZERO);
         }
     }
 
@@ -82,10 +84,12 @@ public record Workload(LocalDate monday, List<Line> trades) {
         for (String name : names) {
             long[] sum = sums.getOrDefault(name, new long[weeks + 3]);
             List<BigDecimal> each = new ArrayList<>();
+            List<BigDecimal> able = new ArrayList<>();
             for (int i = 0; i < weeks; i++) {
+                capacities.in(monday.plusWeeks(i), name).ifPresent(able::add);
                 each.add(hours(sum[i]));
             }
-            lines.add(new Line(name, capacities.of(name), hours(sum[weeks]), List.copyOf(each), hours(sum[weeks + 1]),
+            lines.add(new Line(name, capacities.of(name), List.copyOf(able), hours(sum[weeks]), List.copyOf(each), hours(sum[weeks + 1]),
                     hours(sum[weeks + 2])));
         }
         return new Workload(monday, List.copyOf(lines));

@@ -6,7 +6,10 @@ import org.copperbook.jobs.json.KeepUnknown;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import org.copperbook.jobs.PhotoRef;
 
 /**
  * An instrument with its accuracy and calibration.
@@ -21,11 +24,15 @@ import java.util.List;
  * @param calibrated     date of the last calibration
  * @param calibrationDue date the calibration runs out
  * @param certificate    certificate number
+ * @param certificates   every certificate that is kept; while one of them has a date, the newest of them gives the three
+ *                       before
+ * @param outOfUse       true for one that is not offered any more; readings taken with it keep naming it
+ * @param note           remark, or null
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record Instrument(String id, String name, Kind kind, List<Range> ranges, Boolean fourWire, Double leadOhm,
         Double leadOhmU, LocalDate calibrated, LocalDate calibrationDue, String certificate,
-        @KeepUnknown Map<String, JsonNode> more) {
+        List<Certificate> certificates, Boolean outOfUse, String note, @KeepUnknown Map<String, JsonNode> more) {
 
     /** What an instrument is for. */
     public enum Kind { MULTIMETER, RESISTANCE_BRIDGE, INSULATION_TESTER, THERMOMETER, TACHOMETER, SURGE_TESTER,
@@ -33,7 +40,46 @@ public record Instrument(String id, String name, Kind kind, List<Range> ranges, 
 
     public Instrument {
         ranges = ranges == null ? List.of() : List.copyOf(ranges);
+        certificates = certificates == null ? List.of() : List.copyOf(certificates);
+        Optional<Certificate> newest = certificates.stream().filter(c -> c.date() != null)
+                .max(Comparator.comparing(Certificate::date));
+        if (newest.isPresent()) {
+            calibrated = newest.get().date();
+            calibrationDue = newest.get().due();
+            certificate = newest.get().number();
+        }
         more = more == null ? Map.of() : more;
+    }
+
+    /** An instrument in use of which no certificate is kept. */
+    public Instrument(String id, String name, Kind kind, List<Range> ranges, Boolean fourWire, Double leadOhm,
+            Double leadOhmU, LocalDate calibrated, LocalDate calibrationDue, String certificate, Map<String, JsonNode> more) {
+        this(id, name, kind, ranges, fourWire, leadOhm, leadOhmU, calibrated, calibrationDue, certificate, null, null, null,
+                more);
+    }
+
+    /** Whether it is offered. */
+    public boolean inUse() {
+        return !Boolean.TRUE.equals(outOfUse);
+    }
+
+    /**
+     * A calibration certificate.
+     *
+     * @param number     its number
+     * @param laboratory who calibrated
+     * @param date       day of the calibration
+     * @param due        day it runs out
+     * @param note       remark, or null
+     * @param scans      pictures of it
+     */
+    @JsonInclude(JsonInclude.Include.NON_EMPTY)
+    public record Certificate(String number, String laboratory, LocalDate date, LocalDate due, String note,
+            List<PhotoRef> scans, @KeepUnknown Map<String, JsonNode> more) {
+        public Certificate {
+            scans = scans == null ? List.of() : List.copyOf(scans);
+            more = more == null ? Map.of() : more;
+        }
     }
 
     /**

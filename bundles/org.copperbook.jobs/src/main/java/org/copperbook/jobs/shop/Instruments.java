@@ -7,6 +7,7 @@ import org.copperbook.jobs.json.KeepUnknown;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.copperbook.jobs.Part;
 
 /** The shop's instruments. */
@@ -20,8 +21,24 @@ public record Instruments(int schema, List<Instrument> instruments, @KeepUnknown
         more = more == null ? Map.of() : more;
     }
 
+    /** Days before a calibration runs out in which that is said: common practice, no source. */
+    public static final int SOON_DAYS = 30;
+
+    /** Ids that more than one instrument has, letter case aside, in order. */
+    public List<String> idsTwice() {
+        Map<String, Long> counts = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        instruments.stream().filter(i -> i.id() != null && !i.id().isBlank())
+                .forEach(i -> counts.merge(i.id().strip(), 1L, Long::sum));
+        return counts.entrySet().stream().filter(e -> e.getValue() > 1).map(Map.Entry::getKey).toList();
+    }
+
+    /** Whether one of them has no id, so that no reading could name it. */
+    public boolean anyWithoutId() {
+        return instruments.stream().anyMatch(i -> i.id() == null || i.id().isBlank());
+    }
+
     /** The instrument with an id. */
     public Optional<Instrument> find(String id) {
-        return instruments.stream().filter(i -> i.id().equals(id)).findFirst();
+        return instruments.stream().filter(i -> i.id() != null && i.id().equals(id)).findFirst();
     }
 }

@@ -31,6 +31,7 @@ class KeysOfTheHandbookTest {
             Map.entry("F7", "org.copperbook.office.command.board"),
             Map.entry("F8", "org.copperbook.office.command.month"),
             Map.entry("F9", "org.copperbook.office.command.stock"),
+            Map.entry("F11", "org.copperbook.office.command.registers"),
             Map.entry("Ctrl+Shift+Q", "org.copperbook.desk.command.quoteWorkbook"),
             Map.entry("Ctrl+Shift+R", "org.copperbook.desk.command.recordWorkbook"),
             Map.entry("Ctrl+Shift+I", "org.copperbook.winding.command.takeInCards"),

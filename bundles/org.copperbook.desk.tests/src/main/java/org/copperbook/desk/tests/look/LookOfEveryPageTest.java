@@ -97,6 +97,7 @@ class LookOfEveryPageTest {
         desktop.until("the month is added up", () -> !((Label) desktop.field("month.said")).getText().isEmpty());
         look("month", partWith("month.month"));
         stock();
+        registers();
         desktop.page().showView(CALCULATOR).setFocus();
         look("calculator", partWith("calculator.tree"));
         desktop.page().hideView(desktop.page().findView(CALCULATOR));
@@ -104,6 +105,17 @@ class LookOfEveryPageTest {
         preferences("preferences shared", SHARED);
         preferences("preferences checklist", CHECKLIST);
         assertEquals("", String.join("\n", flaws));
+    }
+
+    private void registers() throws Exception {
+        desktop.command("org.copperbook.office.command.registers");
+        desktop.until("the instruments are read", () -> desktop.shows("/instruments/0/id"));
+        CTabFolder tabs = (CTabFolder) desktop.field("registers.tabs");
+        for (int i = 0; i < tabs.getItemCount(); i++) {
+            tabs.setSelection(i);
+            desktop.work();
+            look("registers " + tabs.getItem(i).getText(), tabs.getParent());
+        }
     }
 
     private void board() throws Exception {

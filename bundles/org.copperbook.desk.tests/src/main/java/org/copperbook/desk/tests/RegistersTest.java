@@ -1,0 +1,253 @@
+package org.copperbook.desk.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.copperbook.desk.command.WorkbookFolder;
+import org.copperbook.desk.tests.window.Desktop;
+import org.copperbook.jobs.Part;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.shop.Capacities;
+import org.copperbook.jobs.shop.Instrument;
+import org.copperbook.jobs.shop.Instruments;
+import org.copperbook.jobs.shop.LabourRates;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.Saved;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The registers of the shop in the window. Expected: the tests' own inputs. */
+class RegistersTest {
+
+    private static final String SHOW = "org.copperbook.office.command.registers";
+    private static final PartKey INSTRUMENTS = PartKey.of(PartKind.INSTRUMENTS);
+
+    @TempDir
+    Path folder;
+
+    private final Desktop desktop = new Desktop();
+    private Saved before;
+
+    @BeforeEach
+    void showThem() throws Exception {
+        desktop.closeAll();
+        desktop.beSomebody();
+        before = saved(INSTRUMENTS);
+        desktop.command(SHOW);
+        desktop.until("the instruments are read", () -> desktop.shows("/instruments/0/id"));
+    }
+
+    /** What other tests find is what they found before. */
+    @AfterEach
+    void asItWas() {
+        desktop.closeAll();
+        Saved now = saved(INSTRUMENTS);
+        if (!now.part().equals(before.part())) {
+            store().saveShopPart(INSTRUMENTS, before.part(), now.number(), desktop.session().who().orElseThrow(), "");
+        }
+    }
+
+    private JobStore store() {
+        return desktop.session().store();
+    }
+
+    private Saved saved(PartKey key) {
+        return store().current(JobStore.SHOP, key).orElse(null);
+    }
+
+    private <T extends Part> T part(PartKind kind, Class<T> type) {
+        return type.cast(saved(PartKey.of(kind)).part());
+    }
+
+    private void tab(int index) {
+        CTabFolder tabs = (CTabFolder) desktop.field("registers.tabs");
+        tabs.setSelection(index);
+        tabs.notifyListeners(SWT.Selection, new Event());
+        desktop.work();
+    }
+
+    private void save() {
+        desktop.activeEditor().doSave(new NullProgressMonitor());
+        desktop.work();
+    }
+
+    private void saveAndWait() {
+        save();
+        desktop.until("it is saved", () -> !desktop.activeEditor().isDirty());
+    }
+
+    private Table list() {
+        return (Table) desktop.field("instruments.list");
+    }
+
+    @Test
+    void anInstrumentIsAddedWithACertificateAndUndoneUntilItIsSaved() throws Exception {
+        int count = ((Instruments) before.part()).instruments().size();
+        desktop.press("instruments.add");
+        assertEquals(count + 1, list().getItemCount());
+        desktop.type("/instruments/" + count + "/id", "NEW-7");
+        desktop.type("/instruments/" + count + "/name", "Thickness gauge");
+        String certificates = "/instruments/" + count + "/certificates";
+        desktop.press(certificates + "#grid.add");
+        desktop.type(certificates, 0, 0, "C-1");
+        desktop.type(certificates, 0, 3, LocalDate.now().plusDays(10).toString());
+        desktop.type(certificates, 0, 2, LocalDate.now().minusDays(10).toString());
+        assertTrue(list().getItem(count).getText(3).contains("10 days"), list().getItem(count).getText(3));
+        assertTrue(desktop.activeEditor().isDirty());
+        desktop.command("org.eclipse.ui.edit.undo");
+        assertFalse(list().getItem(count).getText(3).contains("10 days"), list().getItem(count).getText(3));
+        desktop.command("org.eclipse.ui.edit.redo");
+        saveAndWait();
+        Instrument kept = part(PartKind.INSTRUMENTS, Instruments.class).find("NEW-7").orElseThrow();
+        assertEquals("Thickness gauge", kept.name());
+        assertEquals(LocalDate.now().plusDays(10), kept.calibrationDue());
+        assertEquals("C-1", kept.certificate());
+    }
+
+    @Test
+    void anIdThatAnotherHasIsNotSavedAndSaid() {
+        desktop.type("/instruments/0/id", "BR-1");
+        save();
+        assertEquals(before.number(), saved(INSTRUMENTS).number());
+        assertTrue(desktop.activeEditor().isDirty());
+    }
+
+    @Test
+    void whatIsOutOfUseIsOfferedNoMoreAndStaysInTheList() {
+        int count = list().getItemCount();
+        desktop.press("instruments.use");
+        saveAndWait();
+        assertEquals(count, list().getItemCount());
+        assertEquals("out of use", list().getItem(0).getText(3));
+        assertFalse(part(PartKind.INSTRUMENTS, Instruments.class).instruments().get(0).inUse());
+    }
+
+    @Test
+    void theListIsFilteredAsSomebodyTypes() {
+        int all = list().getItemCount();
+        ((Text) desktop.field("instruments.filter")).setText("insul");
+        assertTrue(list().getItemCount() > 0 && list().getItemCount() < all);
+        ((Text) desktop.field("instruments.filter")).setText("nothing like it");
+        assertEquals(0, list().getItemCount());
+        ((Text) desktop.field("instruments.filter")).setText("");
+        assertEquals(all, list().getItemCount());
+    }
+
+    @Test
+    void twoWhoChangeAtOnceAreShownBothAndNothingIsLost() {
+        desktop.type("/instruments/0/name", "typed here");
+        List<Instrument> others = new ArrayList<>(((Instruments) before.part()).instruments());
+        Instrument second = others.get(1);
+        others.set(1, new Instrument(second.id(), "typed elsewhere", second.kind(), second.ranges(), second.fourWire(),
+                second.leadOhm(), second.leadOhmU(), second.calibrated(), second.calibrationDue(), second.certificate(),
+                Map.of()));
+        store().saveShopPart(INSTRUMENTS, new Instruments(1, others, Map.of()), before.number(),
+                desktop.session().who().orElseThrow(), "");
+        save();
+        desktop.until("both are shown", () -> desktop.shows("conflict/instruments"));
+        desktop.press("conflict/settle");
+        saveAndWait();
+        List<Instrument> now = part(PartKind.INSTRUMENTS, Instruments.class).instruments();
+        assertEquals("typed here", now.get(0).name());
+        assertEquals("typed elsewhere", now.get(1).name());
+    }
+
+    @Test
+    void theHistorySaysWhatChangedAndGoesBackWithANewRevision() {
+        String name = ((Instruments) before.part()).instruments().get(0).name();
+        desktop.type("/instruments/0/name", "renamed");
+        saveAndWait();
+        desktop.press("instruments.history");
+        desktop.until("the history is read", () -> desktop.shows("history.revisions")
+                && ((Table) desktop.field("history.revisions")).getItemCount() == before.number() + 1);
+        Table fields = (Table) desktop.field("history.fields");
+        assertEquals(1, fields.getItemCount());
+        assertEquals(name, fields.getItem(0).getText(1));
+        assertEquals("renamed", fields.getItem(0).getText(2));
+        Table revisions = (Table) desktop.field("history.revisions");
+        revisions.setSelection(1);
+        revisions.notifyListeners(SWT.Selection, new Event());
+        desktop.press("history.goBack");
+        saveAndWait();
+        assertEquals(before.number() + 2, saved(INSTRUMENTS).number());
+        assertEquals(before.part(), saved(INSTRUMENTS).part());
+    }
+
+    @Test
+    void aTableIsTakenInAndWhatIsRefusedIsNamed() throws Exception {
+        Path file = Files.writeString(folder.resolve("meters.csv"), "Ger\u00e4tenummer;Bezeichnung;Kalibriert am;F\u00e4llig\n"
+                + "NEW-1;Waage;01.02.2026;01.02.2027\nNEW-2;Uhr;01.02.2026;01.02.2025\n;ohne;;\n");
+        desktop.press("instruments.import");
+        ((Text) desktop.field("import.path")).setText(file.toString());
+        desktop.field("import.path").notifyListeners(SWT.DefaultSelection, new Event());
+        desktop.until("the table is read", () -> desktop.shows("import.refused")
+                && ((Table) desktop.field("import.refused")).getItemCount() == 2);
+        assertEquals("D3", ((Table) desktop.field("import.refused")).getItem(0).getText(0));
+        assertEquals("A4", ((Table) desktop.field("import.refused")).getItem(1).getText(0));
+        int count = list().getItemCount();
+        desktop.press("import.takeIn");
+        assertEquals(count + 1, list().getItemCount());
+        assertEquals(before.number(), saved(INSTRUMENTS).number(), "nothing is saved yet");
+        saveAndWait();
+        Instrument kept = part(PartKind.INSTRUMENTS, Instruments.class).find("NEW-1").orElseThrow();
+        assertEquals("Waage", kept.name());
+        assertEquals(LocalDate.of(2027, 2, 1), kept.calibrationDue());
+    }
+
+    @Test
+    void theListIsWrittenAsAWorkbook() throws Exception {
+        Path target = WorkbookFolder.current().resolve("instruments.xlsx");
+        Files.deleteIfExists(target);
+        desktop.press("instruments.workbook");
+        desktop.until("it is written", () -> Files.exists(target)
+                && ((Label) desktop.field("instruments.said")).getText().contains("Written"));
+    }
+
+    @Test
+    void aRateIsKeptBesideTheOlderOne() {
+        tab(1);
+        int rows = desktop.grid("/rates").model().rows();
+        desktop.press("/rates" + "#grid.add");
+        desktop.type("/rates", rows, 0, "turner");
+        desktop.type("/rates", rows, 1, "51.5");
+        desktop.type("/rates", rows, 2, "2026-01-01");
+        saveAndWait();
+        LabourRates kept = part(PartKind.LABOUR_RATES, LabourRates.class);
+        assertEquals(new BigDecimal("51.5"), kept.perHour("Turner", LocalDate.of(2026, 1, 1)).orElseThrow());
+        assertTrue(kept.perHour("turner", LocalDate.of(2025, 12, 31)).isEmpty());
+        desktop.until("the shop is read anew", () -> desktop.session().shop().rates().equals(kept));
+    }
+
+    @Test
+    void aWeekThatDiffersIsKept() {
+        tab(2);
+        Capacities old = part(PartKind.CAPACITIES, Capacities.class);
+        desktop.press("/weeks" + "#grid.add");
+        int row = old.weeks().size();
+        desktop.type("/weeks", row, 0, "2026-12-30");
+        desktop.type("/weeks", row, 2, "0");
+        saveAndWait();
+        assertEquals(BigDecimal.ZERO, part(PartKind.CAPACITIES, Capacities.class).in(LocalDate.of(2026, 12, 28),
+                old.trades().get(0).trade()).orElseThrow());
+        store().saveShopPart(PartKey.of(PartKind.CAPACITIES), old, saved(PartKey.of(PartKind.CAPACITIES)).number(),
+                desktop.session().who().orElseThrow(), "");
+    }
+}

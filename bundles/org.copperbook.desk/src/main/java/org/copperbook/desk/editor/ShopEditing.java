@@ -1,0 +1,209 @@
+package org.copperbook.desk.editor;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.copperbook.desk.document.Change;
+import org.copperbook.desk.document.JobDocument;
+import org.copperbook.desk.document.PendingSave;
+import org.copperbook.desk.page.PageSite;
+import org.copperbook.desk.shell.DeskSession;
+import org.copperbook.desk.text.DeskWords;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.Part;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.store.ConflictException;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.Saved;
+import org.copperbook.store.StoreException;
+import org.eclipse.core.commands.AbstractHandler;
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.IWorkbenchCommandConstants;
+import org.eclipse.ui.handlers.IHandlerService;
+import org.eclipse.ui.services.IServiceLocator;
+
+/**
+ * The shop's own parts while they are changed: undo, saving one revision each, and what somebody else saved meanwhile
+ * side by side, as in a job. For the window's thread; the store is asked on another.
+ */
+public final class ShopEditing {
+
+    private final DeskSession session;
+    private final Composite box;
+    private final Display display;
+    private final JobDocument document;
+    private final JobStrips strips;
+    private final Function<PartKey, String> label;
+    private final Runnable shopChanged;
+    private final JobStore.Listening listening;
+    private boolean saving;
+
+    /**
+     * @param box     what the strips stand on top of; has a grid layout of one column
+     * @param label   name of a part for people
+     * @param changed told of every change of a draft or of what is saved
+     */
+    public ShopEditing(Composite box, DeskSession session, Function<PartKey, String> label, Consumer<Change> changed) {
+        this.session = session;
+        this.box = box;
+        this.label = label;
+        display = box.getDisplay();
+        document = new JobDocument(new Job(JobStore.SHOP, "", Map.of()), Map.of(), session.json());
+        strips = new JobStrips(box, session);
+        document.addListener(c -> {
+            if (c.what() == Change.What.CONFLICT) {
+                strips.conflicts(document, label);
+            }
+            changed.accept(c);
+        });
+        shopChanged = () -> later(strips::askWho);
+        session.onShop(shopChanged);
+        listening = session.store().onChange(c -> {
+            if (JobStore.SHOP.equals(c.jobId())) {
+                later(() -> opened(c.part()).ifPresent(k -> read(k, () -> { })));
+            }
+        });
+        strips.askWho();
+    }
+
+    /** The parts as they stand on the screen. */
+    public JobDocument document() {
+        return document;
+    }
+
+    /** What a form over one of the parts finds round it. */
+    public PageSite site(PartKey key) {
+        return new ShopSite(session, document, key);
+    }
+
+    /**
+     * Reads a part from the store.
+     *
+     * @param beginning what it starts as while the store has none
+     * @param then      called when it is there
+     */
+    public void open(PartKey key, Part beginning, Runnable then) {
+        document.beginWith(key, session.json().tree(beginning));
+        read(key, then);
+    }
+
+    private void read(PartKey key, Runnable then) {
+        JobStore store = session.store();
+        new DeskJob(DeskWords.text("editor.opening"), monitor -> {
+            try {
+                Optional<Saved> now = store.current(JobStore.SHOP, key);
+                later(() -> {
+                    now.filter(s -> s.number() != document.baseRevision(key) && !document.dirty(key))
+                            .ifPresent(s -> document.takeOver(key, s.part(), s.number()));
+                    then.run();
+                });
+            } catch (StoreException e) {
+                ILog.of(ShopEditing.class).error("a part of the shop could not be read", e);
+                later(() -> say(e.getMessage()));
+            }
+        }).schedule();
+    }
+
+    /** The part under a text, when it is one that was opened here. */
+    private Optional<PartKey> opened(String part) {
+        return document.job().parts().keySet().stream().filter(k -> k.toString().equals(part)).findFirst();
+    }
+
+    /** Takes over what was saved past this window's drafts, as by an import. */
+    public void took(List<Saved> saved) {
+        saved.forEach(s -> document.takeOver(s.key(), s.part(), s.number()));
+    }
+
+    /** Says something across the top; null takes it away. */
+    public void say(String text) {
+        strips.failed(text, () -> null);
+    }
+
+    /**
+     * Saves every part that waits, one revision each.
+     *
+     * @param then called when all that was tried is done
+     */
+    public void save(Runnable then) {
+        List<PendingSave> pending = document.pending();
+        Optional<String> who = session.who();
+        if (who.isEmpty()) {
+            strips.askWho();
+            say(DeskWords.text(session.hasSecrets() ? "save.signIn" : "save.who"));
+            return;
+        }
+        if (saving || pending.isEmpty()) {
+            return;
+        }
+        saving = true;
+        JobStore store = session.store();
+        new DeskJob(DeskWords.text("save.task"), monitor -> {
+            JobSaving.Outcome outcome = new JobSaving(store, who.get()).save(JobStore.SHOP, false, pending,
+                    new NullProgressMonitor());
+            later(() -> {
+                took(outcome);
+                then.run();
+            });
+        }).schedule();
+    }
+
+    private void took(JobSaving.Outcome outcome) {
+        saving = false;
+        outcome.saved().forEach(s -> document.saved(s.key(), s.part(), s.number()));
+        for (ConflictException c : outcome.conflicts()) {
+            Saved theirs = c.theirs();
+            if (theirs.part().equals(document.draft(theirs.key()).part())) {
+                document.saved(theirs.key(), theirs.part(), theirs.number());
+            } else {
+                document.conflict(theirs.key(), theirs.part(), theirs.number(), theirs.revision().who(),
+                        theirs.revision().savedAt());
+            }
+        }
+        say(outcome.failure().map(e -> DeskWords.text("save.failed", e.getMessage())).orElse(null));
+        if (outcome.failure().isEmpty() && outcome.conflicts().isEmpty()) {
+            session.say(DeskWords.text("shop.saved"));
+        }
+    }
+
+    /** Undo and redo by their standard commands while the part of the window is active. */
+    public void commands(IServiceLocator site, Supplier<Optional<PartKey>> shown) {
+        IHandlerService handlers = site.getService(IHandlerService.class);
+        handlers.activateHandler(IWorkbenchCommandConstants.EDIT_UNDO,
+                handler(() -> shown.get().flatMap(document::undo)));
+        handlers.activateHandler(IWorkbenchCommandConstants.EDIT_REDO,
+                handler(() -> shown.get().flatMap(document::redo)));
+    }
+
+    private static AbstractHandler handler(Runnable does) {
+        return new AbstractHandler() {
+            @Override
+            public Object execute(ExecutionEvent event) {
+                does.run();
+                return null;
+            }
+        };
+    }
+
+    /** The window's part is closed. */
+    public void close() {
+        listening.close();
+        session.removeOnShop(shopChanged);
+    }
+
+    private void later(Runnable does) {
+        if (!display.isDisposed()) {
+            display.asyncExec(() -> {
+                if (!box.isDisposed()) {
+                    does.run();
+                }
+            });
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** What changed between two revisions of a part. */
+package org.copperbook.jobs.history;

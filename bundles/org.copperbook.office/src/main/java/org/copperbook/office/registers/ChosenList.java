@@ -1,0 +1,197 @@
+package org.copperbook.office.registers;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.text.SpokenName;
+import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.FittedColumns;
+import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Rows;
+import org.copperbook.sheets.cards.HeaderGuess;
+import org.copperbook.sheets.page.CellText;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Text;
+
+/** A list of entries that is filtered as somebody types, of which one is chosen; Ctrl+C copies it. Virtual: thousands are no burden. */
+final class ChosenList {
+
+    private static final int LINES = 7;
+    private static final int NARROW = 20;
+
+    /**
+     * An entry.
+     *
+     * @param key     what tells it from others
+     * @param cells   its texts, one a column
+     * @param search  further text by which it is found
+     * @param warning whether its last text is a warning
+     */
+    record Entry(String key, List<String> cells, String search, boolean warning) {
+
+        boolean has(List<String> folded) {
+            String all = HeaderGuess.folded(String.join(" ", cells) + " " + search);
+            return folded.stream().allMatch(all::contains);
+        }
+    }
+
+    private final Text filter;
+    private final Table table;
+    private final FittedColumns widths;
+    private final String[] heads;
+    private final Words words;
+    private final Consumer<String> chosen;
+    private List<Entry> all = List.of();
+    private List<Entry> shown = List.of();
+    private String key = "";
+
+    /**
+     * @param id     how the names of its controls begin
+     * @param heads  keys of the headings
+     * @param chosen told the key of the entry chosen, an empty text for none
+     */
+    ChosenList(Composite parent, Words words, String id, String[] heads, Consumer<String> chosen) {
+        this.words = words;
+        this.heads = heads.clone();
+        this.chosen = chosen;
+        Look look = Look.of(parent);
+        // A line of its own, so that at bench size it can be as high as a glove needs.
+        Composite line = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().applyTo(line);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
+        filter = look.as(Look.Role.TEXT, new Text(line, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL));
+        filter.setMessage(words.text("registers.filter"));
+        filter.setData(Desk.ID, id + ".filter");
+        SpokenName.give(filter, words.text("registers.filter"));
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
+        filter.addListener(SWT.Modify, e -> refilter());
+        filter.addListener(SWT.KeyDown, e -> {
+            if (e.keyCode == SWT.ARROW_DOWN) {
+                focus();
+                e.doit = false;
+            }
+        });
+        table = look.as(Look.Role.TEXT, new Table(parent, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE | SWT.VIRTUAL));
+        table.setHeaderVisible(true);
+        table.setData(Desk.ID, id + ".list");
+        SpokenName.give(table, words.text(id + ".title"));
+        for (String head : heads) {
+            new TableColumn(table, SWT.LEFT).setText(words.text(head));
+        }
+        widths = new FittedColumns(table, new int[heads.length]);
+        Rows.dress(table, column -> false);
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(NARROW), look.rowHeight() * LINES).applyTo(table);
+        table.addListener(SWT.SetData, this::fill);
+        table.addListener(SWT.Selection, e -> choose(table.getSelectionIndex()));
+        table.addListener(SWT.KeyDown, e -> {
+            if (e.keyCode == 'c' && (e.stateMask & SWT.MOD1) != 0) {
+                copy();
+                e.doit = false;
+            }
+        });
+    }
+
+    /** Shows entries; the one that was chosen stays chosen while it is among them. */
+    void show(List<Entry> entries) {
+        all = List.copyOf(entries);
+        refilter();
+    }
+
+    /** Chooses an entry, whatever is filtered. */
+    void choose(String wanted) {
+        if (shown.stream().noneMatch(e -> e.key().equals(wanted)) && !filter.getText().isEmpty()) {
+            filter.setText("");
+        }
+        for (int i = 0; i < shown.size(); i++) {
+            if (shown.get(i).key().equals(wanted)) {
+                table.setSelection(i);
+                choose(i);
+                return;
+            }
+        }
+    }
+
+    String chosen() {
+        return key;
+    }
+
+    void focus() {
+        table.setFocus();
+        if (table.getSelectionIndex() < 0 && !shown.isEmpty()) {
+            table.setSelection(0);
+            choose(0);
+        }
+    }
+
+    void fit() {
+        widths.fit();
+    }
+
+    private void refilter() {
+        List<String> wanted = List.of(HeaderGuess.folded(filter.getText()).split(" "));
+        List<Entry> next = new ArrayList<>();
+        for (Entry e : all) {
+            if (e.has(wanted)) {
+                next.add(e);
+            }
+        }
+        shown = next;
+        table.setItemCount(shown.size());
+        table.clearAll();
+        int at = -1;
+        for (int i = 0; i < shown.size(); i++) {
+            at = shown.get(i).key().equals(key) ? i : at;
+        }
+        if (at >= 0) {
+            table.setSelection(at);
+        } else {
+            table.deselectAll();
+        }
+        widths.fit();
+    }
+
+    private void fill(Event e) {
+        if (e.index < shown.size()) {
+            Entry entry = shown.get(e.index);
+            TableItem item = (TableItem) e.item;
+            item.setText(entry.cells().toArray(String[]::new));
+            item.setForeground(heads.length - 1, entry.warning() ? Look.of(table).palette().problem() : null);
+        }
+    }
+
+    private void choose(int index) {
+        String next = index < 0 || index >= shown.size() ? "" : shown.get(index).key();
+        if (!next.equals(key)) {
+            key = next;
+            chosen.accept(next);
+        }
+    }
+
+    private void copy() {
+        StringBuilder text = new StringBuilder();
+        for (String head : heads) {
+            text.append(text.isEmpty() ? "" : "\t").append(words.text(head));
+        }
+        for (Entry e : shown) {
+            text.append('\n').append(String.join("\t", e.cells().stream()
+                    .map(c -> CellText.neutral(c.replaceAll("[\\t\\r\\n]+", " "))).toList()));
+        }
+        Clipboard clipboard = new Clipboard(table.getDisplay());
+        try {
+            clipboard.setContents(new Object[] {text.toString()}, new Transfer[] {TextTransfer.getInstance()});
+        } finally {
+            clipboard.dispose();
+        }
+    }
+}

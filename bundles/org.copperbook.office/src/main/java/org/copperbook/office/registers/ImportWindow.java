@@ -1,0 +1,301 @@
+package org.copperbook.office.registers;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.editor.DeskJob;
+import org.copperbook.desk.text.SpokenName;
+import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.FittedColumns;
+import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Reach;
+import org.copperbook.desk.theme.Rows;
+import org.copperbook.sheets.cards.UnreadableTableException;
+import org.copperbook.sheets.registers.RefusedCell;
+import org.copperbook.sheets.registers.RegisterField;
+import org.copperbook.sheets.registers.RegisterImport;
+import org.copperbook.sheets.registers.RegisterMapping;
+import org.copperbook.sheets.registers.RegisterReading;
+import org.copperbook.sheets.registers.RegisterShape;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Text;
+
+/**
+ * Takes rows of a workbook or text file into a register: which column is which can be changed, every row that is refused is
+ * named with its cell and the reason, and nothing is taken in before the button is pressed.
+ */
+final class ImportWindow<T> {
+
+    private static final int WIDTH = 90;
+    private static final int HEIGHT = 30;
+    private static final int COLUMN_LINES = 7;
+    private static final String[] REFUSED = {"import.cell", "import.column", "import.text", "import.reason"};
+
+    private final Shell shell;
+    private final Words words;
+    private final RegisterShape shape;
+    private final RegisterImport.Maker<T> maker;
+    private final Consumer<List<T>> take;
+    private final Text path;
+    private final Combo sheet;
+    private final ScrolledComposite scroll;
+    private final Composite columns;
+    private final Table refused;
+    private final FittedColumns widths;
+    private final Label said;
+    private final Button takeIn;
+    private final List<Combo> meant = new ArrayList<>();
+    private RegisterImport table;
+    private RegisterReading<T> reading;
+    private DeskJob running;
+    private int asked;
+
+    /**
+     * @param maker makes of a row what the register keeps
+     * @param take  takes them in, all at once
+     */
+    ImportWindow(Shell parent, Words words, String title, RegisterShape shape, RegisterImport.Maker<T> maker,
+            Consumer<List<T>> take) {
+        this.words = words;
+        this.shape = shape;
+        this.maker = maker;
+        this.take = take;
+        shell = new Shell(parent, SWT.SHELL_TRIM);
+        shell.setText(words.text("import.title", title));
+        shell.setData(Desk.ID, "import.window");
+        Look look = Look.of(parent);
+        GridLayoutFactory.fillDefaults().margins(10, 10).spacing(0, 6).applyTo(shell);
+        Label about = label("import.about");
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(about);
+        Composite top = new Composite(shell, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(3).spacing(8, 0).applyTo(top);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
+        path = look.as(Look.Role.TEXT, new Text(top, SWT.BORDER));
+        path.setMessage(words.text("import.path"));
+        path.setData(Desk.ID, "import.path");
+        SpokenName.give(path, words.text("import.path"));
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(look.chars(20), SWT.DEFAULT)
+                .applyTo(path);
+        path.addListener(SWT.DefaultSelection, e -> openFile());
+        button(top, "import.choose", this::choose);
+        sheet = look.as(Look.Role.TEXT, new Combo(top, SWT.DROP_DOWN | SWT.READ_ONLY));
+        sheet.setData(Desk.ID, "import.sheet");
+        SpokenName.give(sheet, words.text("import.sheet"));
+        sheet.setEnabled(false);
+        sheet.addListener(SWT.Selection, e -> otherSheet());
+        scroll = new ScrolledComposite(shell, SWT.V_SCROLL | SWT.BORDER);
+        scroll.setExpandHorizontal(true);
+        scroll.setShowFocusedControl(true);
+        GridDataFactory.fillDefaults().grab(true, true).hint(look.chars(WIDTH), look.rowHeight() * COLUMN_LINES)
+                .applyTo(scroll);
+        columns = new Composite(scroll, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(3).margins(6, 6).spacing(10, 4).applyTo(columns);
+        scroll.setContent(columns);
+        said = look.as(Look.Role.STRONG, new Label(shell, SWT.WRAP));
+        said.setData(Desk.ID, "import.said");
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(said);
+        refused = look.as(Look.Role.TEXT, new Table(shell, SWT.BORDER | SWT.FULL_SELECTION));
+        refused.setHeaderVisible(true);
+        refused.setData(Desk.ID, "import.refused");
+        SpokenName.give(refused, words.text("import.refused"));
+        for (String head : REFUSED) {
+            new TableColumn(refused, SWT.LEFT).setText(words.text(head));
+        }
+        widths = new FittedColumns(refused, new int[REFUSED.length]);
+        Rows.dress(refused, column -> false);
+        GridDataFactory.fillDefaults().grab(true, true).hint(look.chars(WIDTH), look.rowHeight() * 5).applyTo(refused);
+        Composite bottom = new Composite(shell, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(bottom);
+        takeIn = button(bottom, "import.takeIn", this::takeIn);
+        takeIn.setEnabled(false);
+        button(bottom, "import.close", shell::close);
+        shell.addListener(SWT.Dispose, e -> stop());
+        look.dress(shell);
+        Reach.ensure(shell);
+        shell.setSize(shell.computeSize(look.chars(WIDTH), look.rowHeight() * HEIGHT));
+    }
+
+    void open() {
+        shell.open();
+        path.setFocus();
+    }
+
+    private Label label(String key) {
+        Label l = Look.of(shell).as(Look.Role.TEXT, new Label(shell, SWT.WRAP));
+        l.setText(words.text(key));
+        return l;
+    }
+
+    private Button button(Composite in, String key, Runnable does) {
+        Button b = Look.of(in).as(Look.Role.TEXT, new Button(in, SWT.PUSH));
+        b.setText(words.text(key));
+        b.setData(Desk.ID, key);
+        b.addListener(SWT.Selection, e -> does.run());
+        return b;
+    }
+
+    private void choose() {
+        FileDialog dialog = new FileDialog(shell, SWT.OPEN);
+        dialog.setFilterExtensions(new String[] {"*.xlsx;*.csv;*.txt;*.tsv", "*.*"});
+        String chosen = dialog.open();
+        if (chosen != null) {
+            path.setText(chosen);
+            openFile();
+        }
+    }
+
+    private void openFile() {
+        try {
+            Path file = Path.of(path.getText().strip());
+            read(() -> RegisterImport.open(file, shape), true);
+        } catch (InvalidPathException e) {
+            say(words.text("import.noPath", path.getText()));
+        }
+    }
+
+    private void otherSheet() {
+        RegisterImport now = table;
+        String name = sheet.getText();
+        read(() -> now.as(now.file().format().withSheet(name)), true);
+    }
+
+    private interface Source {
+        RegisterImport open() throws UnreadableTableException;
+    }
+
+    /** Reads in the background, with progress and a way to stop; what was asked before is dropped. */
+    private void read(Source source, boolean columnsChange) {
+        stop();
+        int mine = ++asked;
+        takeIn.setEnabled(false);
+        say(words.text("import.reading"));
+        running = new DeskJob(words.text("import.reading"), monitor -> {
+            try {
+                RegisterImport opened = source.open();
+                List<String> problems = opened.mapping().problems(shape);
+                RegisterReading<T> read = problems.isEmpty() ? opened.read(maker, n -> !monitor.isCanceled()) : null;
+                later(mine, () -> show(opened, read, problems, columnsChange));
+            } catch (UnreadableTableException | CancellationException e) {
+                later(mine, () -> {
+                    reading = null;
+                    say(e.getMessage());
+                });
+            }
+        });
+        running.setUser(true);
+        running.schedule();
+    }
+
+    private void stop() {
+        if (running != null) {
+            running.cancel();
+        }
+    }
+
+    private void later(int mine, Runnable does) {
+        shell.getDisplay().asyncExec(() -> {
+            if (!shell.isDisposed() && mine == asked) {
+                does.run();
+            }
+        });
+    }
+
+    private void show(RegisterImport opened, RegisterReading<T> read, List<String> problems, boolean columnsChange) {
+        table = opened;
+        reading = read;
+        if (columnsChange) {
+            List<String> sheets = opened.file().table().sheets();
+            sheet.setItems(sheets.toArray(String[]::new));
+            sheet.setText(opened.file().format().sheet());
+            sheet.setEnabled(sheets.size() > 1);
+            showColumns();
+        }
+        refused.removeAll();
+        if (read != null) {
+            for (RefusedCell c : read.refused()) {
+                new TableItem(refused, SWT.NONE).setText(new String[] {c.cell().isEmpty()
+                        ? words.text("import.row", Integer.toString(c.row())) : c.cell(), c.column(), c.text(), c.reason()});
+            }
+        }
+        widths.fit();
+        takeIn.setEnabled(read != null && !read.rows().isEmpty());
+        say(read == null ? String.join(" ", problems) : words.text("import.found", read.rows().size(), read.refusedRows())
+                + (read.remarks().isEmpty() ? "" : " " + String.join(" ", read.remarks())));
+    }
+
+    private void showColumns() {
+        for (var c : columns.getChildren()) {
+            c.dispose();
+        }
+        meant.clear();
+        Look look = Look.of(shell);
+        List<String> names = new ArrayList<>(List.of(words.text("import.leaveOut")));
+        shape.fields().stream().map(RegisterField::label).forEach(names::add);
+        for (int i = 0; i < table.mapping().titles().size(); i++) {
+            Label title = look.as(Look.Role.STRONG, new Label(columns, SWT.NONE));
+            title.setText(table.mapping().titles().get(i));
+            Combo c = look.as(Look.Role.TEXT, new Combo(columns, SWT.DROP_DOWN | SWT.READ_ONLY));
+            c.setItems(names.toArray(String[]::new));
+            c.select(1 + index(table.mapping().keys().get(i)));
+            c.setData(Desk.ID, "import.column." + i);
+            SpokenName.give(c, words.text("import.meaning", table.mapping().titles().get(i)));
+            c.addListener(SWT.Selection, e -> remap());
+            meant.add(c);
+            Label example = look.as(Look.Role.TEXT, new Label(columns, SWT.NONE));
+            example.setText(table.file().example(i).replaceAll("\\s+", " "));
+            GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(20), SWT.DEFAULT).align(SWT.FILL, SWT.CENTER)
+                    .applyTo(example);
+        }
+        Reach.ensure(columns);
+        columns.setSize(columns.computeSize(Math.max(scroll.getClientArea().width, 1), SWT.DEFAULT));
+        columns.layout(true, true);
+    }
+
+    private int index(String key) {
+        for (int i = 0; i < shape.fields().size(); i++) {
+            if (shape.fields().get(i).key().equals(key)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private void remap() {
+        RegisterMapping mapping = table.mapping();
+        for (int i = 0; i < meant.size(); i++) {
+            int chosen = meant.get(i).getSelectionIndex() - 1;
+            mapping = mapping.with(i, chosen < 0 ? "" : shape.fields().get(chosen).key());
+        }
+        RegisterImport other = table.with(mapping);
+        read(() -> other, false);
+    }
+
+    private void takeIn() {
+        if (reading != null) {
+            List<T> rows = reading.values();
+            shell.close();
+            take.accept(rows);
+        }
+    }
+
+    private void say(String text) {
+        said.setText(text);
+        shell.layout(true, true);
+    }
+}

@@ -1,0 +1,115 @@
+package org.copperbook.office.registers;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.copperbook.desk.editor.ShopEditing;
+import org.copperbook.desk.form.Form;
+import org.copperbook.desk.shell.DeskSession;
+import org.copperbook.desk.text.Words;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.shop.LabourRates;
+import org.copperbook.sheets.registers.RegisterField;
+import org.copperbook.sheets.registers.RegisterRow;
+import org.copperbook.sheets.registers.RegisterShape;
+import org.eclipse.swt.widgets.Composite;
+
+/** What an hour of each trade is sold for, with the day from which it counts. */
+final class RatesPane extends FormPane {
+
+    private static final PartKey KEY = PartKey.of(PartKind.LABOUR_RATES);
+
+    RatesPane(Composite parent, ShopEditing editing, DeskSession session, Words words) {
+        super(parent, editing, session, words, "rates", KEY, LabourRates.none());
+    }
+
+    @Override
+    void build(Form here) {
+        here.grid("rates.grid", "/rates", columns -> columns
+                .mark("/trade", "rates.trade")
+                .decimal("/perHour", "rates.perHour")
+                .date("/validFrom", "rates.validFrom")
+                .text("/note", "rates.note"))
+                .newRow(() -> session().json().mapper().createObjectNode().put("validFrom", LocalDate.now().toString()));
+        here.section("rates.today").computed("rates.now", "rates.now", this::today);
+    }
+
+    private LabourRates rates() {
+        return editing().document().part(KEY, LabourRates.class).orElse(LabourRates.none());
+    }
+
+    /** What counts today, trade by trade. */
+    private String today() {
+        Map<String, String> now = new LinkedHashMap<>();
+        for (LabourRates.Rate r : rates().rates()) {
+            if (r.trade() != null && !r.trade().isBlank()) {
+                rates().perHour(r.trade(), LocalDate.now()).ifPresent(p -> now.put(r.trade().strip(), words().text(
+                        "rates.one", r.trade().strip(), p.toPlainString(), session().shop().workshop().currency())));
+            }
+        }
+        return String.join("; ", now.values());
+    }
+
+    @Override
+    Optional<String> problem() {
+        for (LabourRates.Rate r : rates().rates()) {
+            boolean trade = r.trade() != null && !r.trade().isBlank();
+            if (trade && r.perHour() != null && r.perHour().signum() < 0) {
+                return Optional.of(words().text("rates.negative", r.trade()));
+            }
+            if (trade != (r.perHour() != null)) {
+                return Optional.of(words().text("rates.half"));
+            }
+        }
+        return Optional.empty();
+    }
+
+    @Override
+    RegisterShape shape() {
+        return new RegisterShape(title(), List.of(
+                RegisterField.text("trade", words().text("rates.trade"), words().text("rates.tradeTitles")).needed(),
+                RegisterField.number("perHour", words().text("rates.perHour"), words().text("rates.perHourTitles"),
+                        BigDecimal.ZERO, null).needed(),
+                RegisterField.date("validFrom", words().text("rates.validFrom"), words().text("rates.validFromTitles")),
+                RegisterField.text("note", words().text("rates.note"), words().text("registers.noteTitles"))),
+                List.of("trade", "validFrom"));
+    }
+
+    @Override
+    List<Map<String, Object>> rows() {
+        List<Map<String, Object>> rows = new ArrayList<>();
+        for (LabourRates.Rate r : rates().rates()) {
+            Map<String, Object> row = new LinkedHashMap<>();
+            row.put("trade", r.trade());
+            row.put("perHour", r.perHour());
+            row.put("validFrom", r.validFrom());
+            row.put("note", r.note());
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    /** A rate of a trade from a day takes the place of the one from that day. */
+    @Override
+    ObjectNode with(ObjectNode tree, List<RegisterRow> rows) {
+        ArrayNode list = tree.withArray("rates");
+        for (RegisterRow r : rows) {
+            String from = r.date("validFrom").map(LocalDate::toString).orElse("");
+            ObjectNode one = row(list, o -> o.path("trade").asText("").strip().equalsIgnoreCase(r.text("trade").orElseThrow())
+                    && o.path("validFrom").asText("").equals(from));
+            one.put("trade", r.text("trade").orElseThrow()).put("perHour", r.number("perHour").orElseThrow());
+            if (!from.isEmpty()) {
+                one.put("validFrom", from);
+            }
+            r.text("note").ifPresent(n -> one.put("note", n));
+        }
+        return tree;
+    }
+}

@@ -1,0 +1,141 @@
+package org.copperbook.office.registers;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.copperbook.desk.Desk;
+import org.copperbook.desk.document.Change;
+import org.copperbook.desk.editor.ShopEditing;
+import org.copperbook.desk.shell.DeskSession;
+import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Reach;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.office.Quotes;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.custom.CTabItem;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.handlers.IHandlerService;
+import org.eclipse.ui.part.EditorPart;
+
+/** The registers of the shop, one a tab. What is changed in them waits until it is saved, and can be undone until then. */
+public final class RegistersEditor extends EditorPart {
+
+    public static final String ID = "org.copperbook.office.editor.shop-registers";
+
+    private final Words words = Words.of(Quotes.class);
+    private final List<RegisterPane> panes = new ArrayList<>();
+    private ShopEditing editing;
+    private Composite box;
+    private CTabFolder tabs;
+    private PeoplePane people;
+
+    @Override
+    public void init(IEditorSite site, IEditorInput input) {
+        setSite(site);
+        setInput(input);
+        setPartName(input.getName());
+    }
+
+    @Override
+    public void createPartControl(Composite parent) {
+        DeskSession session = DeskSession.ofWorkbench();
+        Look look = Look.of(parent);
+        box = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(box);
+        editing = new ShopEditing(box, session, this::label, this::changed);
+        tabs = look.as(Look.Role.TEXT, new CTabFolder(box, SWT.TOP | SWT.FLAT));
+        tabs.setData(Desk.ID, "registers.tabs");
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(tabs);
+        tabs.setTabHeight(look.rowHeight());
+        panes.add(new InstrumentsPane(tabs, editing, session, words));
+        panes.add(new RatesPane(tabs, editing, session, words));
+        panes.add(new CapacitiesPane(tabs, editing, session, words));
+        for (RegisterPane p : panes) {
+            CTabItem item = new CTabItem(tabs, SWT.NONE);
+            item.setText(p.title());
+            item.setControl(p.control());
+        }
+        people = new PeoplePane(tabs, words, getSite().getService(IHandlerService.class));
+        CTabItem item = new CTabItem(tabs, SWT.NONE);
+        item.setText(words.text("registers.people"));
+        item.setControl(people.control());
+        tabs.setSelection(0);
+        tabs.addListener(SWT.Selection, e -> setFocus());
+        editing.commands(getSite(), () -> shown().flatMap(RegisterPane::key));
+        look.onResize(box, () -> {
+            look.dress(box);
+            tabs.setTabHeight(look.rowHeight());
+            panes.forEach(RegisterPane::resized);
+            Reach.ensure(box);
+            box.layout(true, true);
+        });
+        Reach.ensure(box);
+    }
+
+    /** The register shown; nothing while it is the people. */
+    private Optional<RegisterPane> shown() {
+        int at = tabs.getSelectionIndex();
+        return at >= 0 && at < panes.size() ? Optional.of(panes.get(at)) : Optional.empty();
+    }
+
+    private String label(PartKey key) {
+        return panes.stream().filter(p -> p.owns(key)).map(RegisterPane::title).findFirst().orElse(key.toString());
+    }
+
+    private void changed(Change change) {
+        panes.stream().filter(p -> change.key() != null && p.owns(change.key())).forEach(RegisterPane::changed);
+        firePropertyChange(IEditorPart.PROP_DIRTY);
+    }
+
+    @Override
+    public void setFocus() {
+        shown().ifPresentOrElse(RegisterPane::setFocus, people::setFocus);
+    }
+
+    @Override
+    public boolean isDirty() {
+        return editing != null && editing.document().dirty();
+    }
+
+    @Override
+    public void doSave(IProgressMonitor monitor) {
+        Optional<String> problem = panes.stream().map(RegisterPane::problem).flatMap(Optional::stream).findFirst();
+        if (problem.isPresent()) {
+            editing.say(problem.get());
+            monitor.setCanceled(true);
+            return;
+        }
+        editing.say(null);
+        editing.save(() -> firePropertyChange(IEditorPart.PROP_DIRTY));
+        // The saving goes on in the background; who closes the window is asked again until it is done.
+        if (isDirty()) {
+            monitor.setCanceled(true);
+        }
+    }
+
+    @Override
+    public void doSaveAs() {
+        throw new UnsupportedOperationException("the registers have no other place");
+    }
+
+    @Override
+    public boolean isSaveAsAllowed() {
+        return false;
+    }
+
+    @Override
+    public void dispose() {
+        if (editing != null) {
+            editing.close();
+        }
+        super.dispose();
+    }
+}
