@@ -16,6 +16,7 @@ import org.copperbook.sheets.QuoteWorkbook;
 import org.copperbook.sheets.WorkbookNotWrittenException;
 import org.copperbook.sheets.copy.RecordCopy;
 import org.copperbook.sheets.copy.UnreadableCopy;
+import org.copperbook.sheets.template.QuoteTemplate;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.Saved;
 
@@ -27,8 +28,15 @@ final class JobWorkbooks {
 
     private final JobStore store;
     private final Path folder;
+    private final Path template;
 
     JobWorkbooks(JobStore store, Path folder) {
+        this(store, folder, null);
+    }
+
+    /** @param template the workshop's own workbook for quotes; null for the one that ships */
+    JobWorkbooks(JobStore store, Path folder, Path template) {
+        this.template = template;
         this.store = store;
         this.folder = folder.toAbsolutePath().normalize();
     }
@@ -42,7 +50,11 @@ final class JobWorkbooks {
             for (PartKey key : judged.job().keys(PartKind.QUOTE)) {
                 Quote quote = (Quote) judged.job().part(key).orElseThrow();
                 Path file = folder.resolve(name + "-quote-" + key.name() + ".xlsx");
-                new QuoteWorkbook().write(judged.job(), quote, judged.shop(), file);
+                if (template == null) {
+                    new QuoteWorkbook().write(judged.job(), quote, judged.shop(), file);
+                } else {
+                    new QuoteTemplate(template).write(judged.job(), quote, judged.shop(), file);
+                }
                 written.add(file);
             }
             Path file = folder.resolve(name + "-record.xlsx");

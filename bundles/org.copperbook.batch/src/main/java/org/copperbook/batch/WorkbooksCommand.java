@@ -24,13 +24,16 @@ final class WorkbooksCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "DIR", defaultValue = "", descriptionKey = "workbooks.out")
     private Path out;
 
+    @Option(names = "--quote-template", paramLabel = "FILE", descriptionKey = "workbooks.quote-template")
+    private Path template;
+
     WorkbooksCommand(BatchContext context) {
         this.context = context;
     }
 
     @Override
     public Integer call() {
-        List<String> written = common.withStore(context, store -> new JobWorkbooks(store, out)
+        List<String> written = common.withStore(context, store -> new JobWorkbooks(store, out, template)
                 .write(Judged.of(store, number)).stream().map(Path::toString).toList());
         if (common.json()) {
             CommonOptions.print(context, Map.of("number", number, "workbooks", written));

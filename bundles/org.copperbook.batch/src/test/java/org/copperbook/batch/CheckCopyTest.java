@@ -80,6 +80,25 @@ class CheckCopyTest {
     }
 
     @Test
+    void aQuoteIsWrittenIntoATemplateOfTheWorkshopsOwn() throws Exception {
+        Path own = folder.resolve("own.xlsx");
+        try (XSSFWorkbook w = new XSSFWorkbook(); OutputStream out = Files.newOutputStream(own)) {
+            w.createSheet("Offer").createRow(0).createCell(0);
+            var name = w.createName();
+            name.setNameName("job_number");
+            name.setRefersToFormula("Offer!$A$1");
+            w.write(out);
+        }
+        Path to = Files.createDirectory(folder.resolve("filled"));
+        assertEquals(0, batch.on("workbooks", "2026-0002", "--out", to.toString(), "--quote-template", own.toString()).exit());
+        try (InputStream in = Files.newInputStream(to.resolve("2026-0002-quote-1.xlsx")); XSSFWorkbook w = new XSSFWorkbook(in)) {
+            assertEquals("2026-0002", w.getSheet("Offer").getRow(0).getCell(0).getStringCellValue());
+        }
+        BatchRun.Result none = batch.on("workbooks", "2026-0002", "--out", to.toString(), "--quote-template", "gone.xlsx");
+        assertTrue(none.exit() != 0 && none.err().contains("gone.xlsx is not there"), none.err());
+    }
+
+    @Test
     void aReleaseWorkbookIsKnownAgainAlsoUnderAnotherName() throws Exception {
         Path copy = Files.copy(file, folder.resolve("from the customer.xlsx"));
         BatchRun.Result r = batch.on("check-copy", copy.toString());

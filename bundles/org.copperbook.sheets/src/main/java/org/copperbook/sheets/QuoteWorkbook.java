@@ -79,7 +79,8 @@ public final class QuoteWorkbook {
         return new Letterhead(context.shop().workshop().name(), context.title(), context.words().raw("page.of"), foot);
     }
 
-    private static Locale locale(Quote quote) {
+    /** The language of a quote; English when none is stated. */
+    public static Locale locale(Quote quote) {
         Locale wanted = quote.language() == null ? Locale.ENGLISH : Locale.forLanguageTag(quote.language());
         return wanted.getLanguage().isEmpty() ? Locale.ENGLISH : wanted;
     }

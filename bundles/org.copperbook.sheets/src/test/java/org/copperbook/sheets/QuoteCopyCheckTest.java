@@ -73,7 +73,7 @@ class QuoteCopyCheckTest {
         Map<String, String> cells = new java.util.TreeMap<>(copy.cells());
         cells.put(place, "something else");
         QuoteCopyCheck check = QuoteCopyCheck.of(job, SampleShop.shop(), List.of(first),
-                new QuoteCopy(copy.job(), copy.quote(), copy.fingerprint(), cells));
+                new QuoteCopy(copy.job(), copy.quote(), copy.fingerprint(), false, cells));
         assertEquals(Result.DIFFERS, check.result());
         assertEquals(List.of(place), List.copyOf(check.differences().keySet()));
         assertTrue(check.differences().get(place).here().contains("Strip down"));

@@ -12,9 +12,10 @@ import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.sheets.QuoteWorkbook;
 import org.copperbook.sheets.WorkbookNotWrittenException;
+import org.copperbook.sheets.template.QuoteTemplate;
 import org.eclipse.core.runtime.IProgressMonitor;
 
-/** Writes the quote that is shown, or the newest of the job, as a workbook. */
+/** Writes the quote that is shown, or the newest of the job, as a workbook: the one that ships, or the workshop's own template filled. */
 public final class QuoteWorkbookHandler extends WorkbookHandler {
 
     @Override
@@ -36,7 +37,12 @@ public final class QuoteWorkbookHandler extends WorkbookHandler {
 
             @Override
             public void write(Path target, IProgressMonitor monitor) throws WorkbookNotWrittenException {
-                new QuoteWorkbook().write(job, quote, shop, target);
+                Optional<Path> own = WorkbookFolder.quoteTemplate();
+                if (own.isPresent()) {
+                    new QuoteTemplate(own.get()).write(job, quote, shop, target);
+                } else {
+                    new QuoteWorkbook().write(job, quote, shop, target);
+                }
             }
         };
     }

@@ -1,6 +1,7 @@
 package org.copperbook.desk.command;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import org.copperbook.desk.Desk;
 import org.copperbook.store.UserFolders;
 import org.eclipse.core.runtime.preferences.InstanceScope;
@@ -11,6 +12,9 @@ public final class WorkbookFolder {
     /** Key of the preference. */
     public static final String KEY = "workbooks";
 
+    /** Key of the preference that names a template for quotes. */
+    public static final String QUOTE_TEMPLATE = "quoteTemplate";
+
     private WorkbookFolder() {
     }
 
@@ -18,6 +22,12 @@ public final class WorkbookFolder {
     public static Path current() {
         String chosen = InstanceScope.INSTANCE.getNode(Desk.BUNDLE).get(KEY, "");
         return chosen.isBlank() ? standard() : Path.of(chosen);
+    }
+
+    /** The workshop's own template for quotes; empty when none is chosen. */
+    static Optional<Path> quoteTemplate() {
+        String chosen = InstanceScope.INSTANCE.getNode(Desk.BUNDLE).get(QUOTE_TEMPLATE, "");
+        return chosen.isBlank() ? Optional.empty() : Optional.of(Path.of(chosen));
     }
 
     static Path standard() {

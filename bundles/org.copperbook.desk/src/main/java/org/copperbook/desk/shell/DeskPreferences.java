@@ -12,6 +12,7 @@ import org.copperbook.store.backup.BackupPlan;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.jface.preference.DirectoryFieldEditor;
 import org.eclipse.jface.preference.FieldEditorPreferencePage;
+import org.eclipse.jface.preference.FileFieldEditor;
 import org.eclipse.jface.preference.IntegerFieldEditor;
 import org.eclipse.jface.preference.RadioGroupFieldEditor;
 import org.eclipse.swt.widgets.Composite;
@@ -50,6 +51,7 @@ public final class DeskPreferences extends FieldEditorPreferencePage implements 
         addField(new RadioGroupFieldEditor(SizePreference.KEY, DeskWords.text("preferences.size"), 1, sizes,
                 getFieldEditorParent(), true));
         folder(WorkbookFolder.KEY, "preferences.workbooks");
+        template();
         folder(BackupPreferences.FOLDER, "preferences.backups");
         whole(BackupPreferences.HOURS, "preferences.backupHours", 1);
         whole(BackupPreferences.KEEP, "preferences.backupKeep", 1);
@@ -62,6 +64,15 @@ public final class DeskPreferences extends FieldEditorPreferencePage implements 
         folder.setEmptyStringAllowed(true);
         addField(folder);
         SpokenName.give(folder.getTextControl(getFieldEditorParent()), DeskWords.text(label));
+    }
+
+    private void template() {
+        FileFieldEditor file = new FileFieldEditor(WorkbookFolder.QUOTE_TEMPLATE, DeskWords.text("preferences.quoteTemplate"),
+                getFieldEditorParent());
+        file.setEmptyStringAllowed(true);
+        file.setFileExtensions(new String[] {"*.xlsx"});
+        addField(file);
+        SpokenName.give(file.getTextControl(getFieldEditorParent()), DeskWords.text("preferences.quoteTemplate"));
     }
 
     private void whole(String key, String label, int least) {

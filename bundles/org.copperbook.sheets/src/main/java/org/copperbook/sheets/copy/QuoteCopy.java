@@ -15,13 +15,15 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * @param job         job number that it carries
  * @param quote       which quote of the job
  * @param fingerprint fingerprint of the offer, SHA-256, lower-case hex
+ * @param template    true when it was made from a template of the workshop's own
  * @param cells       contents by place
  */
-public record QuoteCopy(String job, String quote, String fingerprint, Map<String, String> cells) {
+public record QuoteCopy(String job, String quote, String fingerprint, boolean template, Map<String, String> cells) {
 
     private static final String JOB = "Job";
     private static final String QUOTE = "Quote";
     private static final String FINGERPRINT = "Quote fingerprint";
+    private static final String FROM_TEMPLATE = "Quote from template";
     private static final long LARGEST = 64L * 1024 * 1024;
 
     /** Puts the marks of an offer into a workbook, in place of those of another. */
@@ -34,6 +36,15 @@ public record QuoteCopy(String job, String quote, String fingerprint, Map<String
                 properties.addProperty(name, value);
             }
         });
+    }
+
+    /** The same for a workbook made from a template, whose cells nobody can write anew. */
+    public static void markTemplate(XSSFWorkbook workbook, String job, String quote, String fingerprint) {
+        mark(workbook, job, quote, fingerprint);
+        CustomProperties properties = workbook.getProperties().getCustomProperties();
+        if (!properties.contains(FROM_TEMPLATE)) {
+            properties.addProperty(FROM_TEMPLATE, true);
+        }
     }
 
     /**
@@ -53,7 +64,7 @@ public record QuoteCopy(String job, String quote, String fingerprint, Map<String
                 }
                 return Optional.of(new QuoteCopy(properties.getProperty(JOB).getLpwstr(),
                         properties.getProperty(QUOTE).getLpwstr(), properties.getProperty(FINGERPRINT).getLpwstr(),
-                        CopyContents.of(workbook)));
+                        properties.contains(FROM_TEMPLATE), CopyContents.of(workbook)));
             }
         } catch (IOException | RuntimeException noWorkbook) {
             return Optional.empty();

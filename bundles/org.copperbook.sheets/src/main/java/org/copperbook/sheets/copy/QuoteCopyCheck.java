@@ -36,6 +36,8 @@ public record QuoteCopyCheck(Result result, String words, Map<String, RecordCopy
         SUPERSEDED,
         /** It carries the fingerprint of a stored revision and says something else. */
         DIFFERS,
+        /** It was made from a template and carries the fingerprint of a stored revision; its cells cannot be compared. */
+        MARKED,
         /** No stored revision has its fingerprint. */
         UNKNOWN
     }
@@ -52,6 +54,9 @@ public record QuoteCopyCheck(Result result, String words, Map<String, RecordCopy
             return told(Result.UNKNOWN, job, null, copy, Map.of());
         }
         boolean newest = QuoteSeal.of(job.number(), revisions.get(0)).equals(copy.fingerprint());
+        if (copy.template()) {
+            return told(Result.MARKED, job, same.get(0), copy, Map.of());
+        }
         PartKey key = new PartKey(PartKind.QUOTE, copy.quote());
         Map<String, RecordCopy.Difference> fewest = null;
         for (Quote revision : same) {

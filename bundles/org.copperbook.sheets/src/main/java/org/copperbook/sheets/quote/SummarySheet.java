@@ -80,7 +80,7 @@ public final class SummarySheet {
         page.pair(1, words.get("summary.date"), Entry.day(quote.date()));
         page.pair(1, words.get("summary.validUntil"), Entry.day(quote.validUntil()));
         context.job().booking().ifPresent(this::booking);
-        context.job().nameplate().ifPresent(p -> page.pair(1, words.get("summary.plate"), plate(p)));
+        context.job().nameplate().ifPresent(p -> page.pair(1, words.get("summary.plate"), plate(context, p)));
         page.pair(1, words.get("summary.currency"), words.get("summary.currencyDigits",
                 context.prices().currency().code(), Integer.toString(context.digits())));
         page.pair(1, words.get("summary.fingerprint"), Seal.shown(context.fingerprint()));
@@ -93,14 +93,17 @@ public final class SummarySheet {
         page.pair(1, words.get("summary.machine"), booking.machine());
     }
 
-    private String plate(Nameplate p) {
+    /** The rating plate in one line. */
+    public static String plate(QuoteContext context, Nameplate p) {
+        Words words = context.words();
         return Stream.of(p.maker(), p.type(), p.serial() == null ? null : words.get("plate.serial", p.serial()),
-                number(p.apparentPowerVA(), 1000, "kVA"), number(p.powerW(), 1000, "kW"), number(p.voltageV(), 1, "V"),
-                number(p.frequencyHz(), 1, "Hz"), number(p.speedRpm(), 1, "r/min"))
+                number(words, p.apparentPowerVA(), 1000, "kVA"), number(words, p.powerW(), 1000, "kW"),
+                number(words, p.voltageV(), 1, "V"), number(words, p.frequencyHz(), 1, "Hz"),
+                number(words, p.speedRpm(), 1, "r/min"))
                 .filter(s -> s != null && !s.isBlank()).collect(Collectors.joining(", "));
     }
 
-    private String number(Double value, double per, String unit) {
+    private static String number(Words words, Double value, double per, String unit) {
         return value == null ? null : words.get("plain.number", value / per) + " " + unit;
     }
 
