@@ -26,6 +26,7 @@ import org.copperbook.jobs.signoff.SignOffs;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.winding.OldCard;
 import org.copperbook.jobs.winding.WindingData;
+import org.copperbook.jobs.work.Hours;
 
 /** The kinds of part, in the order of a job's life, with the record that carries each. */
 public enum PartKind {
@@ -35,6 +36,7 @@ public enum PartKind {
     INSPECTION("inspection", Inspection.class, false),
     FAULT_FINDING("fault-finding", FaultFinding.class, false),
     QUOTE("quote", Quote.class, true),
+    HOURS("hours", Hours.class, false),
     WINDING("winding", WindingData.class, true),
     CORE("core", CoreTest.class, false),
     IN_PROCESS("in-process", ProcessTests.class, false),

@@ -11,6 +11,7 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.quote.QuoteLine;
+import org.copperbook.jobs.work.Hours;
 
 /** What the customer agreed to: the newest quote, its alternative, the hours in it. */
 public final class AgreedQuote {
@@ -49,6 +50,18 @@ public final class AgreedQuote {
         newest(job).flatMap(AgreedQuote::alternative).ifPresent(a -> a.lines().stream().filter(AgreedQuote::isHours)
                 .forEach(line -> thousandths(line.quantity()).ifPresent(h -> hours.merge(trade(line), h, Long::sum))));
         return hours;
+    }
+
+    /**
+     * The same less what was worked on it, by trade in any letter case; nothing is left of a trade that took more. Hours that
+     * name no trade are not taken off any.
+     */
+    public static Map<String, Long> hoursLeft(Job job) {
+        Map<String, Long> left = new TreeMap<>(hours(job));
+        job.part(PartKind.HOURS, Hours.class).ifPresent(h -> h.byTrade().forEach((trade, worked) -> thousandths(worked)
+                .ifPresent(w -> left.replaceAll((t, agreed) -> !trade.isEmpty() && t.equalsIgnoreCase(trade) ? agreed - w : agreed))));
+        left.values().removeIf(h -> h <= 0);
+        return left;
     }
 
     /** Whether a line is labour by the hour. */

@@ -18,6 +18,8 @@ public enum Right {
     SIGN,
     /** Note that a workbook of a released record was issued. */
     ISSUE_COPIES,
+    /** Write down hours worked. */
+    BOOK_HOURS,
     KEEP_INSTRUMENTS,
     KEEP_WIRE_STOCK,
     /** Take stock for a job and put back what is left over. */
@@ -53,6 +55,7 @@ public enum Right {
             case CORE, RUN_UP -> TEST;
             case SIGN_OFFS -> SIGN;
             case ISSUED_COPIES -> ISSUE_COPIES;
+            case HOURS -> BOOK_HOURS;
             case WORKSHOP -> SET_UP_WORKSHOP;
             case INSTRUMENTS -> KEEP_INSTRUMENTS;
             case WIRE_STOCK -> KEEP_WIRE_STOCK;

@@ -37,6 +37,7 @@ public final class Rights {
         TABLE.put(Right.TEST, EnumSet.of(FOREMAN, TESTER, QUALITY_CHECKER, OWNER));
         TABLE.put(Right.SIGN, EnumSet.of(FOREMAN, WINDER, TESTER, QUALITY_CHECKER, OWNER));
         TABLE.put(Right.ISSUE_COPIES, EnumSet.allOf(Role.class));
+        TABLE.put(Right.BOOK_HOURS, EnumSet.allOf(Role.class));
         TABLE.put(Right.KEEP_INSTRUMENTS, EnumSet.of(FOREMAN, TESTER, QUALITY_CHECKER, OWNER));
         TABLE.put(Right.KEEP_WIRE_STOCK, EnumSet.of(FOREMAN, WINDER, OFFICE, OWNER));
         TABLE.put(Right.ISSUE_STOCK, EnumSet.of(FOREMAN, WINDER, TESTER, OFFICE, OWNER));

@@ -132,6 +132,15 @@ public record StockItem(int schema, String code, Kind kind, String name, String 
                 other.more);
     }
 
+    /** The same item with what it does not say taken from another: a list may lack columns. */
+    public StockItem filledFrom(StockItem other) {
+        return new StockItem(schema, other.code, kind == Kind.OTHER ? other.kind : kind, name == null ? other.name : name,
+                size == null ? other.size : size, grade == null ? other.grade : grade, shape == null ? other.shape : shape, unit,
+                place == null ? other.place : place, price == null ? other.price : price,
+                reorderLevel == null ? other.reorderLevel : reorderLevel, onHand, reserved, movement,
+                retired == null ? other.retired : retired, more.isEmpty() ? other.more : more);
+    }
+
     /** The same item with another amount on hand and nothing set aside, as it is begun with. */
     public StockItem beginning(BigDecimal onHandThen) {
         return new StockItem(schema, code, kind, name, size, grade, shape, unit, place, price, reorderLevel, onHandThen, null,

@@ -28,6 +28,8 @@ class PartJsonTest {
         "stock-item/w-1.00 | {'schema':1,'code':'W-1.00','kind':'WIRE','name':'Wire','size':'1.00 mm','grade':2,'unit':'KG',"
             + "'onHand':9.5,'reserved':{'j1':2.25},'movement':{'id':'m1','kind':'RESERVE','quantity':2.25,'unit':'KG',"
             + "'job':'j1','at':'2026-03-02T08:15:00Z','scale':'B'},'bin':{'row':4}}",
+        "hours | {'schema':1,'entries':[{'who':'p1','trade':'winder','date':'2026-03-02','hours':1.50,'shift':'late'}],"
+            + "'running':[{'who':'p1','trade':'winder','since':'2026-03-02T08:15:00Z','x':1}],'y':2}",
         "inspection | {'schema':1,'readings':[{'id':'r1','quantity':'RESISTANCE','place':{'winding':'main-stator',"
             + "'kind':'TERMINAL_PAIR','mark':'U-V'},'observed':{'kind':'ABOVE_RANGE'},'probe':'long'}]}"})
     void everyFieldOfANewerVersionSurvivesARoundTrip(String key, String text) throws Exception {

@@ -31,6 +31,7 @@ class RightsTest {
             TEST              x . x x . x
             SIGN              x x x x . x
             ISSUE_COPIES      x x x x x x
+            BOOK_HOURS        x x x x x x
             KEEP_INSTRUMENTS  x . x x . x
             KEEP_WIRE_STOCK   x x . . x x
             ISSUE_STOCK       x x x . x x

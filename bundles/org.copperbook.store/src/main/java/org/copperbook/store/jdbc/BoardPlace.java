@@ -50,7 +50,7 @@ record BoardPlace(BoardStep step, String bookedAt, String waitingFor, String wai
         try {
             List<Workload.Due> ahead = new ArrayList<>();
             if (step(Optional.of(stageOf.stageOf(job))).workAhead()) {
-                AgreedQuote.hours(job).forEach((trade, hours) -> ahead.add(
+                AgreedQuote.hoursLeft(job).forEach((trade, hours) -> ahead.add(
                         new Workload.Due(trade, job.booking().map(Booking::promised).orElse(null), hours)));
             }
             return ahead;

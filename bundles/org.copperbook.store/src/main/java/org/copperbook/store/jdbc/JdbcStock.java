@@ -74,6 +74,22 @@ final class JdbcStock implements Stock {
     }
 
     @Override
+    public List<Saved> takeIn(List<Listed> rows, String who, String why) {
+        rows.forEach(r -> r.item().key());
+        JdbcJobStore.named(who);
+        List<Saved> taken = watch.write(c -> {
+            guard.may(c, Right.KEEP_STOCK, who);
+            List<Saved> all = new ArrayList<>();
+            for (Listed r : rows) {
+                all.add(writing.stock().takeIn(c, r.item(), r.counted(), who, why == null ? "" : why));
+            }
+            return all;
+        });
+        tell(taken);
+        return taken;
+    }
+
+    @Override
     public List<StockEntry> ledger(String code, int most) {
         return StockItem.isCode(code)
                 ? database.read(c -> entries(c, tables.stock().ledger(c, StockItem.key(code).toString(), most))) : List.of();

@@ -133,25 +133,25 @@ final class StockWriting {
     }
 
     /**
-     * Takes in an item from a file: a new one with what is on hand as its first delivery, one that is there described anew
+     * Takes in an item from a list: a new one with what is on hand as its first delivery, one that is there described anew
      * and counted. What is set aside comes as movements and not with the item.
+     *
+     * @param counted how much is on hand; null when nobody counted
      */
-    void takeIn(Connection c, PartKey key, StockItem item, String who, String why) throws SQLException {
-        if (!StockItem.isCode(item.code()) || !item.key().equals(key)) {
-            throw new IllegalArgumentException(key + " holds an item with the code " + item.code());
-        }
-        Optional<Saved> now = reading.current(c, JobStore.SHOP, key);
+    Saved takeIn(Connection c, StockItem item, BigDecimal counted, String who, String why) throws SQLException {
+        Optional<Saved> now = reading.current(c, JobStore.SHOP, item.key());
         StockItem before = now.map(s -> (StockItem) s.part()).orElse(null);
-        Saved described = describe(c, item, before, who, why);
+        Saved described = describe(c, before == null ? item : item.filledFrom(before), before, who, why);
         StockItem is = (StockItem) described.part();
-        BigDecimal more = item.onHand().subtract(is.onHand());
-        if (more.signum() != 0) {
-            StockMovement said = item.movement();
-            boolean told = before == null && said != null && said.kind() == Kind.RECEIVE && said.quantity().compareTo(more) == 0;
-            StockMovement m = told ? said : StockMovement.of(before == null && more.signum() > 0 ? Kind.RECEIVE : Kind.ADJUST,
-                    more, null, null);
-            append.append(c, key, moved(c, is, m), described.number() + 1, who, why);
+        BigDecimal more = counted == null ? BigDecimal.ZERO : counted.subtract(is.onHand());
+        if (more.signum() == 0) {
+            return described;
         }
+        StockMovement said = item.movement();
+        boolean told = before == null && said != null && said.kind() == Kind.RECEIVE && said.quantity().compareTo(more) == 0;
+        StockMovement m = told ? said : StockMovement.of(before == null && more.signum() > 0 ? Kind.RECEIVE : Kind.ADJUST,
+                more, null, null).allTheSame();
+        return append.append(c, item.key(), moved(c, is, m), described.number() + 1, who, why);
     }
 
     List<Saved> takeOverWire(Connection c, String name, String who, String why) throws SQLException {

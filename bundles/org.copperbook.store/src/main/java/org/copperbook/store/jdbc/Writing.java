@@ -104,7 +104,10 @@ final class Writing {
         }
         for (Map.Entry<PartKey, Part> e : new TreeMap<>(intake.shopParts()).entrySet()) {
             if (e.getValue() instanceof StockItem item) {
-                stock.takeIn(c, e.getKey(), item, who, why);
+                if (!StockItem.isCode(item.code()) || !item.key().equals(e.getKey())) {
+                    throw new IllegalArgumentException(e.getKey() + " holds an item with the code " + item.code());
+                }
+                stock.takeIn(c, item, item.onHand(), who, why);
                 continue;
             }
             int latest = tables.revisions().latest(c, JobStore.SHOP, e.getKey().toString()).map(Revision::revision)

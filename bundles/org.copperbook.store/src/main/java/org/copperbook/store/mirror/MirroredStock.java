@@ -38,6 +38,11 @@ final class MirroredStock implements Stock {
     }
 
     @Override
+    public List<Saved> takeIn(List<Listed> rows, String who, String why) {
+        return store.onServer(s -> s.stock().takeIn(rows, who, why));
+    }
+
+    @Override
     public List<StockEntry> ledger(String code, int most) {
         return store.read(s -> s.stock().ledger(code, most));
     }

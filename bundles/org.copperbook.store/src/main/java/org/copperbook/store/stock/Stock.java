@@ -1,5 +1,6 @@
 package org.copperbook.store.stock;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.copperbook.jobs.stock.StockItem;
@@ -37,6 +38,23 @@ public interface Stock {
      * @throws StoreException        NOT_FOUND when there is no such item or job
      */
     List<Saved> move(List<StockMove> moves, String who);
+
+    /**
+     * Takes in items from a list, all of them or none, each described and where the list says so counted, as a revision of
+     * its own. What the list does not say of an item that is there stays.
+     *
+     * @throws StoreException as {@link #describe} and {@link #move}
+     */
+    List<Saved> takeIn(List<Listed> rows, String who, String why);
+
+    /**
+     * A row of a list.
+     *
+     * @param item    what it is
+     * @param counted how much is on hand; null when the list does not say
+     */
+    record Listed(StockItem item, BigDecimal counted) {
+    }
 
     /** The movements of an item, the newest first, at most some. */
     List<StockEntry> ledger(String code, int most);

@@ -195,6 +195,19 @@ class BoardTest extends OnEachEngine {
         assertEquals(expected, got);
     }
 
+    @Test
+    void hoursWorkedAreNotAheadAnyMore() {
+        PartKey quote = PartKey.parse("quote/1");
+        take(List.of(new Job("h1", "", Map.of(Sample.BOOKING, Sample.booking("Harbour Ice", "set"), quote, Sample.part("quote/1",
+                "{\"schema\":1,\"revision\":1,\"currency\":\"EUR\",\"alternatives\":[{\"name\":\"a\",\"lines\":[{\"kind\":"
+                        + "\"LABOUR\",\"trade\":\"winder\",\"quantity\":9,\"unit\":\"h\"}]}],\"approval\":{\"agreed\":true}}",
+                org.copperbook.jobs.quote.Quote.class)))));
+        assertEquals(List.of(9_000L), store.workAhead().stream().map(Workload.Due::hours).toList());
+        store.save("h1", PartKey.parse("hours"), Sample.part("hours", "{\"schema\":1,\"entries\":[{\"who\":\"w\",\"trade\":"
+                + "\"winder\",\"date\":\"2026-03-02\",\"hours\":2.5}]}", org.copperbook.jobs.work.Hours.class), 0, "w", "");
+        assertEquals(List.of(6_500L), store.workAhead().stream().map(Workload.Due::hours).toList());
+    }
+
     /** Looks at how the engine goes about it, which does not depend on how busy the machine is. */
     @Test
     void aColumnIsReadByAnIndexAndNotByLookingAtEveryJob() throws Exception {

@@ -38,6 +38,7 @@ import org.copperbook.store.Saved;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreException.Kind;
 import org.copperbook.store.people.SignIn;
+import org.copperbook.store.stock.Stock;
 import org.copperbook.store.stock.StockEntry;
 import org.copperbook.store.stock.StockMove;
 import org.copperbook.store.stock.StockRefusedException;
@@ -232,6 +233,29 @@ class StockTest extends OnEachEngine {
         same("-2.5", store.stock().ledger("W-1.00", 1).get(0).movement().quantity());
         same("2", item(store.stock().item("6205").orElseThrow()).onHand());
         assertEquals(2, store.stock().ledger("6205", 9).size());
+    }
+
+    @Test
+    void aListWithFewerColumnsLeavesWhatItDoesNotSayAndIsTakenInAsAWhole() {
+        tenOnHand();
+        StockItem named = new StockItem(1, "w-1.00", null, "Round wire", null, null, null, StockUnit.KG, null, null, null, null,
+                null, null, null, null);
+        StockItem fresh = StockItem.of("R-1", StockItem.Kind.RESIN, "Resin", StockUnit.L);
+        assertEquals(2, store.stock().takeIn(List.of(new Stock.Listed(named, null), new Stock.Listed(fresh,
+                new BigDecimal("4.5"))), "ada", "from a list").size());
+        assertEquals("Round wire", wire().name());
+        assertEquals(List.of("W-1.00", "1.00 mm", "A3", new BigDecimal("16.5"), StockItem.Kind.WIRE),
+                List.of(wire().code(), wire().size(), wire().place(), wire().price(), wire().kind()));
+        same("10", wire().onHand());
+        same("4.5", item(store.stock().item("R-1").orElseThrow()).onHand());
+        long end = store.chainEnd().sequence();
+        StockItem other = new StockItem(1, "W-1.00", null, "x", null, null, null, StockUnit.PC, null, null, null, null, null,
+                null, null, null);
+        assertThrows(StoreException.class, () -> store.stock().takeIn(List.of(new Stock.Listed(fresh, new BigDecimal("9")),
+                new Stock.Listed(other, null)), "ada", ""));
+        assertEquals(end, store.chainEnd().sequence());
+        store.stock().takeIn(List.of(new Stock.Listed(fresh, new BigDecimal("3"))), "ada", "counted");
+        same("-1.5", store.stock().ledger("R-1", 1).get(0).movement().quantity());
     }
 
     @Test
