@@ -218,6 +218,28 @@ class StockTest {
         }
     }
 
+    @Test
+    void aListIsTakenInAsAWholeWithEachRefusedRowNamed() throws Exception {
+        Path file = Files.createTempFile("stock", ".csv");
+        Files.writeString(file, "Code;Description;Unit;On hand;Price;Shelf\n" + code + ";Counted bearing;pc;12;;\n"
+                + code + "-R;Resin;kg;4.5;13.2;cold store\nbad code;Something;pc;1;;\n" + code + "-X;Half a piece;pc;1.5;;\n");
+        desktop.press("stock.listIn");
+        set("import.path", file.toString());
+        desktop.field("import.path").notifyListeners(SWT.DefaultSelection, new Event());
+        desktop.until("the list is read", () -> ((Table) desktop.field("import.refused")).getItemCount() == 2);
+        assertEquals(0, BigDecimal.TEN.compareTo(now().onHand()));
+        desktop.press("import.takeIn");
+        desktop.until("it is taken in", () -> said().startsWith("2 items were taken in"));
+        assertEquals("Counted bearing", now().name());
+        assertEquals(0, new BigDecimal("12").compareTo(now().onHand()));
+        assertEquals(new BigDecimal("4.50"), now().price());
+        StockItem resin = (StockItem) stock.item(code + "-R").orElseThrow().part();
+        assertEquals(0, new BigDecimal("4.5").compareTo(resin.onHand()));
+        assertEquals("cold store", resin.place());
+        assertTrue(stock.item(code + "-X").isEmpty());
+        Files.delete(file);
+    }
+
     private static String copied() {
         Clipboard clipboard = new Clipboard(Display.getCurrent());
         try {

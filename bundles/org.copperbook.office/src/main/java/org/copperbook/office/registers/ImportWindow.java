@@ -40,7 +40,7 @@ import org.eclipse.swt.widgets.Text;
  * Takes rows of a workbook or text file into a register: which column is which can be changed, every row that is refused is
  * named with its cell and the reason, and nothing is taken in before the button is pressed.
  */
-final class ImportWindow<T> {
+public final class ImportWindow<T> {
 
     private static final int WIDTH = 90;
     private static final int HEIGHT = 30;
@@ -70,7 +70,7 @@ final class ImportWindow<T> {
      * @param maker makes of a row what the register keeps
      * @param take  takes them in, all at once
      */
-    ImportWindow(Shell parent, Words words, String title, RegisterShape shape, RegisterImport.Maker<T> maker,
+    public ImportWindow(Shell parent, Words words, String title, RegisterShape shape, RegisterImport.Maker<T> maker,
             Consumer<List<T>> take) {
         this.words = words;
         this.shape = shape;
@@ -131,7 +131,8 @@ final class ImportWindow<T> {
         shell.setSize(shell.computeSize(look.chars(WIDTH), look.rowHeight() * HEIGHT));
     }
 
-    void open() {
+    /** Shows the window. */
+    public void open() {
         shell.open();
         path.setFocus();
     }

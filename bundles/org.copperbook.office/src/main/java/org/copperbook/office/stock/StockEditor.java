@@ -26,6 +26,7 @@ import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockMovement;
 import org.copperbook.office.Quotes;
 import org.copperbook.office.SinglePageEditor;
+import org.copperbook.office.registers.ImportWindow;
 import org.copperbook.sheets.WorkbookNotWrittenException;
 import org.copperbook.sheets.registers.RegisterShape;
 import org.copperbook.sheets.registers.RegisterWorkbook;
@@ -34,6 +35,7 @@ import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.RegisterRow;
 import org.copperbook.store.RegisterSort;
 import org.copperbook.store.StoreException;
+import org.copperbook.store.stock.Stock;
 import org.copperbook.store.stock.StockEntry;
 import org.copperbook.store.stock.StockMove;
 import org.copperbook.store.stock.StockRefusedException;
@@ -116,10 +118,11 @@ public final class StockEditor extends SinglePageEditor {
         move = new MovePane(moving, words, this::wish, this::allTheSame);
         ledger = new LedgerPane(moving, words, this::copy);
         Composite row = new Composite(moving, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(3).spacing(8, 0).applyTo(row);
+        GridLayoutFactory.fillDefaults().numColumns(4).spacing(8, 0).applyTo(row);
         button(row, "stock.takeBack", this::takeBack);
         button(row, "stock.ledgerOut", this::ledgerOut);
         button(row, "stock.listOut", this::listOut);
+        button(row, "stock.listIn", this::listIn);
         describe = new ItemPane(tabs, words, this::keep);
         tab("stock.moving", moving);
         tab("stock.description", describe.control());
@@ -375,6 +378,35 @@ public final class StockEditor extends SinglePageEditor {
     private static String neutral(String text) {
         String line = text.replaceAll("[\\t\\r\\n]+", " ");
         return line.matches("[=+@].*") || line.matches("-.*[^-0-9.,\\u00a0 ].*") ? "'" + line : line;
+    }
+
+    /** Rows of a list become items, described and counted, all of them or none. */
+    private void listIn() {
+        Optional<String> who = session.who();
+        if (who.isEmpty()) {
+            move.say(words.text("stock.whoFirst"), false);
+            return;
+        }
+        StockSheet sheet = new StockSheet(words);
+        new ImportWindow<Stock.Listed>(box.getShell(), Words.of(Quotes.class), words.text("stock.tab"), sheet.list(),
+                sheet::listed, rows -> {
+                    DeskJob job = new DeskJob(words.text("stock.takingIn", rows.size()), monitor -> {
+                        String outcome;
+                        try {
+                            session.store().stock().takeIn(rows, who.get(), words.text("stock.listIn"));
+                            outcome = words.text("stock.tookIn", rows.size());
+                        } catch (StoreException e) {
+                            outcome = e.getMessage();
+                        }
+                        String told = outcome;
+                        later(() -> {
+                            move.say(told, false);
+                            reload();
+                        });
+                    });
+                    job.setUser(true);
+                    job.schedule();
+                }).open();
     }
 
     private void listOut() {

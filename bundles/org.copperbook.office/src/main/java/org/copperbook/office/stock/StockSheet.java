@@ -12,7 +12,10 @@ import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockRules;
 import org.copperbook.jobs.stock.StockUnit;
 import org.copperbook.sheets.registers.RegisterField;
+import org.copperbook.sheets.registers.RegisterRow;
 import org.copperbook.sheets.registers.RegisterShape;
+import org.copperbook.sheets.registers.RowRefusedException;
+import org.copperbook.store.stock.Stock;
 import org.copperbook.store.stock.StockEntry;
 
 /** The list of stock and the ledger of an item as tables. */
@@ -50,6 +53,24 @@ final class StockSheet {
                 number("level", "stock.level", "stock.titles.level"),
                 number("price", "stock.priceOfUnit", "stock.titles.price"),
                 RegisterField.text("place", words.text("stock.place"), words.text("stock.titles.place"))), List.of("code"));
+    }
+
+    /** What a row of a list says of an item; what it does not say is left open. */
+    Stock.Listed listed(RegisterRow row) throws RowRefusedException {
+        String code = row.text("code").orElse("").strip();
+        if (!StockItem.isCode(code)) {
+            throw new RowRefusedException("code", words.text("stock.badCode", code));
+        }
+        StockUnit unit = row.text("unit").map(StockUnit::valueOf).orElse(StockUnit.PC);
+        BigDecimal counted = row.number("onHand").orElse(null);
+        if (counted != null && !unit.counts(counted)) {
+            throw new RowRefusedException("onHand", words.text("stock.tooFine"));
+        }
+        return new Stock.Listed(new StockItem(StockItem.SCHEMA, code, row.text("kind").map(StockItem.Kind::valueOf).orElse(null),
+                row.text("name").orElse(null), row.text("size").orElse(null),
+                row.number("grade").map(BigDecimal::intValue).orElse(null),
+                row.text("shape").map(StockItem.Shape::valueOf).orElse(null), unit, row.text("place").orElse(null),
+                row.number("price").orElse(null), row.number("level").orElse(null), null, null, null, null, null), counted);
     }
 
     /** The list with what follows from it. */
