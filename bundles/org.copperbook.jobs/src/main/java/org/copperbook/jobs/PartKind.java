@@ -6,6 +6,7 @@ import org.copperbook.jobs.core.CoreTest;
 import org.copperbook.jobs.customer.Customer;
 import org.copperbook.jobs.faults.FaultFinding;
 import org.copperbook.jobs.faults.FaultTables;
+import org.copperbook.jobs.handback.HandBack;
 import org.copperbook.jobs.impregnation.Impregnation;
 import org.copperbook.jobs.inspection.ChecklistTemplate;
 import org.copperbook.jobs.inspection.Inspection;
@@ -44,6 +45,7 @@ public enum PartKind {
     RECTIFIER("rectifier", RectifierSet.class, false),
     RUN_UP("run-up", RunUp.class, false),
     SIGN_OFFS("sign-offs", SignOffs.class, false),
+    HAND_BACK("hand-back", HandBack.class, false),
     ISSUED_COPIES("issued-copies", IssuedCopies.class, false),
     /** Settings and registers of the shop itself; they hang on the shop, not on a job. */
     WORKSHOP("workshop", Workshop.class, false),

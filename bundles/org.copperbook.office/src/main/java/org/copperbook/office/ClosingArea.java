@@ -18,6 +18,7 @@ import org.copperbook.jobs.Job;
 import org.copperbook.jobs.booking.Standing;
 import org.copperbook.jobs.booking.Standing.Closure;
 import org.copperbook.jobs.booking.Standing.How;
+import org.copperbook.jobs.check.HandingBack;
 import org.copperbook.jobs.check.Merging;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.StoreException;
@@ -98,6 +99,11 @@ final class ClosingArea {
         }
         if (reason.getText().isBlank() && (chosen == How.CANCELLED || chosen == How.MERGED)) {
             say(words.text("closing.reasonFirst"));
+            return;
+        }
+        Optional<String> refused = new HandingBack(site.document().job()).refused(chosen);
+        if (refused.isPresent()) {
+            say(refused.get());
             return;
         }
         if (chosen == How.MERGED) {

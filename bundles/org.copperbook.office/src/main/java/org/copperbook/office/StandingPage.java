@@ -11,6 +11,7 @@ public final class StandingPage extends PartPage {
 
     private ClosingArea closing;
     private MergedJobs merged;
+    private WaitingOffers offers;
 
     @Override
     protected Words words() {
@@ -23,6 +24,7 @@ public final class StandingPage extends PartPage {
                 .choice("/waiting/waitingFor", "standing.for", Standing.WaitingFor.class)
                 .moment("/waiting/since", "standing.since")
                 .text("/waiting/reason", "standing.reason");
+        offers = new WaitingOffers(here.area(), site(), words());
         here.words("standing.closingHint");
         closing = new ClosingArea(here.area("standing.closing"), site(), words());
         merged = new MergedJobs(here.area(), site(), words());
@@ -33,6 +35,7 @@ public final class StandingPage extends PartPage {
         if (closing != null) {
             closing.show();
             merged.follow();
+            offers.show();
         }
     }
 

@@ -250,11 +250,11 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
         for (int i = 0; i < pages.size(); i++) {
             if (stack.shows(pages.get(i))) {
                 choose(pages.get(Math.floorMod(i + by, pages.size())));
-                page().ifPresent(PartPage::focusFirst);
+                boolean took = page().map(PartPage::focusFirst).orElse(false);
                 // a page just built is laid out, and so can take the cursor, only after this event
                 display.asyncExec(() -> {
-                    if (!closing && !box.isDisposed() && display.getFocusControl() instanceof Composite c
-                            && !(c instanceof Table) && !(c instanceof Combo)) {
+                    if (!closing && !box.isDisposed() && (!took || display.getFocusControl() instanceof Composite c
+                            && !(c instanceof Table) && !(c instanceof Combo))) {
                         setFocus();
                     }
                 });

@@ -48,7 +48,7 @@ public enum Right {
     /** The right that saving a part needs; what more a movement of stock or a change of its description needs, it asks for. */
     public static Right toSave(PartKind kind) {
         return switch (kind) {
-            case BOOKING, STANDING -> BOOK_IN;
+            case BOOKING, STANDING, HAND_BACK -> BOOK_IN;
             case NAMEPLATE -> COPY_NAMEPLATE;
             case QUOTE -> QUOTE;
             case INSPECTION, CHECKLIST, FAULT_FINDING, WINDING, IN_PROCESS, IMPREGNATION, RECTIFIER -> WORK_AT_BENCH;

@@ -1,0 +1,122 @@
+package org.copperbook.desk.tests.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.copperbook.desk.editor.JobEditor;
+import org.copperbook.desk.tests.window.Desktop;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.booking.Standing.Closure;
+import org.copperbook.jobs.booking.Standing.How;
+import org.copperbook.jobs.booking.Standing.WaitingFor;
+import org.copperbook.jobs.handback.HandBack;
+import org.copperbook.store.JobHandle;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.swt.widgets.Label;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Outside work, deliveries, what goes back and scrapping, typed into the page of a job. */
+class HandingBackTest {
+
+    private static final PartKey PAGE = PartKey.of(PartKind.HAND_BACK);
+
+    private final Desktop desktop = new Desktop();
+    private JobHandle job;
+    private JobEditor editor;
+
+    @BeforeEach
+    void aMachineWithTwoPartsIsHere() throws Exception {
+        String who = desktop.beSomebody();
+        PartKey key = PartKey.of(PartKind.BOOKING);
+        job = desktop.session().store().create((Booking) desktop.session().json().read(key, """
+                {"schema":1,"machine":"pump set","parts":[{"name":"fan","received":true},{"name":"keys","received":false},
+                {"name":"coupling","received":true}]}"""), who);
+        editor = desktop.open(job.number());
+        show(PAGE);
+    }
+
+    @AfterEach
+    void leave() {
+        desktop.closeAll();
+    }
+
+    private void show(PartKey page) {
+        assertTrue(editor.show(page));
+        desktop.settle(editor);
+    }
+
+    private String said(String id) {
+        return ((Label) desktop.field(id)).getText();
+    }
+
+    private Job saved() {
+        editor.doSave(new NullProgressMonitor());
+        desktop.until("the job is saved", () -> !editor.isDirty());
+        return desktop.session().store().load(job.id());
+    }
+
+    @Test
+    void whatCameIsListedAndADifferenceHasToBeExplainedBeforeTheJobEnds() {
+        assertEquals("pump set", desktop.grid("/items").model().text(0, 0));
+        assertEquals("fan", desktop.grid("/items").model().text(1, 0));
+        assertEquals("coupling", desktop.grid("/items").model().text(2, 0));
+        desktop.type("/items", 1, 1, "no");
+        desktop.press("items.all");
+        assertTrue(said("items.differences").contains("fan"), said("items.differences"));
+        desktop.press("ending.COLLECTED");
+        assertTrue(said("ending.said").contains("fan"), said("ending.said"));
+        desktop.type("/takenBy", "K. Ames");
+        desktop.type("/difference", "the fan was worn out and replaced");
+        desktop.press("ending.COLLECTED");
+        Job kept = saved();
+        assertEquals(How.COLLECTED, kept.standing().orElseThrow().closure().how());
+        HandBack back = kept.part(PartKind.HAND_BACK, HandBack.class).orElseThrow();
+        assertEquals("K. Ames", back.takenBy());
+        assertEquals(true, back.items().get(0).back());
+        assertEquals(false, back.items().get(1).back());
+    }
+
+    @Test
+    void whatIsOutKeepsTheJobOpenAndIsOfferedAsTheReasonToWait() {
+        desktop.type("/outside", 0, 0, "shaft");
+        desktop.type("/outside", 0, 1, "Grinders");
+        desktop.type("/outside", 0, 3, "2026-05-01");
+        desktop.press("items.all");
+        desktop.press("ending.COLLECTED");
+        assertTrue(said("ending.said").contains("shaft, Grinders"), said("ending.said"));
+        show(PartKey.of(PartKind.STANDING));
+        desktop.press("waiting.take.0");
+        Job kept = saved();
+        assertEquals(WaitingFor.OUTSIDE_WORK, kept.standing().orElseThrow().waiting().waitingFor());
+        assertEquals("shaft, Grinders", kept.standing().orElseThrow().waiting().reason());
+    }
+
+    @Test
+    void whatHasNotComeOfADeliveryIsComputedAndOffered() {
+        desktop.type("/deliveries", 0, 0, "bearings");
+        desktop.type("/deliveries", 0, 4, "2");
+        desktop.type("/deliveries", 0, 5, "1");
+        assertEquals("1", desktop.grid("/deliveries").model().text(0, 7));
+        show(PartKey.of(PartKind.STANDING));
+        desktop.press("waiting.take.0");
+        assertEquals(WaitingFor.PARTS, saved().standing().orElseThrow().waiting().waitingFor());
+    }
+
+    @Test
+    void nothingIsScrappedWithoutConsent() {
+        desktop.press("ending.SCRAPPED");
+        assertTrue(said("ending.said").contains("consented"), said("ending.said"));
+        desktop.type("/scrapping/consentBy", "K. Ames");
+        desktop.type("/scrapping/how", "by letter");
+        desktop.type("/scrapping/at", "2026-05-04");
+        desktop.type("/scrapping/copper", "sold, price credited");
+        desktop.press("ending.SCRAPPED");
+        Closure closure = saved().standing().orElseThrow().closure();
+        assertEquals(How.SCRAPPED, closure.how());
+    }
+}
