@@ -3,6 +3,8 @@ package org.copperbook.desk.tests;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -19,8 +21,10 @@ import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.RegisterRow;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
@@ -122,6 +126,61 @@ class BoardTest {
         String row = Stream.of(list.getItems()).filter(i -> i.getText(0).equals(job.number()))
                 .map(i -> i.getText(3) + " / " + i.getText(5)).findFirst().orElseThrow();
         assertTrue(row.contains("days late") && row.contains("outside work") && row.contains("shaft at the grinder"), row);
+    }
+
+    @Test
+    void whatAJobWaitsForIsSaidOnTheBoardAndTakenBack() throws Exception {
+        JobHandle job = job("{\"schema\":1,\"customer\":\"Gorse Hill Feeds\",\"promised\":\"1998-01-01\"}",
+                "{\"schema\":1,\"later\":5}");
+        desktop.command(OPEN);
+        desktop.until("the job stands first among those booked in", () -> desktop.shows("board/BOOKED_IN")
+                && ((Table) desktop.field("board/BOOKED_IN")).getItem(0).getText().startsWith(job.number()));
+        askWaiting();
+        desktop.press("waiting/keep");
+        assertEquals(1, revision(job), "what was not changed is not saved");
+        askWaiting();
+        choose("PARTS");
+        ((Text) desktop.field("waiting/since")).setText("31.3.2026");
+        desktop.press("waiting/keep");
+        assertTrue(((Label) desktop.field("waiting/said")).getText().contains("2026-03-31"), "a slip is said, the dialog stays");
+        ((Text) desktop.field("waiting/since")).setText("2026-03-31");
+        ((Text) desktop.field("waiting/reason")).setText("=bearing ordered");
+        desktop.press("waiting/keep");
+        desktop.until("it is on record", () -> standing(job).waiting() != null);
+        assertEquals(Standing.WaitingFor.PARTS, standing(job).waiting().waitingFor());
+        assertEquals("=bearing ordered", standing(job).waiting().reason());
+        assertEquals(LocalDate.of(2026, 3, 31), LocalDate.ofInstant(standing(job).waiting().since(), ZoneId.systemDefault()));
+        assertEquals(5, standing(job).more().get("later").asInt(), "what a newer version keeps there stays");
+        desktop.until("the card says so", () -> ((Table) desktop.field("board/BOOKED_IN")).getItem(0).getText()
+                .contains("=bearing ordered"));
+        askWaiting();
+        choose("NOTHING");
+        desktop.press("waiting/keep");
+        desktop.until("it waits no more", () -> standing(job).waiting() == null);
+    }
+
+    private void askWaiting() {
+        Table booked = (Table) desktop.field("board/BOOKED_IN");
+        booked.setFocus();
+        booked.setSelection(0);
+        Event key = new Event();
+        key.keyCode = 'w';
+        booked.notifyListeners(SWT.KeyDown, key);
+        desktop.work();
+    }
+
+    private void choose(String what) {
+        for (String other : List.of("NOTHING", "PARTS", "CUSTOMER", "OUTSIDE_WORK", "OTHER")) {
+            ((Button) desktop.field("waiting/" + other)).setSelection(other.equals(what));
+        }
+    }
+
+    private int revision(JobHandle job) {
+        return desktop.session().store().current(job.id(), PartKey.of(PartKind.STANDING)).orElseThrow().number();
+    }
+
+    private Standing standing(JobHandle job) {
+        return (Standing) desktop.session().store().current(job.id(), PartKey.of(PartKind.STANDING)).orElseThrow().part();
     }
 
     @Test

@@ -1,7 +1,9 @@
 package org.copperbook.office.board;
 
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +18,7 @@ import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Reach;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.booking.Standing;
 import org.copperbook.jobs.report.BoardStep;
 import org.copperbook.jobs.report.Workload;
 import org.copperbook.jobs.shop.Capacities;
@@ -30,10 +33,12 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.CTabItem;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
 
 /** Where every job stands: as a board, as a list, and as hours ahead of each trade. Kept up with every save. */
 public final class BoardEditor extends SinglePageEditor {
@@ -41,6 +46,8 @@ public final class BoardEditor extends SinglePageEditor {
     public static final String ID = "org.copperbook.office.editor.where-jobs-stand";
 
     private static final int PAUSE = 300;
+    private static final int NARROW = 30;
+    private static final PartKey STANDING = PartKey.of(PartKind.STANDING);
     private static final PartKey CAPACITIES = PartKey.of(PartKind.CAPACITIES);
 
     private final Words words = Words.of(Quotes.class);
@@ -54,6 +61,8 @@ public final class BoardEditor extends SinglePageEditor {
     private Composite box;
     private CTabFolder tabs;
     private Label said;
+    private Button waits;
+    private BoardRow chosen;
     private ColumnsPane columns;
     private ListPane list;
     private WorkloadPane load;
@@ -67,14 +76,26 @@ public final class BoardEditor extends SinglePageEditor {
         Look look = Look.of(display);
         box = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(box);
-        said = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
-        GridDataFactory.fillDefaults().grab(true, false).indent(6, 4).hint(look.wrapping(), SWT.DEFAULT).applyTo(said);
+        Composite top = new Composite(box, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).extendedMargins(6, 6, 4, 0).spacing(8, 0).applyTo(top);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
+        said = look.as(Look.Role.TEXT, new Label(top, SWT.WRAP));
+        said.setData(Desk.ID, "board.said");
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(look.chars(NARROW), SWT.DEFAULT)
+                .applyTo(said);
+        waits = look.as(Look.Role.TEXT, new Button(top, SWT.PUSH));
+        waits.setText(words.text("board.setWaiting"));
+        waits.setData(Desk.ID, "board.setWaiting");
+        waits.setEnabled(false);
+        waits.addListener(SWT.Selection, e -> askWaiting());
         tabs = look.as(Look.Role.TEXT, new CTabFolder(box, SWT.TOP | SWT.FLAT));
         tabs.setData(Desk.ID, "board.tabs");
         GridDataFactory.fillDefaults().grab(true, true).applyTo(tabs);
         tabs.setTabHeight(look.rowHeight());
         columns = new ColumnsPane(tabs, words, session.store(), background, this::open, this::told);
+        columns.tables().forEach(this::follow);
         list = new ListPane(tabs, words, session.store(), background, this::open, this::told);
+        follow(list.table());
         load = new WorkloadPane(tabs, words, this::keep);
         tab("board.board", columns.control());
         tab("board.list", list.control());
@@ -162,6 +183,56 @@ public final class BoardEditor extends SinglePageEditor {
             said.setText(words.text("board.failed", e.getMessage()));
             box.layout(true, true);
         });
+    }
+
+    /** Keeps in mind which job is chosen; W asks what it waits for. */
+    private void follow(Table jobs) {
+        jobs.addListener(SWT.Selection, e -> choose(e.item == null ? null : e.item.getData()));
+        jobs.addListener(SWT.FocusIn, e -> choose(jobs.getSelectionCount() == 1 ? jobs.getSelection()[0].getData() : null));
+        jobs.addListener(SWT.KeyDown, e -> {
+            if ((e.keyCode == 'w' || e.keyCode == 'W') && e.stateMask == 0) {
+                e.doit = false;
+                choose(jobs.getSelectionCount() == 1 ? jobs.getSelection()[0].getData() : null);
+                askWaiting();
+            }
+        });
+    }
+
+    private void choose(Object row) {
+        chosen = row instanceof BoardRow r ? r : null;
+        waits.setEnabled(chosen != null);
+    }
+
+    private void askWaiting() {
+        if (chosen == null) {
+            return;
+        }
+        BoardRow row = chosen;
+        if (row.step() == BoardStep.ENDED) {
+            say(words.text("board.hasEnded", row.job().number()));
+        } else if (session.who().isEmpty()) {
+            say(words.text("load.whoFirst"));
+        } else {
+            new WaitingDialog(getSite().getShell(), words, row, LocalDate.now(),
+                    answer -> keepWaiting(row, answer, session.who().orElseThrow())).open();
+        }
+    }
+
+    private void keepWaiting(BoardRow row, WaitingAnswer answer, String who) {
+        inBackground(() -> {
+            JobStore store = session.store();
+            Optional<Saved> was = store.current(row.job().jobId(), STANDING);
+            Standing before = was.map(s -> (Standing) s.part()).orElseGet(() -> new Standing(Standing.SCHEMA, null, null, null));
+            Standing next = answer.in(before, Instant.now(), ZoneId.systemDefault());
+            if (!next.equals(before)) {
+                store.save(row.job().jobId(), STANDING, next, was.map(Saved::number).orElse(0), who, "");
+            }
+        });
+    }
+
+    private void say(String text) {
+        said.setText(text);
+        box.layout(true, true);
     }
 
     private void open(BoardRow row) {

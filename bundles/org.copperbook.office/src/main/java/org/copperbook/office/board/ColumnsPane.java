@@ -54,6 +54,11 @@ final class ColumnsPane {
         return scrolled;
     }
 
+    /** The tables of the cards, in the order of the columns. */
+    List<Table> tables() {
+        return columns.stream().map(CardColumn::table).toList();
+    }
+
     void show(Map<BoardStep, Integer> counts, LocalDate today) {
         columns.forEach(c -> c.show(counts.getOrDefault(c.step(), 0), today));
         fit();

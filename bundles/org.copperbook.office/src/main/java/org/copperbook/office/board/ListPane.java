@@ -106,6 +106,10 @@ final class ListPane {
         Reach.ensure(top);
     }
 
+    Table table() {
+        return table;
+    }
+
     Composite control() {
         return box;
     }
