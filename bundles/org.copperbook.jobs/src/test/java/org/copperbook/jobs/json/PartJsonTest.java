@@ -39,6 +39,7 @@ class PartJsonTest {
         ObjectMapper plain = new ObjectMapper();
         assertEquals(plain.readTree(original), plain.readTree(json.write(part)));
         assertEquals(part, json.read(k, json.write(part)));
+        assertEquals(part, json.readKept(k, original));
     }
 
     @ParameterizedTest
@@ -47,6 +48,15 @@ class PartJsonTest {
     void brokenTextIsRefusedWithThePartNamed(String text) {
         BadRecordException e = assertThrows(BadRecordException.class, () -> json.read(PartKey.parse("booking"), text));
         assertTrue(e.getMessage().startsWith("booking"), e.getMessage());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"{", "", "[]", "null", "{\"schema\":1", "{\"schema\":1}x", "{\"schema\":0}", "{}",
+        "{\"schema\":1,\"spendLimit\":1e999999999}"})
+    void keptTextThatIsBrokenIsRefusedInTheSameWords(String text) {
+        PartKey key = PartKey.parse("booking");
+        assertEquals(assertThrows(BadRecordException.class, () -> json.read(key, text)).getMessage(),
+                assertThrows(BadRecordException.class, () -> json.readKept(key, text)).getMessage());
     }
 
     @Test

@@ -48,12 +48,16 @@ final class PersonalTable {
 
     /** The text again; one that is not under a key comes back as it is. */
     String open(Connection c, String owner, String text) throws SQLException {
+        return PersonalCipher.isClosed(text)
+                ? open(owner, text, one(c, "SELECT secret FROM person_key WHERE key = ?", owner)) : text;
+    }
+
+    private String open(String owner, String text, Optional<String> secret) {
         if (!PersonalCipher.isClosed(text)) {
             return text;
         }
         try {
-            return cipher.open(one(c, "SELECT secret FROM person_key WHERE key = ?", owner)
-                    .orElseThrow(() -> new GeneralSecurityException("the key is gone")), owner, text);
+            return cipher.open(secret.orElseThrow(() -> new GeneralSecurityException("the key is gone")), owner, text);
         } catch (GeneralSecurityException e) {
             throw new StoreException(StoreException.Kind.UNREADABLE_RECORD,
                     StoreText.of("unreadablePerson", owner, e.getMessage()), e);
@@ -74,8 +78,14 @@ final class PersonalTable {
 
     /** The name under a key; nothing when it was erased. */
     Optional<String> name(Connection c, String key) throws SQLException {
-        Optional<String> text = one(c, "SELECT text FROM private_name WHERE key = ?", key);
-        return text.isPresent() ? Optional.of(open(c, key, text.get())) : Optional.empty();
+        try (PreparedStatement q = c.prepareStatement("SELECT n.text, k.secret FROM private_name n"
+                + " LEFT JOIN person_key k ON k.key = n.key WHERE n.key = ?")) {
+            q.setString(1, key);
+            try (ResultSet r = q.executeQuery()) {
+                return r.next() ? Optional.of(open(key, r.getString(1), Optional.ofNullable(r.getString(2))))
+                        : Optional.empty();
+            }
+        }
     }
 
     /** Every typed name by its key. */

@@ -202,7 +202,7 @@ final class Reading {
             Optional<PartKey> key = key(t.part());
             if (key.isPresent()) {
                 try {
-                    parts.put(key.get(), json.read(key.get(), tables.privateText().plain(c, key.get(), t.json())));
+                    parts.put(key.get(), json.readKept(key.get(), tables.privateText().plain(c, key.get(), t.json())));
                     revisions.put(key.get(), t.revision());
                 } catch (BadRecordException e) {
                     continue;
@@ -255,7 +255,7 @@ final class Reading {
 
     private Part part(Connection c, PartKey key, int revision, Object savedAt, String chained) throws SQLException {
         try {
-            return json.read(key, tables.privateText().plain(c, key, chained));
+            return json.readKept(key, tables.privateText().plain(c, key, chained));
         } catch (BadRecordException e) {
             throw new StoreException(StoreException.Kind.UNREADABLE_RECORD,
                     StoreText.of("unreadableRecord", key, revision, savedAt, e.getMessage()), e);
