@@ -22,6 +22,7 @@ public final class Actions {
     private final PageSite site;
     private final Composite buttons;
     private final Label said;
+    private Supplier<Optional<String>> unless = Optional::empty;
 
     /**
      * Puts an empty row of buttons.
@@ -53,9 +54,15 @@ public final class Actions {
         button.setText(text);
         button.setData(Desk.ID, id);
         button.addListener(SWT.Selection, e -> {
-            Optional<String> blocked = site.blocked();
+            Optional<String> blocked = site.blocked().or(unless);
             say(blocked.isPresent() ? blocked.get() : does.get());
         });
+        return this;
+    }
+
+    /** Names what else keeps the buttons from doing anything, in words; empty while nothing does. */
+    public Actions unless(Supplier<Optional<String>> reason) {
+        unless = reason;
         return this;
     }
 

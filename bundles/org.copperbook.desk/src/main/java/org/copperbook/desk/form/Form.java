@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.copperbook.desk.entry.ChoiceEntry;
@@ -199,6 +200,12 @@ public final class Form {
         editable = now;
         fields.forEach(f -> f.enable(now));
         grids.forEach(g -> g.editable(now));
+    }
+
+    /** Lets only some of the form be typed into, where it may be at all. */
+    public void editableOnly(Predicate<String> pointers) {
+        fields.forEach(f -> f.enable(editable && pointers.test(f.pointer())));
+        grids.forEach(g -> g.editable(editable && pointers.test(g.list())));
     }
 
     /** Puts the cursor where a JSON pointer leads: the field itself, or the cell of a grid. */

@@ -26,15 +26,24 @@ import org.copperbook.jobs.Part;
  * @param taxes           tax kinds that lines may name
  * @param terms           terms
  * @param exclusions      what is not included
+ * @param sent            when the offer went out, or null; what went out is not changed but revised
  * @param approval        the customer's answer, or null
  * @param more            fields of newer versions
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record Quote(int schema, int revision, LocalDate date, LocalDate validUntil, String currency,
         RoundingRule rounding, String language, List<Alternative> alternatives, List<Tax> taxes, String terms,
-        String exclusions, Approval approval, @KeepUnknown Map<String, JsonNode> more) implements Part {
+        String exclusions, Sent sent, Approval approval, @KeepUnknown Map<String, JsonNode> more) implements Part {
 
     public static final int SCHEMA = 1;
+
+    /** A quote that has not gone out. */
+    public Quote(int schema, int revision, LocalDate date, LocalDate validUntil, String currency, RoundingRule rounding,
+            String language, List<Alternative> alternatives, List<Tax> taxes, String terms, String exclusions,
+            Approval approval, Map<String, JsonNode> more) {
+        this(schema, revision, date, validUntil, currency, rounding, language, alternatives, taxes, terms, exclusions, null,
+                approval, more);
+    }
 
     public Quote {
         rounding = rounding == null ? RoundingRule.LINES : rounding;
@@ -71,6 +80,20 @@ public record Quote(int schema, int revision, LocalDate date, LocalDate validUnt
     @JsonInclude(JsonInclude.Include.NON_EMPTY)
     public record Tax(String code, String name, BigDecimal ratePercent, @KeepUnknown Map<String, JsonNode> more) {
         public Tax {
+            more = more == null ? Map.of() : more;
+        }
+    }
+
+    /**
+     * That an offer went to the customer.
+     *
+     * @param at          when
+     * @param by          person key of who in the shop sent it and stands for its prices
+     * @param fingerprint fingerprint of what went out
+     */
+    @JsonInclude(JsonInclude.Include.NON_EMPTY)
+    public record Sent(Instant at, String by, String fingerprint, @KeepUnknown Map<String, JsonNode> more) {
+        public Sent {
             more = more == null ? Map.of() : more;
         }
     }

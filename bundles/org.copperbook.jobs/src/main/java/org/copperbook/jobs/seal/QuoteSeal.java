@@ -5,8 +5,8 @@ import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.quote.Quote;
 
 /**
- * Fingerprint of what a quote offers: everything in it but the customer's answer, which is recorded later and changes no
- * offer. Two revisions with one fingerprint offer the same.
+ * Fingerprint of what a quote offers: everything in it but when it was sent and the customer's answer, which are
+ * recorded later and change no offer. Two revisions with one fingerprint offer the same.
  */
 public final class QuoteSeal {
 
@@ -22,6 +22,7 @@ public final class QuoteSeal {
     public static String of(String jobNumber, Quote quote) {
         ObjectNode offer = new PartJson().tree(quote).deepCopy();
         offer.remove("approval");
+        offer.remove("sent");
         return Canonical.digest(jobNumber + "\n" + Canonical.digest(offer));
     }
 }

@@ -21,6 +21,7 @@ public final class QuotePage extends PartPage {
 
     private final List<Block> alternatives = new ArrayList<>();
     private QuoteSums sums;
+    private Sending sending;
     private Block taxes;
 
     @Override
@@ -31,6 +32,7 @@ public final class QuotePage extends PartPage {
     @Override
     protected void build(Form here) {
         sums = new QuoteSums(site(), words());
+        sending = new Sending(site(), words());
         here.section("quote.head")
                 .integer("/revision", "quote.revision", 1, 999)
                 .text("/currency", "quote.currency")
@@ -39,11 +41,11 @@ public final class QuotePage extends PartPage {
                 .text("/language", "quote.language")
                 .choice("/rounding", "quote.rounding", RoundingRule.class)
                 .computed("quote.rule", "quote.rule", sums::rule);
-        SideBySide beside = new SideBySide(site(), words(), sums);
+        SideBySide beside = new SideBySide(site(), words(), sums, sending::closed);
         beside.put(here);
         Proposals proposals = new Proposals(site(), words(), beside::marked);
         FindingLines findings = new FindingLines(site(), words());
-        new Actions(here.area(), site(), "quote.tookFindings")
+        new Actions(here.area(), site(), "quote.tookFindings").unless(sending::closed)
                 .button("quote.takeFindings", words().text("quote.takeFindings"), findings::take)
                 .button("quote.propose", words().text("quote.propose"), proposals::lines)
                 .button("quote.priceLines", words().text("quote.priceLines"), proposals::prices);
@@ -59,6 +61,7 @@ public final class QuotePage extends PartPage {
         here.section("quote.words")
                 .longText("/terms", "quote.terms")
                 .longText("/exclusions", "quote.exclusions");
+        sending.put(here);
         here.section("quote.answer")
                 .either("/approval/agreed", "approval.agreed", "approval.yes", "approval.no")
                 .proposals("/approval/alternative", "approval.alternative", this::names)
@@ -94,7 +97,10 @@ public final class QuotePage extends PartPage {
                 .newRow(this::newLine);
     }
 
-    /** Alternatives come and go while the page is open; each has its block from the first time that it is there. */
+    /**
+     * Alternatives come and go while the page is open; each has its block from the first time that it is there. What went
+     * out to the customer cannot be typed over.
+     */
     @Override
     protected void changed() {
         int now = sums.alternatives();
@@ -105,6 +111,7 @@ public final class QuotePage extends PartPage {
         for (int i = 0; i < alternatives.size(); i++) {
             alternatives.get(i).show(i < now);
         }
+        form().editableOnly(sending::isOpen);
     }
 
     private Map<String, String> names() {

@@ -5,8 +5,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
+import java.util.function.Supplier;
 import org.copperbook.desk.form.Actions;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.grid.RecordGrid;
@@ -28,9 +30,12 @@ final class SideBySide {
     private final PageSite site;
     private final Words words;
     private final QuoteSums sums;
+    private final Supplier<Optional<String>> closed;
     private RecordGrid grid;
 
-    SideBySide(PageSite site, Words words, QuoteSums sums) {
+    /** @param closed why alternatives may not be changed now; empty when they may */
+    SideBySide(PageSite site, Words words, QuoteSums sums, Supplier<Optional<String>> closed) {
+        this.closed = closed;
         this.site = site;
         this.words = words;
         this.sums = sums;
@@ -45,7 +50,7 @@ final class SideBySide {
                 .computed("gross", "alternative.gross", of(i -> sums.amount(i, f -> f.totals().gross())))
                 .computedText("limit", "alternative.limit", of(sums::againstLimit)))
                 .newRow(this::another);
-        new Actions(here.area(), site, "alternatives/said")
+        new Actions(here.area(), site, "alternatives/said").unless(closed)
                 .button("quote.copyAlternative", words.text("quote.copyAlternative"), this::copy)
                 .button("quote.moveUp", words.text("quote.moveUp"), () -> move(-1))
                 .button("quote.moveDown", words.text("quote.moveDown"), () -> move(1));

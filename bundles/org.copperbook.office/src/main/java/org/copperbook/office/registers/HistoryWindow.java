@@ -36,7 +36,7 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 
 /** Who changed a part when, field by field; an older revision can be put on the screen again, to be saved as a new one. */
-final class HistoryWindow {
+public final class HistoryWindow {
 
     private static final int WIDTH = 84;
     private static final int HEIGHT = 24;
@@ -46,6 +46,7 @@ final class HistoryWindow {
     private final Shell shell;
     private final DeskSession session;
     private final Words words;
+    private final String owner;
     private final PartKey key;
     private final Consumer<Part> back;
     private final Table revisions;
@@ -58,6 +59,18 @@ final class HistoryWindow {
 
     /** @param back gets the older part that is wanted again */
     HistoryWindow(Shell parent, DeskSession session, Words words, String title, PartKey key, Consumer<Part> back) {
+        this(parent, session, words, title, JobStore.SHOP, key, back);
+    }
+
+    /**
+     * The history of a part of a job.
+     *
+     * @param owner key of the job
+     * @param back  gets the older part that is wanted again
+     */
+    public HistoryWindow(Shell parent, DeskSession session, Words words, String title, String owner, PartKey key,
+            Consumer<Part> back) {
+        this.owner = owner;
         this.session = session;
         this.words = words;
         this.key = key;
@@ -108,12 +121,13 @@ final class HistoryWindow {
         return t;
     }
 
-    void open() {
+    /** Shows the window and reads the history in the background. */
+    public void open() {
         shell.open();
         JobStore store = session.store();
         new DeskJob(words.text("registers.reading"), monitor -> {
             try {
-                List<Saved> all = store.history(JobStore.SHOP, key);
+                List<Saved> all = store.history(owner, key);
                 later(() -> show(all));
             } catch (StoreException e) {
                 ILog.of(HistoryWindow.class).error("the history of " + key + " could not be read", e);

@@ -12,6 +12,8 @@ import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.PartKey;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -115,6 +117,82 @@ class QuotePageTest {
         editor.document().undo(QUOTE);
         desktop.work();
         assertEquals(before, editor.document().rows(QUOTE, LIST + "/0/lines").size(), "one undo takes all of it back");
+    }
+
+    @Test
+    void whatWasSentIsRevisedAndNotChanged() {
+        line(0, 0, "labour", "wind", "10", "h", "50");
+        desktop.press("quote.send");
+        assertTrue(editor.document().value(QUOTE, "/sent/fingerprint").asText().matches("[0-9a-f]{64}"));
+        assertFalse(((Text) desktop.field("/currency")).getEditable());
+        assertFalse(desktop.grid(LIST + "/0/lines").isEditable());
+        assertTrue(((Text) desktop.field("/approval/how")).getEditable(), "the answer is still to be written down");
+        desktop.press("quote.propose");
+        assertTrue(((Label) desktop.field("quote.tookFindings")).getText().contains("Revise it first"));
+        assertTrue(desktop.text("quote.sentSaid").startsWith("Sent "), desktop.text("quote.sentSaid"));
+        desktop.type("/approval/how", "by telephone");
+        assertTrue(desktop.text("quote.sentSaid").startsWith("Sent "), "an answer changes no offer");
+        desktop.press("quote.revise");
+        assertEquals(2, editor.document().value(QUOTE, "/revision").asInt());
+        assertTrue(editor.document().value(QUOTE, "/sent").isMissingNode());
+        assertTrue(editor.document().value(QUOTE, "/approval").isMissingNode(), "a revised offer has no answer yet");
+        assertTrue(((Text) desktop.field("/currency")).getEditable());
+        assertEquals("wind", editor.document().value(QUOTE, LIST + "/0/lines/0/text").asText());
+        editor.document().undo(QUOTE);
+        desktop.work();
+        assertEquals("by telephone", editor.document().value(QUOTE, "/approval/how").asText(), "one undo takes it back");
+        assertFalse(((Text) desktop.field("/currency")).getEditable());
+    }
+
+    @Test
+    void everyRevisionCanBeLookedAtWithWhatChanged() throws Exception {
+        editor = desktop.open("2026-0005");
+        editor.show(QUOTE);
+        desktop.settle(editor);
+        desktop.press("quote.revisions");
+        desktop.until("the revisions are listed", () -> desktop.shows("history.revisions")
+                && ((Table) desktop.field("history.revisions")).getItemCount() > 0);
+        Table fields = (Table) desktop.field("history.fields");
+        assertTrue(fields.getItemCount() > 0, "the first revision says what it began with");
+        fields.getShell().close();
+    }
+
+    @Test
+    void aThousandLinesOpenAndCanBeTypedInto() {
+        editor.document().change(QUOTE, LIST + "/0/lines", tree -> {
+            var lines = ((com.fasterxml.jackson.databind.node.ObjectNode) tree.path("alternatives").path(0)).putArray("lines");
+            for (int i = 0; i < 1000; i++) {
+                lines.addObject().put("kind", "MATERIAL").put("text", i == 0 ? "=cmd|' /C calc'!A0" : "item " + i)
+                        .put("quantity", 1).put("unitPrice", 2);
+            }
+            return tree;
+        });
+        desktop.work();
+        RecordGrid lines = desktop.grid(LIST + "/0/lines");
+        assertEquals(1000, lines.model().filled());
+        assertEquals("2,000.00", shown(desktop.grid(LIST, "net"), 0, "net").replace('\u202f', ','));
+        cell(lines, 999, "/unitPrice", "7");
+        assertEquals("2,005.00", shown(desktop.grid(LIST, "net"), 0, "net").replace('\u202f', ','));
+        cell(lines, 1000, "/text", "one more");
+        assertEquals(1001, lines.model().filled());
+        assertEquals("=cmd|' /C calc'!A0", shown(lines, 0, "/text"), "it stays text");
+    }
+
+    @Test
+    void moneyThatCannotBeIsSaidAndNothingIsLost() {
+        line(0, 0, "material", "wire", "1", "kg", "10");
+        desktop.type(LIST + "/0/markUpPercent", "-150");
+        assertEquals("-150", desktop.text(LIST + "/0/markUpPercent"), "what was typed stays to be mended");
+        desktop.type(LIST + "/0/markUpPercent", "10");
+        desktop.type("/currency", "KWD");
+        assertEquals("11.000", shown(desktop.grid(LIST, "net"), 0, "net"), "three decimals (ISO 4217)");
+        desktop.type("/currency", "JPY");
+        assertEquals("11", shown(desktop.grid(LIST, "net"), 0, "net"), "no decimals (ISO 4217)");
+        desktop.type("/currency", "XQQ");
+        assertTrue(desktop.text("quote.total.0").contains("XQQ"), desktop.text("quote.total.0"));
+        desktop.type("/currency", "EUR");
+        desktop.type(LIST + "/0/name", "\u0644\u0641 \u0643\u0627\u0645\u0644 \u5168\u91cd\u7e5e");
+        assertEquals("\u0644\u0641 \u0643\u0627\u0645\u0644 \u5168\u91cd\u7e5e", names().get(0));
     }
 
     @Test

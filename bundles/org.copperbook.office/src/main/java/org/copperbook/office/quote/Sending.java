@@ -1,0 +1,116 @@
+package org.copperbook.office.quote;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import org.copperbook.desk.form.Actions;
+import org.copperbook.desk.form.Form;
+import org.copperbook.desk.page.PageSite;
+import org.copperbook.desk.shell.DeskSession;
+import org.copperbook.desk.text.Words;
+import org.copperbook.jobs.quote.Quote;
+import org.copperbook.jobs.seal.QuoteSeal;
+import org.copperbook.jobs.seal.Seal;
+import org.copperbook.office.registers.HistoryWindow;
+import org.eclipse.swt.widgets.Composite;
+
+/** An offer goes out as it stands; from then on it is revised and not changed, and every revision stays to be looked at. */
+final class Sending {
+
+    private static final String ANSWER = "/approval";
+
+    private final PageSite site;
+    private final Words words;
+    private Composite area;
+
+    Sending(PageSite site, Words words) {
+        this.site = site;
+        this.words = words;
+    }
+
+    void put(Form here) {
+        here.section("quote.sending").computed("quote.sentSaid", "quote.sentSaid", this::said);
+        area = here.area();
+        new Actions(area, site, "sending/said")
+                .button("quote.send", words.text("quote.send"), this::send)
+                .button("quote.revise", words.text("quote.revise"), this::revise)
+                .button("quote.revisions", words.text("quote.revisions"), this::revisions);
+    }
+
+    /** Why the offer may not be changed now; the customer's answer may. */
+    Optional<String> closed() {
+        return sent().isPresent() ? Optional.of(words.text("quote.isSent")) : Optional.empty();
+    }
+
+    /** Whether a place may be typed into. */
+    boolean isOpen(String pointer) {
+        return sent().isEmpty() || pointer.startsWith(ANSWER);
+    }
+
+    private Optional<Quote> quote() {
+        return site.document().part(site.key(), Quote.class);
+    }
+
+    private Optional<Quote.Sent> sent() {
+        return quote().map(Quote::sent);
+    }
+
+    private String said() {
+        Quote quote = quote().orElse(null);
+        if (quote == null || quote.sent() == null) {
+            return words.text("quote.notSent");
+        }
+        String when = quote.sent().at() == null ? "" : DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
+                .format(quote.sent().at().atZone(ZoneId.systemDefault()));
+        String now = QuoteSeal.of(site.document().number(), quote);
+        return words.text(now.equals(quote.sent().fingerprint()) ? "quote.sentAt" : "quote.sentAndChanged", when,
+                site.shop().nameOf(quote.sent().by()), Seal.shown(now));
+    }
+
+    private String send() {
+        if (sent().isPresent()) {
+            return words.text("quote.isSent");
+        }
+        if (site.who().isEmpty()) {
+            return words.text("quote.whoSends");
+        }
+        if (quote().isEmpty() || site.document().number().isEmpty()) {
+            return words.text("quote.nothingToSend");
+        }
+        String fingerprint = QuoteSeal.of(site.document().number(), quote().get());
+        return site.document().change(site.key(), "/sent", tree -> {
+            ObjectNode sent = tree.putObject("sent");
+            sent.put("at", Instant.now().truncatedTo(ChronoUnit.SECONDS).toString()).put("by", site.who().get())
+                    .put("fingerprint", fingerprint);
+            return tree;
+        }).orElseGet(() -> words.text("quote.sentNow"));
+    }
+
+    private String revise() {
+        if (sent().isEmpty()) {
+            return words.text("quote.notSent");
+        }
+        int next = quote().orElseThrow().revision() + 1;
+        return site.document().change(site.key(), "/revision", tree -> {
+            tree.remove("sent");
+            tree.remove("approval");
+            tree.put("revision", next).put("date", LocalDate.now().toString());
+            return tree;
+        }).orElseGet(() -> words.text("quote.revised", next));
+    }
+
+    private String revisions() {
+        new HistoryWindow(area.getShell(), DeskSession.ofWorkbench(), words, words.text("quote.label", site.key().name()),
+                site.document().id(), site.key(), part -> {
+                    if (closed().isEmpty() && site.blocked().isEmpty()) {
+                        site.document().put(site.key(), part);
+                    }
+                }).open();
+        return "";
+    }
+}
