@@ -15,6 +15,7 @@ import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.check.Plausibility;
+import org.copperbook.jobs.customer.CustomerFile;
 import org.copperbook.jobs.json.BadRecordException;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.shop.Person;
@@ -22,7 +23,7 @@ import org.copperbook.store.stock.StockFile;
 
 /**
  * The shop's own files in a folder: workshop.json, instruments.json, wire-stock.json, capacities.json, limits.json,
- * stock.json with items in stock, and people.json with a list of people; any of them may be missing.
+ * labour-rates.json, customers.json, stock.json with items in stock, and people.json with a list of people; any of them may be missing.
  */
 final class ShopFolder {
 
@@ -44,6 +45,8 @@ final class ShopFolder {
                 people(file);
             } else if (file.getFileName().toString().equals(StockFile.NAME)) {
                 stock(file);
+            } else if (file.getFileName().toString().equals(CustomerFile.NAME)) {
+                customers(file);
             } else {
                 part(file);
             }
@@ -59,7 +62,7 @@ final class ShopFolder {
 
     /** How many files hold the parts; items of stock stand together in one. */
     long fileCount() {
-        return parts.keySet().stream().map(k -> k.kind() == PartKind.STOCK_ITEM ? "" : k.toString()).distinct().count();
+        return parts.keySet().stream().map(k -> k.kind().many() ? k.kind().word() : k.toString()).distinct().count();
     }
 
     List<Person> people() {
@@ -98,6 +101,16 @@ final class ShopFolder {
         try {
             // The movements are for jobs that need not be here; what is on hand is what it is after them.
             parts.putAll(StockFile.read(json, InputFile.read(file)).items());
+        } catch (BadRecordException e) {
+            throw InputFile.refused(file, e);
+        } catch (IOException e) {
+            throw new BadUse(BatchText.of("file.unreadable", file, e.getMessage()));
+        }
+    }
+
+    private void customers(Path file) {
+        try {
+            parts.putAll(CustomerFile.read(json, InputFile.read(file)));
         } catch (BadRecordException e) {
             throw InputFile.refused(file, e);
         } catch (IOException e) {

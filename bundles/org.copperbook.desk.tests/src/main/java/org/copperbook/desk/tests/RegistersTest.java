@@ -223,7 +223,7 @@ class RegistersTest {
 
     @Test
     void aRateIsKeptBesideTheOlderOne() {
-        tab(1);
+        tab(2);
         int rows = desktop.grid("/rates").model().rows();
         desktop.press("/rates" + "#grid.add");
         desktop.type("/rates", rows, 0, "turner");
@@ -238,7 +238,7 @@ class RegistersTest {
 
     @Test
     void aWeekThatDiffersIsKept() {
-        tab(2);
+        tab(3);
         Capacities old = part(PartKind.CAPACITIES, Capacities.class);
         desktop.press("/weeks" + "#grid.add");
         int row = old.weeks().size();

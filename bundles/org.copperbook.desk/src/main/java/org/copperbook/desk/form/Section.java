@@ -153,6 +153,11 @@ public final class Section {
                 entry.isNumeric() ? NUMBER_CHARS : 0);
     }
 
+    /** Several lines with an entry of the page's own. */
+    public Section lines(String pointer, String key, Entry entry) {
+        return field(pointer, key, TypedField.Shape.LINES, entry, 0);
+    }
+
     /** A figure computed from the draft, written anew after every change. The id serves to find it and its verdicts. */
     public Section computed(String id, String key, Supplier<String> value) {
         form.add(new ComputedField(row(key), id, value));

@@ -56,6 +56,7 @@ public final class RegistersEditor extends EditorPart {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(tabs);
         tabs.setTabHeight(look.rowHeight());
         panes.add(new InstrumentsPane(tabs, editing, session, words));
+        panes.add(new CustomersPane(tabs, editing, session, words));
         panes.add(new RatesPane(tabs, editing, session, words));
         panes.add(new CapacitiesPane(tabs, editing, session, words));
         for (RegisterPane p : panes) {

@@ -17,6 +17,7 @@ import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.customer.CustomerFile;
 import org.copperbook.jobs.json.BadRecordException;
 import org.copperbook.jobs.json.JobFile;
 import org.copperbook.jobs.json.PartJson;
@@ -33,7 +34,8 @@ import org.copperbook.store.stock.StockMove;
 
 /**
  * The invented demo workshop in a folder: {@code shop/people.json} (a list of people), {@code shop/<part>.json} (a part
- * of the shop each), {@code shop/stock.json} ({@link StockFile}), {@code photos/} (taken as they are) and {@code jobs/*.json} (job files).
+ * of the shop each), {@code shop/stock.json} ({@link StockFile}), {@code shop/customers.json}
+ * ({@link CustomerFile}), {@code photos/} (taken as they are) and {@code jobs/*.json} (job files).
  *
  * @param folder where it lies
  */
@@ -73,6 +75,8 @@ public record DemoShop(Path folder) {
                 StockFile stock = StockFile.read(JSON, Files.readAllBytes(file));
                 parts.putAll(stock.before());
                 moves.addAll(stock.moves());
+            } else if (name.equals(CustomerFile.NAME)) {
+                parts.putAll(customers(file));
             } else {
                 PartKey key = key(name, word);
                 parts.put(key, part(file, key));
@@ -113,6 +117,14 @@ public record DemoShop(Path folder) {
             throw new BadRecordException(file, "", StoreText.of("demo.notShop", word));
         } catch (IllegalArgumentException e) {
             throw new BadRecordException(file, "", e.getMessage());
+        }
+    }
+
+    private static Map<PartKey, Part> customers(Path file) throws IOException, BadRecordException {
+        try {
+            return CustomerFile.read(JSON, Files.readAllBytes(file));
+        } catch (BadRecordException e) {
+            throw in(file, e);
         }
     }
 

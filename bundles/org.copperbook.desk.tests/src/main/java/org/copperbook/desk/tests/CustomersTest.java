@@ -1,0 +1,146 @@
+package org.copperbook.desk.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.copperbook.desk.tests.window.Desktop;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.customer.Contact;
+import org.copperbook.jobs.customer.Customer;
+import org.copperbook.store.PartSave;
+import org.copperbook.store.Saved;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Text;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The customers in the window. Expected: the tests' own inputs. */
+class CustomersTest {
+
+    @TempDir
+    Path folder;
+
+    private final Desktop desktop = new Desktop();
+
+    @BeforeEach
+    void showThem() throws Exception {
+        desktop.closeAll();
+        String who = desktop.beSomebody();
+        for (String name : List.of("Zellberg Quarry Ltd", "ZELLBERG QUARRY")) {
+            if (saved(name).isEmpty()) {
+                desktop.session().store().saveShopParts(List.of(new PartSave(Customer.newKey(), Customer.named(name), 0)), who,
+                        "");
+            }
+        }
+        desktop.command("org.copperbook.office.command.registers");
+        CTabFolder tabs = (CTabFolder) desktop.field("registers.tabs");
+        tabs.setSelection(1);
+        tabs.notifyListeners(SWT.Selection, new Event());
+        desktop.until("the customers are read", () -> list().getItemCount() >= 2);
+    }
+
+    @AfterEach
+    void leave() {
+        desktop.closeAll();
+    }
+
+    private Optional<Saved> saved(String name) {
+        return desktop.session().store().shopParts(PartKind.CUSTOMER).stream()
+                .filter(s -> name.equals(((Customer) s.part()).name())).findFirst();
+    }
+
+    private Table list() {
+        return (Table) desktop.field("customers.list");
+    }
+
+    private TableItem row(String name) {
+        return Stream.of(list().getItems()).filter(i -> i.getText(0).equals(name)).findFirst().orElseThrow();
+    }
+
+    private void choose(String name) {
+        list().setSelection(row(name));
+        list().notifyListeners(SWT.Selection, new Event());
+        desktop.work();
+    }
+
+    private void saveAndWait() {
+        desktop.activeEditor().doSave(new NullProgressMonitor());
+        desktop.until("it is saved", () -> !desktop.activeEditor().isDirty());
+    }
+
+    @Test
+    void aCustomerIsAddedWithContactsAndFoundByThem() {
+        desktop.press("customers.add");
+        String name = "Otterbrook Ferries " + System.nanoTime();
+        desktop.type("/name", name);
+        Text contacts = (Text) desktop.field("/contacts");
+        contacts.setFocus();
+        contacts.setText("Ada Brook; 040 555; ada@ferry.example\nBo Mill");
+        desktop.field("/name").setFocus();
+        desktop.work();
+        saveAndWait();
+        Customer kept = (Customer) saved(name).orElseThrow().part();
+        assertEquals(List.of(new Contact("Ada Brook", "040 555", "ada@ferry.example"), new Contact("Bo Mill", "", "")),
+                kept.contacts());
+        ((Text) desktop.field("customers.filter")).setText("ferry.example");
+        desktop.until("only it is listed", () -> Stream.of(list().getItems()).map(i -> i.getText(0)).toList().contains(name));
+    }
+
+    @Test
+    void doublesAreFoundMergedSavedAndToldApartAgain() {
+        desktop.press("customers.doubles");
+        desktop.until("the pair is found", () -> desktop.shows("doubles.pairs")
+                && ((Table) desktop.field("doubles.pairs")).getItemCount() > 0);
+        Table pairs = (Table) desktop.field("doubles.pairs");
+        TableItem pair = Stream.of(pairs.getItems()).filter(i -> i.getText(0).toLowerCase().contains("zellberg"))
+                .findFirst().orElseThrow();
+        assertEquals("same name", pair.getText(2));
+        String stays = pair.getText(0);
+        String goes = pair.getText(1);
+        pairs.setSelection(pair);
+        desktop.press("doubles.keepFirst");
+        pairs.getShell().close();
+        desktop.work();
+        saveAndWait();
+        Customer gone = (Customer) saved(goes).orElseThrow().part();
+        assertEquals(saved(stays).orElseThrow().key().name(), gone.mergedInto());
+        assertEquals("is " + stays, row(goes).getText(3));
+        choose(stays);
+        desktop.until("it is also known by the other name", () -> desktop.text("customers.alsoKnown").contains(goes));
+        choose(goes);
+        desktop.press("customers.undoMerge");
+        saveAndWait();
+        assertEquals(null, ((Customer) saved(goes).orElseThrow().part()).mergedInto());
+    }
+
+    @Test
+    void customersAreTakenInFromATableAndWhoIsThereIsRefused() throws Exception {
+        String name = "Firma " + System.nanoTime();
+        Path file = Files.writeString(folder.resolve("k.csv"), "Kundenname;Telefon;PLZ Ort;Ansprechpartner\n" + name
+                + ";040 123;20457 Otter;Ada\nzellberg quarry;1;;\n");
+        desktop.press("customers.import");
+        ((Text) desktop.field("import.path")).setText(file.toString());
+        desktop.field("import.path").notifyListeners(SWT.DefaultSelection, new Event());
+        desktop.until("the table is read", () -> ((Table) desktop.field("import.refused")).getItemCount() == 1);
+        assertEquals("A3", ((Table) desktop.field("import.refused")).getItem(0).getText(0));
+        desktop.press("import.takeIn");
+        desktop.until("it is in", () -> saved(name).isPresent());
+        Customer kept = (Customer) saved(name).orElseThrow().part();
+        assertEquals("20457 Otter", kept.address());
+        assertEquals("Ada", kept.contacts().get(0).name());
+        desktop.until("it is listed", () -> Stream.of(list().getItems()).anyMatch(i -> i.getText(0).equals(name)));
+        assertTrue(saved(name).orElseThrow().revision().why().contains("table"));
+    }
+}
