@@ -3,6 +3,9 @@ package org.copperbook.desk.tests.job;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.copperbook.desk.command.WorkbookFolder;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.Job;
@@ -105,6 +108,16 @@ class HandingBackTest {
         show(PartKey.of(PartKind.STANDING));
         desktop.press("waiting.take.0");
         assertEquals(WaitingFor.PARTS, saved().standing().orElseThrow().waiting().waitingFor());
+    }
+
+    @Test
+    void theDeliveryNoteIsWrittenOnceSomethingIsTickedOff() throws Exception {
+        desktop.command("org.copperbook.desk.command.deliveryNote");
+        desktop.until("it is said that nothing is ticked", () -> desktop.shows("failure"));
+        desktop.press("items.all");
+        desktop.command("org.copperbook.desk.command.deliveryNote");
+        Path note = WorkbookFolder.current().resolve(job.number() + " delivery note.xlsx");
+        desktop.until(note + " is there", () -> Files.exists(note));
     }
 
     @Test

@@ -1,0 +1,35 @@
+package org.copperbook.desk.command;
+
+import java.nio.file.Path;
+import org.copperbook.desk.editor.JobEditor;
+import org.copperbook.desk.text.DeskWords;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.handback.HandBack;
+import org.copperbook.jobs.shop.Shop;
+import org.copperbook.sheets.DeliveryNoteWorkbook;
+import org.copperbook.sheets.WorkbookNotWrittenException;
+import org.eclipse.core.runtime.IProgressMonitor;
+
+/** Writes the delivery note of a job whose handing back is written down. */
+public final class DeliveryNoteHandler extends WorkbookHandler {
+
+    @Override
+    Writing prepare(JobEditor editor, Job job, Shop shop) {
+        HandBack back = DeliveryNoteWorkbook.of(job);
+        if (back == null || back.items().stream().noneMatch(i -> Boolean.TRUE.equals(i.back()))) {
+            editor.say(DeskWords.text("workbook.nothingBack"));
+            return null;
+        }
+        return new Writing() {
+            @Override
+            public String fileName() {
+                return plain(DeskWords.text("workbook.deliveryFile", job.number()));
+            }
+
+            @Override
+            public void write(Path target, IProgressMonitor monitor) throws WorkbookNotWrittenException {
+                new DeliveryNoteWorkbook().write(job, back, shop, target);
+            }
+        };
+    }
+}
