@@ -28,7 +28,7 @@ public enum Right {
     KEEP_STOCK,
     /** Say how many hours a week each trade can work. */
     KEEP_CAPACITIES,
-    /** Say what an hour of each trade is sold for. */
+    /** Say what an hour of each trade costs before mark-up. */
     KEEP_LABOUR_RATES,
     /** Set the limits and the tables of the fault finder. */
     SET_LIMITS,

@@ -12,7 +12,7 @@ import org.copperbook.jobs.Part;
 import org.copperbook.jobs.json.KeepUnknown;
 
 /**
- * What an hour of each trade is sold for, in the shop's currency. A new rate stands beside the older ones, which are kept.
+ * What an hour of each trade costs before mark-up, in the shop's currency. A new rate stands beside the older ones, which are kept.
  *
  * @param schema layout version
  * @param rates  rates in any order

@@ -20,7 +20,7 @@ import org.copperbook.jobs.limits.LimitProfile;
  * @param limits      the limit profile in force
  * @param faultTables tables of the fault finder in force
  * @param checklist   the workshop's own checklist; without points the one that ships is used
- * @param rates       what an hour of each trade is sold for
+ * @param rates       what an hour of each trade costs before mark-up
  * @param people      people by the key that parts name; a key without an entry has been erased or never was
  */
 public record Shop(Workshop workshop, Instruments instruments, WireStock stock, LimitProfile limits,
@@ -37,7 +37,7 @@ public record Shop(Workshop workshop, Instruments instruments, WireStock stock, 
         people = Collections.unmodifiableMap(new LinkedHashMap<>(people));
     }
 
-    /** A shop that has not said what an hour is sold for. */
+    /** A shop that has not said what an hour costs. */
     public Shop(Workshop workshop, Instruments instruments, WireStock stock, LimitProfile limits, FaultTables faultTables,
             ChecklistTemplate checklist, Map<String, Person> people) {
         this(workshop, instruments, stock, limits, faultTables, checklist, null, people);

@@ -21,7 +21,7 @@ import org.copperbook.sheets.registers.RegisterRow;
 import org.copperbook.sheets.registers.RegisterShape;
 import org.eclipse.swt.widgets.Composite;
 
-/** What an hour of each trade is sold for, with the day from which it counts. */
+/** What an hour of each trade costs before mark-up, with the day from which it counts. */
 final class RatesPane extends FormPane {
 
     private static final PartKey KEY = PartKey.of(PartKind.LABOUR_RATES);

@@ -14,6 +14,7 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.shop.Person;
+import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.NumberTaken;
@@ -56,7 +57,11 @@ class HostileTextTest {
                 PartKey key = new PartKey(kind, kind.many() ? "main-stator" : "");
                 Part part = json.read(key, filled(kind, evil));
                 String owner = kind.ofShop() ? JobStore.SHOP : job.id();
-                store.save(owner, key, part, 0, evil + "who", evil);
+                if (part instanceof StockItem item) {
+                    store.stock().describe(item, null, evil + "who", evil);
+                } else {
+                    store.save(owner, key, part, 0, evil + "who", evil);
+                }
                 Saved kept = store.current(owner, key).orElseThrow();
                 assertEquals(part, kept.part());
                 assertEquals(evil, kept.revision().why());
@@ -105,6 +110,9 @@ class HostileTextTest {
         }
         if (kind == PartKind.WORKSHOP) {
             tree.put("numberSeries", "{year}-{n:4}");
+        }
+        if (kind == PartKind.STOCK_ITEM) {
+            tree.put("code", "main-stator").put("kind", "RESIN").put("unit", "KG");
         }
         tree.put("a later field", evil);
         return tree.toString();
