@@ -46,7 +46,7 @@ public final class BookingPage extends PartPage {
         here.section("booking.promise")
                 .date("/promised", "booking.promised")
                 .choice("/priority", "booking.priority", Booking.Priority.class)
-                .decimal("/spendLimit", "booking.spendLimit");
+                .price("/spendLimit", "booking.spendLimit");
         here.section("booking.hazardTitle")
                 .checks("/hazards", "booking.hazards", Hazard.class)
                 .text("/hazardNote", "booking.hazardNote")

@@ -14,13 +14,20 @@ import org.copperbook.desk.text.DeskWords;
 public final class DecimalEntry implements Entry {
 
     private final DecimalMark mark;
+    private final boolean belowZero;
 
     public DecimalEntry() {
-        this(Marks.ofLocale());
+        this(Marks.ofLocale(), true);
     }
 
-    DecimalEntry(DecimalMark mark) {
+    DecimalEntry(DecimalMark mark, boolean belowZero) {
         this.mark = mark;
+        this.belowZero = belowZero;
+    }
+
+    /** A price or a limit, which is never below zero. */
+    public static DecimalEntry price() {
+        return new DecimalEntry(Marks.ofLocale(), false);
     }
 
     @Override
@@ -36,7 +43,9 @@ public final class DecimalEntry implements Entry {
         }
         Parsed parsed = QuantityText.parse(t, Dimension.MONEY, "", mark);
         if (parsed instanceof Parsed.Value v) {
-            return understood(v);
+            Typed.Understood read = understood(v);
+            return belowZero || read.node().decimalValue().signum() >= 0 ? read
+                    : new Typed.Wrong(DeskWords.text("entry.belowZero", t));
         }
         if (parsed instanceof Parsed.Ambiguous a) {
             List<Typed.Understood> answers = a.readings().stream().map(this::understood).toList();

@@ -72,7 +72,12 @@ public final class Section {
         return field(pointer, key, TypedField.Shape.LINE, new DecimalEntry(), NUMBER_CHARS);
     }
 
-    /** The same where it stands in place of another field: a value here empties the other one, in one undo step. */
+    /** A price or a limit: money that is never below zero. */
+    public Section price(String pointer, String key) {
+        return field(pointer, key, TypedField.Shape.LINE, DecimalEntry.price(), NUMBER_CHARS);
+    }
+
+    /** A decimal number where it stands in place of another field: a value here empties the other one, in one undo step. */
     public Section decimalInPlaceOf(String other, String pointer, String key) {
         form.add(typed(pointer, key, TypedField.Shape.LINE, new DecimalEntry(), NUMBER_CHARS).inPlaceOf(other));
         return this;

@@ -76,6 +76,11 @@ public final class GridColumns {
         return entry(pointer, key, new DecimalEntry(), NUMBER);
     }
 
+    /** A price: money that is never below zero. */
+    public GridColumns price(String pointer, String key) {
+        return entry(pointer, key, DecimalEntry.price(), NUMBER);
+    }
+
     /** One of the constants of an enum, under the texts "TypeName.CONSTANT". */
     public <E extends Enum<E>> GridColumns choice(String pointer, String key, Class<E> type) {
         return entry(pointer, key, ChoiceEntry.of(type, words,

@@ -94,8 +94,16 @@ class EntryTest {
     }
 
     @Test
+    void aPriceBelowZeroIsRefusedInWordsAndACreditIsNot() {
+        DecimalEntry price = new DecimalEntry(DecimalMark.DOT, false);
+        assertInstanceOf(Typed.Wrong.class, price.read("-1.50"));
+        assertEquals("0.00", understood(price, "0.00").node().decimalValue().toPlainString());
+        assertEquals("-2", understood(new DecimalEntry(DecimalMark.DOT, true), "-2").node().decimalValue().toPlainString());
+    }
+
+    @Test
     void moneyKeepsItsDigits() {
-        DecimalEntry money = new DecimalEntry(DecimalMark.COMMA);
+        DecimalEntry money = new DecimalEntry(DecimalMark.COMMA, true);
         Typed.Understood u = understood(money, "1.234,50");
         assertEquals("1234.50", u.node().decimalValue().toPlainString());
         assertEquals("1234,50", u.echo());

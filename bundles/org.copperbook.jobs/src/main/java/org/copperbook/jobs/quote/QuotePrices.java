@@ -66,6 +66,9 @@ public final class QuotePrices {
         if (line.unitPrice() == null) {
             throw problem(alternative, line, "has no unit price; enter one, or 0 when it is free", null);
         }
+        if (line.unitPrice().signum() < 0) {
+            throw problem(alternative, line, "has a price below zero; for a credit give it an amount below zero", null);
+        }
         try {
             return selling(alternative, line.unitPrice()).setScale(unitPriceDigits(line), currency.rounding());
         } catch (OutOfRange e) {

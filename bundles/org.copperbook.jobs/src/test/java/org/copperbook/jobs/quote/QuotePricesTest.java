@@ -105,4 +105,14 @@ class QuotePricesTest {
         assertThrows(UnpriceableQuoteException.class, () -> totals(quote("EUR", null, null, line("1", "2", "101", null))));
         assertThrows(UnpriceableQuoteException.class, () -> totals(quote("ZZZ9", null, null)));
     }
+
+    @Test
+    void aPriceBelowZeroIsRefusedInWordsAndACreditIsAnAmountBelowZero() {
+        UnpriceableQuoteException e = assertThrows(UnpriceableQuoteException.class,
+                () -> totals(quote("EUR", null, null, line("1", "-2", null, null))));
+        assertTrue(e.getMessage().contains("line 1") && e.getMessage().contains("below zero"), e.getMessage());
+        // 5 x 10 - 1 x 8 = 42
+        assertEquals(new BigDecimal("42.00"), totals(quote("EUR", null, null, line("5", "10", null, null),
+                line("-1", "8", null, null))).net());
+    }
 }

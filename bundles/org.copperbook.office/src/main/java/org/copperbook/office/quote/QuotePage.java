@@ -68,7 +68,7 @@ public final class QuotePage extends PartPage {
                 .proposals("/approval/by", "approval.by", this::people)
                 .text("/approval/how", "approval.how")
                 .moment("/approval/at", "approval.at")
-                .decimal("/approval/limit", "approval.limit")
+                .price("/approval/limit", "approval.limit")
                 .text("/approval/note", "approval.note");
     }
 
@@ -89,7 +89,7 @@ public final class QuotePage extends PartPage {
                 .text("/text", "line.text")
                 .decimal("/quantity", "line.quantity")
                 .mark("/unit", "line.unit")
-                .decimal("/unitPrice", "line.unitPrice")
+                .price("/unitPrice", "line.unitPrice")
                 .mark("/trade", "line.trade")
                 .mark("/wire", "line.wire")
                 .decimal("/discountPercent", "line.discount")

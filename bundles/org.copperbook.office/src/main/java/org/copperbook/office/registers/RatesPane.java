@@ -34,7 +34,7 @@ final class RatesPane extends FormPane {
     void build(Form here) {
         here.grid("rates.grid", "/rates", columns -> columns
                 .mark("/trade", "rates.trade")
-                .decimal("/perHour", "rates.perHour")
+                .price("/perHour", "rates.perHour")
                 .date("/validFrom", "rates.validFrom")
                 .text("/note", "rates.note"))
                 .newRow(() -> session().json().mapper().createObjectNode().put("validFrom", LocalDate.now().toString()));

@@ -181,6 +181,12 @@ class QuotePageTest {
     @Test
     void moneyThatCannotBeIsSaidAndNothingIsLost() {
         line(0, 0, "material", "wire", "1", "kg", "10");
+        RecordGrid lines = desktop.grid(LIST + "/0/lines");
+        cell(lines, 0, "/unitPrice", "-10");
+        assertEquals("-10", shown(lines, 0, "/unitPrice"), "a price below zero stays to be mended");
+        assertTrue(editor.document().tree(QUOTE).at("/alternatives/0/lines/0/unitPrice").decimalValue().signum() >= 0,
+                "and is not taken for a price");
+        cell(lines, 0, "/unitPrice", "10");
         desktop.type(LIST + "/0/markUpPercent", "-150");
         assertEquals("-150", desktop.text(LIST + "/0/markUpPercent"), "what was typed stays to be mended");
         desktop.type(LIST + "/0/markUpPercent", "10");
