@@ -159,6 +159,23 @@ class BoardTest {
         desktop.until("it waits no more", () -> standing(job).waiting() == null);
     }
 
+    @Test
+    void oneJobIsChosenAtATime() throws Exception {
+        job("{\"schema\":1,\"customer\":\"Gorse Hill Feeds\"}", null);
+        desktop.command(OPEN);
+        desktop.until("jobs stand in two columns", () -> desktop.shows("board/BOOKED_IN") && desktop.shows("board/QUOTED")
+                && ((Table) desktop.field("board/QUOTED")).getItemCount() > 0);
+        Table booked = (Table) desktop.field("board/BOOKED_IN");
+        Table quoted = (Table) desktop.field("board/QUOTED");
+        booked.setFocus();
+        desktop.work();
+        assertEquals(1, booked.getSelectionCount());
+        quoted.setFocus();
+        desktop.work();
+        assertEquals(1, quoted.getSelectionCount());
+        assertEquals(0, booked.getSelectionCount());
+    }
+
     private void askWaiting() {
         Table booked = (Table) desktop.field("board/BOOKED_IN");
         booked.setFocus();

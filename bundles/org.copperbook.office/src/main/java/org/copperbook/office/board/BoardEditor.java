@@ -61,8 +61,7 @@ public final class BoardEditor extends SinglePageEditor {
     private Composite box;
     private CTabFolder tabs;
     private Label said;
-    private Button waits;
-    private BoardRow chosen;
+    private Table last;
     private ColumnsPane columns;
     private ListPane list;
     private WorkloadPane load;
@@ -83,10 +82,9 @@ public final class BoardEditor extends SinglePageEditor {
         said.setData(Desk.ID, "board.said");
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(look.chars(NARROW), SWT.DEFAULT)
                 .applyTo(said);
-        waits = look.as(Look.Role.TEXT, new Button(top, SWT.PUSH));
+        Button waits = look.as(Look.Role.TEXT, new Button(top, SWT.PUSH));
         waits.setText(words.text("board.setWaiting"));
         waits.setData(Desk.ID, "board.setWaiting");
-        waits.setEnabled(false);
         waits.addListener(SWT.Selection, e -> askWaiting());
         tabs = look.as(Look.Role.TEXT, new CTabFolder(box, SWT.TOP | SWT.FLAT));
         tabs.setData(Desk.ID, "board.tabs");
@@ -185,29 +183,29 @@ public final class BoardEditor extends SinglePageEditor {
         });
     }
 
-    /** Keeps in mind which job is chosen; W asks what it waits for. */
+    /** Keeps in mind where a job was chosen last; W asks what it waits for. */
     private void follow(Table jobs) {
-        jobs.addListener(SWT.Selection, e -> choose(e.item == null ? null : e.item.getData()));
-        jobs.addListener(SWT.FocusIn, e -> choose(jobs.getSelectionCount() == 1 ? jobs.getSelection()[0].getData() : null));
+        jobs.addListener(SWT.Selection, e -> last = jobs);
+        jobs.addListener(SWT.FocusIn, e -> last = jobs);
         jobs.addListener(SWT.KeyDown, e -> {
             if ((e.keyCode == 'w' || e.keyCode == 'W') && e.stateMask == 0) {
                 e.doit = false;
-                choose(jobs.getSelectionCount() == 1 ? jobs.getSelection()[0].getData() : null);
                 askWaiting();
             }
         });
     }
 
-    private void choose(Object row) {
-        chosen = row instanceof BoardRow r ? r : null;
-        waits.setEnabled(chosen != null);
+    private Optional<BoardRow> chosen() {
+        return last != null && last.getSelectionCount() == 1 && last.getSelection()[0].getData() instanceof BoardRow r
+                ? Optional.of(r) : Optional.empty();
     }
 
     private void askWaiting() {
-        if (chosen == null) {
+        if (chosen().isEmpty()) {
+            say(words.text("board.chooseFirst"));
             return;
         }
-        BoardRow row = chosen;
+        BoardRow row = chosen().get();
         if (row.step() == BoardStep.ENDED) {
             say(words.text("board.hasEnded", row.job().number()));
         } else if (session.who().isEmpty()) {

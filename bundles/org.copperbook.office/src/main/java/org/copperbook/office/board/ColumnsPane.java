@@ -40,6 +40,8 @@ final class ColumnsPane {
             column.table().addListener(SWT.KeyDown, e -> key(column, e));
             column.table().addListener(SWT.FocusIn, e -> {
                 scrolled.showControl(column.table().getParent());
+                // One job is chosen at a time, also with the mouse.
+                columns.stream().filter(c -> c != column).forEach(c -> c.table().deselectAll());
                 if (column.table().getSelectionIndex() < 0 && column.table().getItemCount() > 0) {
                     column.table().setSelection(0);
                 }
@@ -85,7 +87,6 @@ final class ColumnsPane {
         for (int i = columns.indexOf(from) + way; i >= 0 && i < columns.size(); i += way) {
             if (columns.get(i).isShown()) {
                 Table next = columns.get(i).table();
-                from.table().deselectAll();
                 next.setFocus();
                 return;
             }
