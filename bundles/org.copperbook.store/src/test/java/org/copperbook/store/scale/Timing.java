@@ -15,6 +15,9 @@ import java.util.Locale;
  */
 record Timing(String step, int jobs, double median, double p95, double bare, double bareP95) {
 
+    private static final int FEW = 10;
+    private static final long WARM_NANOS = 3_000_000_000L;
+
     /** Something to be timed. */
     interface Work {
         void run(int round) throws Exception;
@@ -24,23 +27,29 @@ record Timing(String step, int jobs, double median, double p95, double bare, dou
      * @param before what is made ready for each round, not timed
      */
     static Timing of(String step, int jobs, int rounds, Work before, Work work, Work bare) throws Exception {
-        // A program that has just begun says little of the store.
-        int warm = rounds;
         double[] ours = new double[rounds];
         double[] theirs = new double[rounds];
-        for (int i = -warm; i < rounds; i++) {
-            // In turns, and the first one in turns too, so that neither always finds what the other has fetched.
-            boolean first = (i & 1) == 0;
-            before.run(i + warm);
-            double a = first ? ms(work, i + warm) : 0;
-            double b = ms(bare, i + warm);
-            a = first ? a : ms(work, i + warm);
-            if (i >= 0) {
-                ours[i] = a;
-                theirs[i] = b;
+        int warm = 0;
+        // A program that has just begun says little of the store.
+        long warmUntil = System.nanoTime() + (rounds < FEW ? 0 : WARM_NANOS);
+        for (int i = 0; i < rounds; i++) {
+            while (i == 0 && (warm < rounds || System.nanoTime() < warmUntil)) {
+                round(warm++, before, work, bare);
             }
+            double[] both = round(warm + i, before, work, bare);
+            ours[i] = both[0];
+            theirs[i] = both[1];
         }
         return new Timing(step, jobs, at(ours, 0.5), at(ours, 0.95), at(theirs, 0.5), at(theirs, 0.95));
+    }
+
+    /** In turns, and the first one in turns too, so that neither always finds what the other has fetched. */
+    private static double[] round(int round, Work before, Work work, Work bare) throws Exception {
+        before.run(round);
+        boolean first = (round & 1) == 0;
+        double a = first ? ms(work, round) : 0;
+        double b = ms(bare, round);
+        return new double[] {first ? a : ms(work, round), b};
     }
 
     double ratio() {
