@@ -22,6 +22,7 @@ import org.copperbook.jobs.booking.Standing;
 import org.copperbook.jobs.report.BoardStep;
 import org.copperbook.jobs.report.Workload;
 import org.copperbook.jobs.shop.Capacities;
+import org.copperbook.office.AfterChanges;
 import org.copperbook.office.Quotes;
 import org.copperbook.office.SinglePageEditor;
 import org.copperbook.store.BoardRow;
@@ -66,7 +67,6 @@ public final class BoardEditor extends SinglePageEditor {
     private ListPane list;
     private WorkloadPane load;
     private boolean shown;
-    private boolean due;
 
     @Override
     public void createPartControl(Composite parent) {
@@ -108,16 +108,8 @@ public final class BoardEditor extends SinglePageEditor {
             load.fit();
             box.layout(true, true);
         });
-        listening = session.store().onChange(change -> display.asyncExec(() -> {
-            if (!box.isDisposed() && !due) {
-                // Counted from the first of several changes, so that a busy shop does not put it off for ever.
-                due = true;
-                display.timerExec(PAUSE, () -> {
-                    due = false;
-                    reload();
-                });
-            }
-        }));
+        AfterChanges again = new AfterChanges(box, PAUSE, this::reload);
+        listening = session.store().onChange(change -> display.asyncExec(again::changed));
         reload();
     }
 

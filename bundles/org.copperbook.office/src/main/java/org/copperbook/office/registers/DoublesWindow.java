@@ -67,21 +67,13 @@ final class DoublesWindow {
         GridDataFactory.fillDefaults().grab(true, true).hint(look.chars(WIDTH), look.rowHeight() * 8).applyTo(pairs);
         Composite bottom = new Composite(shell, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(3).spacing(8, 0).applyTo(bottom);
-        choices.add(button(bottom, "doubles.keepFirst", () -> merge(false)));
-        choices.add(button(bottom, "doubles.keepSecond", () -> merge(true)));
-        button(bottom, "import.close", shell::close);
+        choices.add(PushButton.in(bottom, words, "doubles.keepFirst", () -> merge(false)));
+        choices.add(PushButton.in(bottom, words, "doubles.keepSecond", () -> merge(true)));
+        PushButton.in(bottom, words, "import.close", shell::close);
         shell.addListener(SWT.Dispose, e -> stop());
         look.dress(shell);
         Reach.ensure(shell);
         shell.setSize(shell.computeSize(look.chars(WIDTH), look.rowHeight() * HEIGHT));
-    }
-
-    private Button button(Composite in, String key, Runnable does) {
-        Button b = Look.of(in).as(Look.Role.TEXT, new Button(in, SWT.PUSH));
-        b.setText(words.text(key));
-        b.setData(Desk.ID, key);
-        b.addListener(SWT.Selection, e -> does.run());
-        return b;
     }
 
     /** Looks for doubles in the background; the progress can be stopped where the window shows it, or by closing. */

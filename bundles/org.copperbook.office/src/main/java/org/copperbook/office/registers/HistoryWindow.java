@@ -91,20 +91,12 @@ public final class HistoryWindow {
         GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(said);
         Composite bottom = new Composite(shell, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(bottom);
-        goBack = button(bottom, "history.goBack", this::goBack);
+        goBack = PushButton.in(bottom, words, "history.goBack", this::goBack);
         goBack.setEnabled(false);
-        button(bottom, "import.close", shell::close);
+        PushButton.in(bottom, words, "import.close", shell::close);
         look.dress(shell);
         Reach.ensure(shell);
         shell.setSize(shell.computeSize(look.chars(WIDTH), look.rowHeight() * HEIGHT));
-    }
-
-    private Button button(Composite in, String textKey, Runnable does) {
-        Button b = Look.of(in).as(Look.Role.TEXT, new Button(in, SWT.PUSH));
-        b.setText(words.text(textKey));
-        b.setData(Desk.ID, textKey);
-        b.addListener(SWT.Selection, e -> does.run());
-        return b;
     }
 
     private Table table(String id, String[] heads) {

@@ -93,7 +93,7 @@ public final class ImportWindow<T> {
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(look.chars(20), SWT.DEFAULT)
                 .applyTo(path);
         path.addListener(SWT.DefaultSelection, e -> openFile());
-        button(top, "import.choose", this::choose);
+        PushButton.in(top, words, "import.choose", this::choose);
         sheet = look.as(Look.Role.TEXT, new Combo(top, SWT.DROP_DOWN | SWT.READ_ONLY));
         sheet.setData(Desk.ID, "import.sheet");
         SpokenName.give(sheet, words.text("import.sheet"));
@@ -122,9 +122,9 @@ public final class ImportWindow<T> {
         GridDataFactory.fillDefaults().grab(true, true).hint(look.chars(WIDTH), look.rowHeight() * 5).applyTo(refused);
         Composite bottom = new Composite(shell, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(bottom);
-        takeIn = button(bottom, "import.takeIn", this::takeIn);
+        takeIn = PushButton.in(bottom, words, "import.takeIn", this::takeIn);
         takeIn.setEnabled(false);
-        button(bottom, "import.close", shell::close);
+        PushButton.in(bottom, words, "import.close", shell::close);
         shell.addListener(SWT.Dispose, e -> stop());
         look.dress(shell);
         Reach.ensure(shell);
@@ -141,14 +141,6 @@ public final class ImportWindow<T> {
         Label l = Look.of(shell).as(Look.Role.TEXT, new Label(shell, SWT.WRAP));
         l.setText(words.text(key));
         return l;
-    }
-
-    private Button button(Composite in, String key, Runnable does) {
-        Button b = Look.of(in).as(Look.Role.TEXT, new Button(in, SWT.PUSH));
-        b.setText(words.text(key));
-        b.setData(Desk.ID, key);
-        b.addListener(SWT.Selection, e -> does.run());
-        return b;
     }
 
     private void choose() {

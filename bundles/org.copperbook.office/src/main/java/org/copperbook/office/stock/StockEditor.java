@@ -24,6 +24,7 @@ import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.shop.WireStock;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockMovement;
+import org.copperbook.office.AfterChanges;
 import org.copperbook.office.Quotes;
 import org.copperbook.office.SinglePageEditor;
 import org.copperbook.office.registers.ImportWindow;
@@ -77,7 +78,6 @@ public final class StockEditor extends SinglePageEditor {
         t.setDaemon(true);
         return t;
     });
-    private final Runnable whenQuiet = this::reload;
     private DeskSession session;
     private JobStore.Listening listening;
     private Composite box;
@@ -139,11 +139,12 @@ public final class StockEditor extends SinglePageEditor {
             box.layout(true, true);
         });
         move.show(Optional.empty(), currency());
-        listening = session.store().onChange(change -> display.asyncExec(() -> {
-            if (!box.isDisposed() && JobStore.SHOP.equals(change.jobId())) {
-                display.timerExec(PAUSE, whenQuiet);
+        AfterChanges again = new AfterChanges(box, PAUSE, this::reload);
+        listening = session.store().onChange(change -> {
+            if (JobStore.SHOP.equals(change.jobId())) {
+                display.asyncExec(again::changed);
             }
-        }));
+        });
         reload();
     }
 
