@@ -24,6 +24,15 @@ final class PersonalCipher {
     private static final int TAG_BITS = 128;
     private static final int NAME_BYTES = 8;
 
+    /** Looking one up costs more than opening a name with it; it is made ready anew for every text. */
+    private static final ThreadLocal<Cipher> CIPHER = ThreadLocal.withInitial(() -> {
+        try {
+            return Cipher.getInstance("AES/GCM/NoPadding");
+        } catch (GeneralSecurityException e) {
+            throw new IllegalStateException("every Java platform has AES in GCM", e);
+        }
+    });
+
     private final SecureRandom random = new SecureRandom();
 
     /** A new random key as text. */
@@ -88,7 +97,7 @@ final class PersonalCipher {
     }
 
     private static Cipher cipher(int mode, String secret, String owner, byte[] nonce) throws GeneralSecurityException {
-        Cipher cipher = Cipher.getInstance("AES/GCM/NoPadding");
+        Cipher cipher = CIPHER.get();
         cipher.init(mode, new SecretKeySpec(Base64.getDecoder().decode(secret), "AES"),
                 new GCMParameterSpec(TAG_BITS, nonce));
         cipher.updateAAD(owner.getBytes(StandardCharsets.UTF_8));

@@ -102,10 +102,14 @@ final class Reading {
     Job load(Connection c, String jobId) throws SQLException {
         String number = number(c, jobId);
         Map<PartKey, Part> parts = new TreeMap<>();
-        for (RevisionTable.Text t : tables.revisions().textsOfJob(c, jobId)) {
-            Optional<PartKey> key = key(t.part());
+        for (Map.Entry<String, String> t : tables.revisions().jsonOfJob(c, jobId).entrySet()) {
+            Optional<PartKey> key = key(t.getKey());
             if (key.isPresent()) {
-                parts.put(key.get(), part(c, key.get(), t.revision(), t.savedAt(), t.json()));
+                try {
+                    parts.put(key.get(), part(c, key.get(), t.getValue()));
+                } catch (BadRecordException e) {
+                    throw unreadable(key.get(), tables.revisions().latest(c, jobId, t.getKey()).orElseThrow(), e);
+                }
             }
         }
         return new Job(jobId, number, parts);
@@ -202,7 +206,7 @@ final class Reading {
             Optional<PartKey> key = key(t.part());
             if (key.isPresent()) {
                 try {
-                    parts.put(key.get(), json.readKept(key.get(), tables.privateText().plain(c, key.get(), t.json())));
+                    parts.put(key.get(), part(c, key.get(), t.json()));
                     revisions.put(key.get(), t.revision());
                 } catch (BadRecordException e) {
                     continue;
@@ -250,15 +254,19 @@ final class Reading {
     }
 
     private Saved saved(Connection c, PartKey key, Revision r) throws SQLException {
-        return new Saved(key, part(c, key, r.revision(), r.savedAt(), r.json()), r);
+        try {
+            return new Saved(key, part(c, key, r.json()), r);
+        } catch (BadRecordException e) {
+            throw unreadable(key, r, e);
+        }
     }
 
-    private Part part(Connection c, PartKey key, int revision, Object savedAt, String chained) throws SQLException {
-        try {
-            return json.readKept(key, tables.privateText().plain(c, key, chained));
-        } catch (BadRecordException e) {
-            throw new StoreException(StoreException.Kind.UNREADABLE_RECORD,
-                    StoreText.of("unreadableRecord", key, revision, savedAt, e.getMessage()), e);
-        }
+    private Part part(Connection c, PartKey key, String chained) throws SQLException, BadRecordException {
+        return json.readKept(key, tables.privateText().plain(c, key, chained));
+    }
+
+    private static StoreException unreadable(PartKey key, Revision r, BadRecordException e) {
+        return new StoreException(StoreException.Kind.UNREADABLE_RECORD,
+                StoreText.of("unreadableRecord", key, r.revision(), r.savedAt(), e.getMessage()), e);
     }
 }

@@ -8,7 +8,9 @@ import java.sql.SQLException;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.copperbook.store.JobStore;
@@ -126,6 +128,20 @@ final class RevisionTable {
      * @param json     the chained text
      */
     record Text(long sequence, String part, int revision, String savedAt, String json) {
+    }
+
+    /** The chained texts of the current parts of a job by the names of the parts, and no more: people wait for this. */
+    Map<String, String> jsonOfJob(Connection c, String jobId) throws SQLException {
+        Map<String, String> found = new HashMap<>();
+        try (PreparedStatement q = c.prepareStatement("SELECT r.part, r.json" + LATEST_OF_JOB)) {
+            q.setString(1, jobId);
+            try (ResultSet r = q.executeQuery()) {
+                while (r.next()) {
+                    found.put(r.getString(1), r.getString(2));
+                }
+            }
+        }
+        return found;
     }
 
     /** What every part of a job says now, in no order. */
