@@ -13,6 +13,7 @@ public final class Desk {
 
     /** Extension points. */
     public static final String JOB_PAGES = BUNDLE + ".jobPages";
+    public static final String SHOP_PAGES = BUNDLE + ".shopPages";
     public static final String REGISTER_COLUMNS = BUNDLE + ".registerColumns";
 
     /** Widget data key under which every field control carries the JSON pointer of its field. */

@@ -19,7 +19,7 @@ import org.copperbook.store.journal.LeftBehind;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.swt.widgets.Display;
 
-/** Puts back what a crash left of a job, or throws it away when the person says so. */
+/** Puts back what a crash left of a job or of the shop's own parts, or throws it away when the person says so. */
 final class JobRemains {
 
     private final CrashJournal journal;
@@ -87,14 +87,17 @@ final class JobRemains {
             ILog.of(JobRemains.class).error("what was left of " + key + " could not be taken over", x);
             return;
         }
-        Optional<Saved> now = document.baseRevision(key) > e.basedOnRevision() ? store.current(e.jobId(), key)
+        // The shop's parts are read one by one, so this one may not have been read at all yet.
+        Optional<Saved> now = document.baseRevision(key) != e.basedOnRevision() ? store.current(e.jobId(), key)
                 : Optional.empty();
         display.asyncExec(() -> {
+            now.filter(s -> s.number() > document.baseRevision(key))
+                    .ifPresent(s -> document.takeOver(key, s.part(), s.number()));
             if (e.who() != null && !e.who().isEmpty()) {
                 typedBy.accept(e.who());
             }
             document.recover(key, draft.get());
-            now.filter(s -> !document.merge(key, s.part(), s.number()))
+            now.filter(s -> s.number() > e.basedOnRevision() && !document.merge(key, s.part(), s.number()))
                     .ifPresent(s -> document.conflict(key, s.part(), s.number(), s.revision().who(),
                             s.revision().savedAt()));
             show.accept(key);

@@ -1,12 +1,17 @@
 package org.copperbook.desk.editor;
 
+import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.copperbook.desk.document.Change;
+import org.copperbook.desk.document.DraftText;
 import org.copperbook.desk.document.JobDocument;
 import org.copperbook.desk.document.PendingSave;
 import org.copperbook.desk.page.PageSite;
@@ -19,6 +24,9 @@ import org.copperbook.store.ConflictException;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.Saved;
 import org.copperbook.store.StoreException;
+import org.copperbook.store.UserFolders;
+import org.copperbook.store.journal.CrashJournal;
+import org.copperbook.store.journal.LeftBehind;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.runtime.ILog;
@@ -31,7 +39,7 @@ import org.eclipse.ui.services.IServiceLocator;
 
 /**
  * The shop's own parts while they are changed: undo, saving one revision each, and what somebody else saved meanwhile
- * side by side, as in a job. For the window's thread; the store is asked on another.
+ * side by side, as in a job; what is typed and not saved outlives a crash. For the window's thread; the store is asked on another.
  */
 public final class ShopEditing {
 
@@ -43,6 +51,15 @@ public final class ShopEditing {
     private final Function<PartKey, String> label;
     private final Runnable shopChanged;
     private final JobStore.Listening listening;
+    private final ScheduledExecutorService writer = Executors.newSingleThreadScheduledExecutor(r -> {
+        Thread t = new Thread(r, "copperbook-shop-journal");
+        t.setDaemon(true);
+        return t;
+    });
+    private final CrashJournal crashes = new CrashJournal(UserFolders.current().journal());
+    private final DraftText text;
+    private final JobJournal journal;
+    private String typedBy;
     private boolean saving;
 
     /**
@@ -57,9 +74,14 @@ public final class ShopEditing {
         display = box.getDisplay();
         document = new JobDocument(new Job(JobStore.SHOP, "", Map.of()), Map.of(), session.json());
         strips = new JobStrips(box, session);
+        text = new DraftText(session.json());
+        journal = new JobJournal(crashes, writer, text, session.store().file().toString(), JobStore.SHOP,
+                Clock.systemUTC());
         document.addListener(c -> {
             if (c.what() == Change.What.CONFLICT) {
                 strips.conflicts(document, label);
+            } else {
+                keepForACrash();
             }
             changed.accept(c);
         });
@@ -71,6 +93,39 @@ public final class ShopEditing {
             }
         });
         strips.askWho();
+    }
+
+    /** What is unsaved stays that of who typed it first. */
+    private void keepForACrash() {
+        if (!document.dirty()) {
+            typedBy = null;
+        } else if (typedBy == null) {
+            typedBy = session.who().orElse(null);
+        }
+        journal.follow(document, typedBy != null ? typedBy : session.who().orElse(""));
+    }
+
+    /**
+     * Offers what a crash left of the parts shown here, once it is read.
+     *
+     * @param mine whether a part is shown here
+     * @param show shows a part that was put back
+     */
+    public void offerLeft(Predicate<PartKey> mine, Consumer<PartKey> show) {
+        new DeskJob(DeskWords.text("left.task"), monitor -> {
+            List<LeftBehind> left = JobRemains.of(crashes, session.store().file().toString(), JobStore.SHOP).stream()
+                    .filter(l -> mine.test(PartKey.parse(l.entry().part()))).toList();
+            if (!left.isEmpty()) {
+                later(() -> offer(left, show));
+            }
+        }).schedule();
+    }
+
+    private void offer(List<LeftBehind> left, Consumer<PartKey> show) {
+        JobRemains remains = new JobRemains(crashes, document, text, session.store());
+        strips.offerLeft(left.stream().map(l -> label.apply(PartKey.parse(l.entry().part()))).distinct().toList(),
+                JobRemains.authors(left), () -> remains.putBack(left, display, who -> typedBy = who, show),
+                () -> remains.throwAway(left));
     }
 
     /** The parts as they stand on the screen. */
@@ -191,8 +246,10 @@ public final class ShopEditing {
         };
     }
 
-    /** The window's part is closed. */
+    /** The window's part is closed: what is not saved by now is thrown away. */
     public void close() {
+        journal.forget();
+        writer.shutdown();
         listening.close();
         session.removeOnShop(shopChanged);
     }

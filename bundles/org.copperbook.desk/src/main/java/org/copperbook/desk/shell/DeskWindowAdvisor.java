@@ -1,17 +1,21 @@
 package org.copperbook.desk.shell;
 
+import java.util.Set;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.BeginningInput;
 import org.copperbook.desk.editor.JobInput;
 import org.copperbook.desk.editor.LeftJobs;
+import org.copperbook.desk.page.ShopPages;
 import org.copperbook.desk.people.IdleSignOut;
 import org.copperbook.desk.people.SignInDialog;
 import org.copperbook.desk.scan.ScannedCodes;
 import org.copperbook.desk.scan.ScannedJob;
 import org.copperbook.desk.text.DeskWords;
+import org.copperbook.jobs.PartKind;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.RegisterQuery;
 import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Display;
@@ -113,12 +117,16 @@ final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
         }
     }
 
-    /** Opens again what somebody was typing into when the program last ended; each job offers its text back. */
+    /** Opens again what somebody was typing into when the program last ended; each job or page of the shop offers its text back. */
     private void offerLeft(IWorkbenchPage page) {
         Display display = Display.getCurrent();
         session.background().execute(() -> {
             for (JobInput job : LeftJobs.of(session.store())) {
                 display.asyncExec(() -> job.openIn(page));
+            }
+            Set<PartKind> ofShop = LeftJobs.ofShop(session.store());
+            if (!ofShop.isEmpty()) {
+                display.asyncExec(() -> ShopPages.open(Platform.getExtensionRegistry(), ofShop, page));
             }
         });
     }

@@ -262,6 +262,11 @@ final class CustomersPane extends RegisterPane {
         }
     }
 
+    @Override
+    void show(PartKey part) {
+        list.choose(part.name());
+    }
+
     private String state(Customer c, Map<String, Customer> all) {
         if (c.mergedInto() != null) {
             Customer into = all.get(c.mergedInto());

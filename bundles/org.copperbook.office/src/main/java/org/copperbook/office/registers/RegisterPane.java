@@ -112,6 +112,10 @@ abstract class RegisterPane {
     /** The part that undo goes by. */
     abstract Optional<PartKey> key();
 
+    /** Chooses a part that it shows, where it shows several. */
+    void show(PartKey part) {
+    }
+
     /** Something of it was changed, here or elsewhere. */
     abstract void changed();
 

@@ -79,6 +79,17 @@ public final class RegistersEditor extends EditorPart {
             box.layout(true, true);
         });
         Reach.ensure(box);
+        editing.offerLeft(key -> panes.stream().anyMatch(p -> p.owns(key)), this::show);
+    }
+
+    private void show(PartKey key) {
+        for (int i = 0; i < panes.size(); i++) {
+            if (panes.get(i).owns(key)) {
+                tabs.setSelection(i);
+                panes.get(i).show(key);
+                setFocus();
+            }
+        }
     }
 
     /** The register shown; nothing while it is the people. */

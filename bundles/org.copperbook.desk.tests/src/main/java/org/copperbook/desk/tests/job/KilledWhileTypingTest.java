@@ -17,12 +17,13 @@ import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.copperbook.desk.tests.run.TypingApplication;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The product, started as a process of its own, is killed without warning while somebody types; the next start opens
- * the job by itself and offers everything back but at most the last second of typing. How often is in the environment
+ * the job or the register by itself and offers everything back but at most the last second of typing. How often is in the environment
  * variable {@code COPPERBOOK_KILLS}; once or a few times in the daily build.
  */
 class KilledWhileTypingTest {
@@ -36,22 +37,24 @@ class KilledWhileTypingTest {
     @TempDir
     private Path folder;
 
-    @Test
-    void atMostTheLastSecondOfTypingIsGone() throws Exception {
+    @ParameterizedTest(name = "typing into a {0}")
+    @ValueSource(strings = {"job", "register"})
+    void atMostTheLastSecondOfTypingIsGone(String into) throws Exception {
+        String suffix = "job".equals(into) ? "" : "-" + into;
         int times = Integer.parseInt(System.getenv().getOrDefault(TIMES, Integer.toString(DAILY)));
         Random random = new Random(42_026);
         List<Long> lost = new ArrayList<>();
         for (int i = 0; i < times; i++) {
-            lost.add(killed(Files.createDirectories(folder.resolve("home-" + i)), 300 + random.nextInt(2500)));
+            lost.add(killed(Files.createDirectories(folder.resolve("home-" + into + i)), suffix, 300 + random.nextInt(2500)));
         }
-        System.out.println("killed while typing, milliseconds of typing lost each time: " + lost);
+        System.out.println("killed while typing into a " + into + ", milliseconds of typing lost each time: " + lost);
         assertTrue(lost.stream().allMatch(l -> l <= MAY_BE_LOST_MILLIS), "lost, milliseconds: " + lost);
     }
 
     /** Types for some time, kills, starts again; how old the oldest word was that did not come back. */
-    private long killed(Path home, long typingMillis) throws Exception {
+    private long killed(Path home, String suffix, long typingMillis) throws Exception {
         TreeMap<Integer, Long> typed = new TreeMap<>();
-        Process typist = start(home, "type");
+        Process typist = start(home, "type" + suffix);
         Thread reader = new Thread(() -> follow(typist, typed));
         reader.start();
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(START_SECONDS);
@@ -64,7 +67,7 @@ class KilledWhileTypingTest {
         typist.destroyForcibly();
         assertTrue(typist.waitFor(60, TimeUnit.SECONDS), "it is dead");
         reader.join();
-        String back = back(home);
+        String back = back(home, suffix);
         List<String> words = Stream.of(back.strip().split(" ")).toList();
         int last = words.size() - 1;
         for (int i = 0; i <= last; i++) {
@@ -74,8 +77,8 @@ class KilledWhileTypingTest {
         return firstLost == null ? 0 : Math.max(0, killedAt - firstLost);
     }
 
-    private String back(Path home) throws IOException, InterruptedException {
-        Process again = start(home, "read");
+    private String back(Path home, String suffix) throws IOException, InterruptedException {
+        Process again = start(home, "read" + suffix);
         String back = null;
         try (BufferedReader out = again.inputReader(StandardCharsets.UTF_8)) {
             for (String line = out.readLine(); line != null; line = out.readLine()) {

@@ -17,13 +17,14 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PlatformUI;
 
 /**
- * The product's workbench with somebody in it who types until the process is killed, and, started again with
- * {@code copperbook.typing=read}, takes back what was left and says it. Every word is printed with the moment after it
+ * The product's workbench with somebody in it who types into a job or, with {@code type-register}, into a register of the
+ * shop until the process is killed, and, started again with {@code copperbook.typing=read} or {@code read-register}, takes
+ * back what was left and says it. Every word is printed with the moment after it
  * stood in the field, so that whoever kills the process knows what a person had seen by then.
  */
 public final class TypingApplication implements IApplication {
 
-    /** Property that says what to do: {@code type} or {@code read}. */
+    /** Property that says what to do: {@code type} or {@code read}, with {@code -register} behind it for the shop's. */
     public static final String MODE = "copperbook.typing";
     /** Number of the job typed into. */
     public static final String JOB = "2026-0008";
@@ -33,6 +34,8 @@ public final class TypingApplication implements IApplication {
     public static final String BACK = "back ";
 
     private static final String FIELD = "/transportDamage";
+    private static final String OF_REGISTER = "/instruments/0/note";
+    private static final String SHOW_REGISTERS = "org.copperbook.office.command.registers";
     private static final int EVERY_MILLIS = 15;
 
     private final Desktop desktop = new Desktop();
@@ -42,10 +45,15 @@ public final class TypingApplication implements IApplication {
     public Object start(IApplicationContext context) {
         var demo = new DeskArguments(Optional.of(Path.of(Platform.getInstallLocation().getURL().getPath(), "demo-data")),
                 Optional.empty(), Optional.empty());
-        boolean read = "read".equals(System.getProperty(MODE));
+        Runnable does = switch (System.getProperty(MODE)) {
+            case "read" -> this::read;
+            case "read-register" -> this::readRegister;
+            case "type-register" -> this::typeRegister;
+            default -> this::type;
+        };
         Display display = PlatformUI.createDisplay();
         try (DeskSession session = SessionOpening.open(demo)) {
-            PlatformUI.createAndRunWorkbench(display, new TestAdvisor(session, read ? this::read : this::type));
+            PlatformUI.createAndRunWorkbench(display, new TestAdvisor(session, does));
         } finally {
             display.dispose();
         }
@@ -58,13 +66,28 @@ public final class TypingApplication implements IApplication {
             JobEditor editor = desktop.open(JOB);
             editor.show(PartKey.of(PartKind.BOOKING));
             desktop.settle(editor);
-            Text field = (Text) desktop.field(FIELD);
-            field.setFocus();
-            field.setText("");
-            next(field);
+            begin(FIELD);
         } catch (Exception e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    private void typeRegister() {
+        try {
+            desktop.beSomebody();
+            desktop.command(SHOW_REGISTERS);
+            desktop.until("the instruments are read", () -> desktop.shows(OF_REGISTER));
+            begin(OF_REGISTER);
+        } catch (Exception e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private void begin(String pointer) {
+        Text field = (Text) desktop.field(pointer);
+        field.setFocus();
+        field.setText("");
+        next(field);
     }
 
     private void next(Text field) {
@@ -84,12 +107,32 @@ public final class TypingApplication implements IApplication {
             desktop.until("the text is back", editor::isDirty);
             editor.show(PartKey.of(PartKind.BOOKING));
             desktop.settle(editor);
-            System.out.println(BACK + desktop.text(FIELD));
-            System.out.flush();
+            say(FIELD);
         } finally {
-            desktop.closeAll();
-            PlatformUI.getWorkbench().close();
+            end();
         }
+    }
+
+    /** The registers open by themselves too. */
+    private void readRegister() {
+        try {
+            desktop.until("the registers offer what was left", () -> desktop.shows("left"));
+            desktop.press("left/putBack");
+            desktop.until("the text is back", () -> desktop.activeEditor().isDirty() && desktop.shows(OF_REGISTER));
+            say(OF_REGISTER);
+        } finally {
+            end();
+        }
+    }
+
+    private void say(String pointer) {
+        System.out.println(BACK + desktop.text(pointer));
+        System.out.flush();
+    }
+
+    private void end() {
+        desktop.closeAll();
+        PlatformUI.getWorkbench().close();
     }
 
     @Override
