@@ -55,9 +55,18 @@ public final class Restore {
                 new ErasureList(from.getParent(), to).read().forEach(erased::putIfAbsent);
                 Path copy = CleanedCopy.of(from, erased, scratch);
                 DurableFile.force(copy);
-                Optional<Path> aside = Files.exists(to) ? Optional.of(setAside(to)) : Optional.empty();
-                DurableFile.moveInto(copy, to);
-                return aside;
+                if (!Files.exists(to)) {
+                    DurableFile.moveInto(copy, to);
+                    return Optional.empty();
+                }
+                Path aside = setAside(to);
+                try {
+                    DurableFile.moveInto(copy, to);
+                } catch (IOException e) {
+                    putBack(aside, to, e);
+                    throw e;
+                }
+                return Optional.of(aside);
             } finally {
                 ProvenBackup.deleteFolder(scratch);
             }
@@ -104,12 +113,31 @@ public final class Restore {
         for (int n = 2; Files.exists(aside); n++) {
             aside = store.resolveSibling(name + "-" + n);
         }
+        try {
+            move(store, aside);
+        } catch (IOException e) {
+            putBack(aside, store, e);
+            throw e;
+        }
+        return aside;
+    }
+
+    /** Moves a store with what the engine keeps beside it. */
+    private static void move(Path store, Path to) throws IOException {
         for (String beside : List.of("-wal", "-shm", "")) {
             Path there = store.resolveSibling(store.getFileName() + beside);
             if (Files.exists(there)) {
-                Files.move(there, aside.resolveSibling(aside.getFileName() + beside));
+                Files.move(there, to.resolveSibling(to.getFileName() + beside));
             }
         }
-        return aside;
+    }
+
+    /** Puts a store back after a failure, to which a second failure is added. */
+    private static void putBack(Path aside, Path store, IOException failure) {
+        try {
+            move(aside, store);
+        } catch (IOException e) {
+            failure.addSuppressed(e);
+        }
     }
 }

@@ -52,15 +52,14 @@ public final class RestoreRequest {
         if (!Files.isRegularFile(note)) {
             return Optional.empty();
         }
-        Path backup;
+        // Only then: a program that is ended while the store's place is empty must do it at its next start.
         try {
-            backup = Path.of(Files.readString(note));
+            return new Restore(clock).replace(Path.of(Files.readString(note)), store);
         } catch (IOException e) {
             throw failed(e);
         } finally {
             withdraw();
         }
-        return new Restore(clock).replace(backup, store);
     }
 
     private StoreException failed(IOException e) {

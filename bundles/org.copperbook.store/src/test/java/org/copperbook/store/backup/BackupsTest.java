@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -39,7 +40,7 @@ class BackupsTest {
     private final Hand hand = new Hand();
 
     /** A clock that is set by hand. */
-    private static final class Hand extends Clock {
+    private static class Hand extends Clock {
         private Instant now = Instant.parse("2026-03-02T08:00:00Z");
 
         @Override
@@ -180,6 +181,37 @@ class BackupsTest {
             assertEquals(Kind.LOCKED, e.kind());
             assertTrue(e.getMessage().contains("Close"), e.getMessage());
             store.save(job.id(), Sample.NAMEPLATE, Sample.nameplate("A"), 0, "ada", "");
+        }
+    }
+
+    @Test
+    void aRestoreThatFailsHalfwayPutsThePresentStoreBack() throws IOException {
+        Path backup;
+        try (JobStore store = SqliteJobStore.open(file)) {
+            store.create(Sample.booking("Harbour Ice", "set"), "ada");
+            backup = new Backups(kept, BackupPlan.STANDARD, hand).take(store).file();
+            store.create(Sample.booking("Northwick Dairy", "set"), "ada");
+        }
+        Clock takesTheCopyAway = new Hand() {
+            @Override
+            public Instant instant() {
+                try (Stream<Path> in = Files.list(folder)) {
+                    for (Path scratch : in.filter(p -> p.getFileName().toString().startsWith(".scratch-")).toList()) {
+                        ProvenBackup.deleteFolder(scratch);
+                    }
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
+                return super.instant();
+            }
+        };
+        StoreException e = assertThrows(StoreException.class, () -> new Restore(takesTheCopyAway).replace(backup, file));
+        assertEquals(Kind.IO, e.kind());
+        try (Stream<Path> in = Files.list(folder)) {
+            assertTrue(in.noneMatch(p -> p.getFileName().toString().contains(Restore.ASIDE)), "set aside and left there");
+        }
+        try (JobStore store = SqliteJobStore.open(file)) {
+            assertEquals(2, store.register(RegisterQuery.first(10)).total());
         }
     }
 
