@@ -6,11 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Files;
+import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
 import java.util.List;
@@ -81,6 +86,29 @@ class MirroredStoreTest {
             assertTrue(tenths < 300, "waited in vain until " + what);
             Thread.sleep(100);
         }
+    }
+
+    private String secretOf(String person) throws SQLException {
+        try (Connection c = DriverManager.getConnection("jdbc:sqlite:" + store.copyFile());
+                PreparedStatement q = c.prepareStatement("SELECT secret FROM person_key WHERE key = ?")) {
+            q.setString(1, person);
+            try (ResultSet r = q.executeQuery()) {
+                assertTrue(r.next());
+                return r.getString(1);
+            }
+        }
+    }
+
+    /** The bytes of the copy's file and of what the engine keeps beside it. */
+    private String bytesOfTheCopy() throws IOException {
+        StringBuilder all = new StringBuilder();
+        for (String beside : List.of("", "-wal")) {
+            Path file = store.copyFile().resolveSibling(store.copyFile().getFileName() + beside);
+            if (Files.exists(file)) {
+                all.append(Files.readString(file, StandardCharsets.ISO_8859_1));
+            }
+        }
+        return all.toString();
     }
 
     private static Booking booking(String customer) {
@@ -243,8 +271,10 @@ class MirroredStoreTest {
     }
 
     @Test
-    void whatIsErasedOnTheServerIsErasedInTheCopy() {
+    void whatIsErasedOnTheServerIsErasedInTheCopy() throws Exception {
         filled();
+        String secret = secretOf("ada");
+        assertTrue(bytesOfTheCopy().contains(secret), "it is there before");
         try (JobStore copy = SqliteJobStore.open(store.copyFile())) {
             String key = copy.privateNames().stream().filter(n -> n.name().equals("Harbour Ice")).findFirst().orElseThrow()
                     .key();
@@ -254,6 +284,7 @@ class MirroredStoreTest {
             assertTrue(copy.privateNames().stream().noneMatch(n -> n.name().equals("Harbour Ice")));
             assertFalse(copy.persons().containsKey("ada"));
             assertEquals(Set.of("ada", key), copy.erasures().keySet());
+            assertFalse(bytesOfTheCopy().contains(secret), "the key of who was erased stands in no byte of the copy");
             assertFalse(copy.register(RegisterQuery.first(9)).rows().toString().contains("Harbour Ice"));
             assertTrue(copy.audit().passed());
         }
