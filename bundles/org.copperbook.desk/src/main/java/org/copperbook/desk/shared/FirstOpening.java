@@ -1,6 +1,7 @@
 package org.copperbook.desk.shared;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.copperbook.desk.shell.DeskArguments;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.shell.SessionOpening;
@@ -11,7 +12,10 @@ import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 
-/** Opens the store that the preferences name, and leaves nobody standing before a server that is not there. */
+/**
+ * Opens the store that the preferences name, and leaves nobody standing before a server that is not there, or before a
+ * backup that cannot be restored.
+ */
 public final class FirstOpening {
 
     /** What somebody wants to do about a server that could not be opened. */
@@ -23,15 +27,21 @@ public final class FirstOpening {
     }
 
     private final Question question;
+    private final Consumer<String> notice;
 
-    /** An opening that asks in a dialog. */
+    /** An opening that asks and tells in a dialog. */
     public FirstOpening() {
-        this(FirstOpening::dialog);
+        this(FirstOpening::dialog, text -> MessageDialog.openWarning(null, DeskWords.text("restore.title"), text));
     }
 
-    /** An opening that asks in another way. */
-    public FirstOpening(Question question) {
+    /**
+     * An opening that asks and tells in another way.
+     *
+     * @param notice is told why a backup was not restored
+     */
+    public FirstOpening(Question question, Consumer<String> notice) {
         this.question = question;
+        this.notice = notice;
     }
 
     /**
@@ -43,7 +53,7 @@ public final class FirstOpening {
     public Optional<DeskSession> open(DeskArguments arguments) {
         Optional<ServerConnection> server = SessionOpening.server(arguments);
         if (server.isEmpty()) {
-            return Optional.of(SessionOpening.open(arguments));
+            return Optional.of(file(arguments));
         }
         while (true) {
             String problem;
@@ -55,7 +65,7 @@ public final class FirstOpening {
             }
             switch (question.ask(server.get(), problem)) {
                 case USE_FILE -> {
-                    return Optional.of(SessionOpening.open(arguments));
+                    return Optional.of(file(arguments));
                 }
                 case END -> {
                     return Optional.empty();
@@ -64,6 +74,16 @@ public final class FirstOpening {
                 }
             }
         }
+    }
+
+    private DeskSession file(DeskArguments arguments) {
+        try {
+            SessionOpening.restoreWhatWasAskedFor(arguments);
+        } catch (StoreException e) {
+            ILog.of(FirstOpening.class).warn("a backup was not restored", e);
+            notice.accept(DeskWords.text("restore.refused", e.getMessage()));
+        }
+        return SessionOpening.open(arguments);
     }
 
     private static Answer dialog(ServerConnection at, String problem) {

@@ -57,17 +57,27 @@ public final class SessionOpening {
     }
 
     /**
+     * Puts a backup in the store's place, if that was asked for.
+     *
+     * @throws org.copperbook.store.StoreException when it could not be done; the store is then as it was
+     */
+    public static void restoreWhatWasAskedFor(DeskArguments arguments) {
+        new RestoreRequest(file(arguments)).carryOut(Clock.systemUTC());
+    }
+
+    private static Path file(DeskArguments arguments) {
+        UserFolders folders = UserFolders.current();
+        return arguments.store().orElseGet(() -> arguments.demo().isPresent() ? folders.demoStore() : folders.store());
+    }
+
+    /**
      * Opens the store in a file and begins the session.
      *
-     * @throws org.copperbook.store.StoreException when the store cannot be opened, or a backup that was to take its
-     *         place could not; the store is then as it was
+     * @throws org.copperbook.store.StoreException when the store cannot be opened
      */
     public static DeskSession open(DeskArguments arguments) {
-        UserFolders folders = UserFolders.current();
         boolean demo = arguments.demo().isPresent();
-        Path file = arguments.store().orElse(demo ? folders.demoStore() : folders.store());
-        new RestoreRequest(file).carryOut(Clock.systemUTC());
-        JobStore store = SqliteJobStore.open(file);
+        JobStore store = SqliteJobStore.open(file(arguments));
         try {
             if (demo) {
                 fill(store, arguments.demo().get());

@@ -103,7 +103,7 @@ class SharedStoreTest {
         FirstOpening opening = new FirstOpening((where, problem) -> {
             told.add(problem);
             return answers.pop();
-        });
+        }, told::add);
         try (DeskSession session = opening.open(DeskArguments.NONE).orElseThrow()) {
             assertEquals(Optional.empty(), session.server());
             assertEquals(UserFolders.current().store(), session.store().file());
@@ -111,7 +111,7 @@ class SharedStoreTest {
         assertEquals(2, told.size(), "it was tried again");
         assertTrue(told.get(1).contains(at.place()) && told.get(1).contains("try again"), told.get(1));
         assertEquals(Optional.of(at), SharedPreference.chosen(), "the next start tries the server again");
-        assertEquals(Optional.empty(), new FirstOpening((where, problem) -> Answer.END).open(DeskArguments.NONE));
+        assertEquals(Optional.empty(), new FirstOpening((where, problem) -> Answer.END, told::add).open(DeskArguments.NONE));
     }
 
     private void enter(ServerConnection at) {
