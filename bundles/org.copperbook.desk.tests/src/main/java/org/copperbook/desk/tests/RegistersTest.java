@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.copperbook.desk.command.WorkbookFolder;
+import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
@@ -25,6 +26,9 @@ import org.copperbook.store.Saved;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
@@ -234,6 +238,51 @@ class RegistersTest {
         assertEquals(new BigDecimal("51.5"), kept.perHour("Turner", LocalDate.of(2026, 1, 1)).orElseThrow());
         assertTrue(kept.perHour("turner", LocalDate.of(2025, 12, 31)).isEmpty());
         desktop.until("the shop is read anew", () -> desktop.session().shop().rates().equals(kept));
+    }
+
+    @Test
+    void ratesAreFilteredAsSomebodyTypesAndWhatIsTypedMeanwhileStaysInSight() {
+        tab(2);
+        LabourRates rates = part(PartKind.LABOUR_RATES, LabourRates.class);
+        String trade = rates.rates().get(1).trade();
+        long of = rates.rates().stream().filter(r -> (r.trade() + " " + r.note()).contains(trade)).count();
+        ((Text) desktop.field("rates.filter")).setText(trade.toUpperCase());
+        RecordGrid grid = desktop.grid("/rates");
+        assertEquals(of, grid.model().filled());
+        assertTrue(of < rates.rates().size(), "another trade is hidden");
+        desktop.type("/rates", (int) of, 0, "sieve maker");
+        assertEquals("sieve maker", grid.model().text((int) of, 0), "a new row is not hidden by the filter");
+        ((Text) desktop.field("rates.filter")).setText("");
+        assertEquals(rates.rates().size() + 1, grid.model().filled());
+    }
+
+    @Test
+    void everyListIsCopiedWithItsHeadings() {
+        tab(2);
+        LabourRates rates = part(PartKind.LABOUR_RATES, LabourRates.class);
+        desktop.press("rates.copy");
+        desktop.until("the clipboard has the rates", () -> copied().startsWith("Trade\tPrice of an hour\tFrom\tNote\n"));
+        assertEquals(rates.rates().size() + 1, copied().split("\n").length);
+        assertTrue(copied().contains("\n" + rates.rates().get(0).trade() + "\t"), copied());
+        tab(3);
+        Event keys = new Event();
+        keys.keyCode = 'c';
+        keys.stateMask = SWT.MOD1 | SWT.SHIFT;
+        desktop.field("/trades").notifyListeners(SWT.KeyDown, keys);
+        desktop.until("the clipboard has the capacities", () -> copied().startsWith("Trade\tHours a week\n"));
+        tab(0);
+        desktop.press("instruments.copy");
+        desktop.until("the clipboard has the instruments", () -> copied().contains("\n"
+                + ((Instruments) before.part()).instruments().get(0).id() + "\t"));
+    }
+
+    private static String copied() {
+        Clipboard clipboard = new Clipboard(Display.getCurrent());
+        try {
+            return String.valueOf(clipboard.getContents(TextTransfer.getInstance()));
+        } finally {
+            clipboard.dispose();
+        }
     }
 
     @Test

@@ -1,8 +1,19 @@
 package org.copperbook.desk.grid;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.copperbook.sheets.page.CellText;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.HTMLTransfer;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
 
 /**
  * Cells on their way to the clipboard. What a spreadsheet would take for a formula goes there as text.
@@ -10,6 +21,30 @@ import org.copperbook.sheets.page.CellText;
  * @param rows rows of texts
  */
 public record CopiedBlock(List<List<String>> rows) {
+
+    /** A table as it is shown, headings first. */
+    public static CopiedBlock of(Table table) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(Arrays.stream(table.getColumns()).map(TableColumn::getText).toList());
+        for (TableItem item : table.getItems()) {
+            rows.add(IntStream.range(0, table.getColumnCount()).mapToObj(item::getText).toList());
+        }
+        return new CopiedBlock(rows);
+    }
+
+    /** Puts it on the clipboard in every form that programs may ask for. */
+    public void toClipboard(Display display) {
+        if (text().isEmpty()) {
+            return;
+        }
+        Clipboard clipboard = new Clipboard(display);
+        try {
+            clipboard.setContents(new Object[] {text(), html(), csv()}, new Transfer[] {TextTransfer.getInstance(),
+                    HTMLTransfer.getInstance(), CsvTransfer.getInstance()});
+        } finally {
+            clipboard.dispose();
+        }
+    }
 
     /** Text with tabs, as spreadsheets take it. */
     public String text() {

@@ -3,7 +3,6 @@ package org.copperbook.desk.grid;
 import org.copperbook.desk.text.DeskWords;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.HTMLTransfer;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Event;
@@ -71,7 +70,13 @@ final class GridKeys {
     private boolean withControl(Event e, boolean shift) {
         switch (e.keyCode) {
             case 'd' -> fillDown();
-            case 'c' -> copy();
+            case 'c' -> {
+                if (shift) {
+                    grid.model().copyAll().toClipboard(table.getDisplay());
+                } else {
+                    copy();
+                }
+            }
             case 'x' -> {
                 copy();
                 clear();
@@ -148,17 +153,7 @@ final class GridKeys {
 
     private void copy() {
         GridCursor at = grid.cursor();
-        CopiedBlock block = grid.model().copy(at.top(), at.bottom(), at.left(), at.right());
-        if (block.text().isEmpty()) {
-            return;
-        }
-        Clipboard clipboard = new Clipboard(table.getDisplay());
-        try {
-            clipboard.setContents(new Object[] {block.text(), block.html(), block.csv()}, new Transfer[] {
-                    TextTransfer.getInstance(), HTMLTransfer.getInstance(), CsvTransfer.getInstance()});
-        } finally {
-            clipboard.dispose();
-        }
+        grid.model().copy(at.top(), at.bottom(), at.left(), at.right()).toClipboard(table.getDisplay());
     }
 
     private void paste() {

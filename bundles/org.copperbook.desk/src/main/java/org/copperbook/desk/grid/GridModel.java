@@ -239,6 +239,14 @@ public final class GridModel {
         return new CopiedBlock(rows);
     }
 
+    /** All rows shown, headings first. */
+    public CopiedBlock copyAll() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(columns.stream().map(GridColumn::title).toList());
+        rows.addAll(copy(0, filled() - 1, 0, columns.size() - 1).rows());
+        return new CopiedBlock(rows);
+    }
+
     /** Adds a row before a row shown. */
     public void addRow(int before) {
         if (grows()) {

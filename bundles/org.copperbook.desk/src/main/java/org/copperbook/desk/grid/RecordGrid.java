@@ -41,7 +41,7 @@ import org.eclipse.swt.widgets.TableItem;
 
 /**
  * A grid over a list of a part, made for the keyboard: arrows and Tab move, typing or F2 edits, Enter commits and moves
- * down, Esc restores, Ctrl+D fills down, Ctrl+C and Ctrl+V exchange blocks with a spreadsheet, Insert and Ctrl+Delete
+ * down, Esc restores, Ctrl+D fills down, Ctrl+C and Ctrl+V exchange blocks with a spreadsheet, Ctrl+Shift+C copies all with its headings, Insert and Ctrl+Delete
  * add and remove rows, Alt+Down offers a choice. The last column says what is judged in the row, or what is wrong.
  */
 public final class RecordGrid {

@@ -91,6 +91,16 @@ class GridTest {
     }
 
     @Test
+    void allThatIsShownIsCopiedWithItsHeadingsAndWithoutTheEmptyRowAtTheEnd() {
+        grid.paste(0, 0, PastedBlock.parse("a\tb\tgood\nc\td\tworn"));
+        grid.where(row -> row.path("area").asText().equals("c"));
+        List<List<String>> rows = grid.copyAll().rows();
+        assertEquals(2, rows.size());
+        assertEquals(grid.columns().stream().map(GridColumn::title).toList(), rows.get(0));
+        assertEquals(List.of("c", "d", "worn"), rows.get(1).subList(0, 3));
+    }
+
+    @Test
     void fillDownCopiesTheFirstRowOfTheBlock() {
         grid.paste(0, 0, PastedBlock.parse("mechanical\tshaft\tgood\nx\tfan\t\ny\tfits\t"));
         grid.fillDown(0, 2, 0, 0);

@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.editor.JobInput;
+import org.copperbook.desk.form.PushButton;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
@@ -108,11 +109,7 @@ public final class HereBefore {
     }
 
     private Button button(String key, Consumer<RegisterRow> does) {
-        Button b = Look.of(area).as(Look.Role.TEXT, new Button(actions, SWT.PUSH));
-        b.setText(words.text(key));
-        b.setData(Desk.ID, key);
-        b.addListener(SWT.Selection, e -> chosen().ifPresent(does));
-        return b;
+        return PushButton.in(actions, words, key, () -> chosen().ifPresent(does));
     }
 
     /** Looks again when what the job says has changed. */

@@ -7,11 +7,9 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.RejectedExecutionException;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.JobInput;
+import org.copperbook.desk.form.PushButton;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
@@ -23,6 +21,7 @@ import org.copperbook.jobs.report.BoardStep;
 import org.copperbook.jobs.report.Workload;
 import org.copperbook.jobs.shop.Capacities;
 import org.copperbook.office.AfterChanges;
+import org.copperbook.office.Behind;
 import org.copperbook.office.Quotes;
 import org.copperbook.office.SinglePageEditor;
 import org.copperbook.store.BoardRow;
@@ -34,7 +33,6 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.CTabItem;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -52,14 +50,10 @@ public final class BoardEditor extends SinglePageEditor {
     private static final PartKey CAPACITIES = PartKey.of(PartKind.CAPACITIES);
 
     private final Words words = Words.of(Quotes.class);
-    private final ExecutorService background = Executors.newSingleThreadExecutor(r -> {
-        Thread t = new Thread(r, "copperbook-board");
-        t.setDaemon(true);
-        return t;
-    });
     private DeskSession session;
     private JobStore.Listening listening;
     private Composite box;
+    private Behind behind;
     private CTabFolder tabs;
     private Label said;
     private Table last;
@@ -75,6 +69,10 @@ public final class BoardEditor extends SinglePageEditor {
         Look look = Look.of(display);
         box = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(box);
+        behind = new Behind("copperbook-board", box, e -> {
+            load.say(e.getMessage());
+            told(Optional.of(e));
+        });
         Composite top = new Composite(box, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).extendedMargins(6, 6, 4, 0).spacing(8, 0).applyTo(top);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
@@ -82,17 +80,14 @@ public final class BoardEditor extends SinglePageEditor {
         said.setData(Desk.ID, "board.said");
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(look.chars(NARROW), SWT.DEFAULT)
                 .applyTo(said);
-        Button waits = look.as(Look.Role.TEXT, new Button(top, SWT.PUSH));
-        waits.setText(words.text("board.setWaiting"));
-        waits.setData(Desk.ID, "board.setWaiting");
-        waits.addListener(SWT.Selection, e -> askWaiting());
+        PushButton.in(top, words, "board.setWaiting", this::askWaiting);
         tabs = look.as(Look.Role.TEXT, new CTabFolder(box, SWT.TOP | SWT.FLAT));
         tabs.setData(Desk.ID, "board.tabs");
         GridDataFactory.fillDefaults().grab(true, true).applyTo(tabs);
         tabs.setTabHeight(look.rowHeight());
-        columns = new ColumnsPane(tabs, words, session.store(), background, this::open, this::told);
+        columns = new ColumnsPane(tabs, words, session.store(), behind.thread(), this::open, this::told);
         columns.tables().forEach(this::follow);
-        list = new ListPane(tabs, words, session.store(), background, this::open, this::told);
+        list = new ListPane(tabs, words, session.store(), behind.thread(), this::open, this::told);
         follow(list.table());
         load = new WorkloadPane(tabs, words, this::keep);
         tab("board.board", columns.control());
@@ -127,7 +122,9 @@ public final class BoardEditor extends SinglePageEditor {
         if (listening != null) {
             listening.close();
         }
-        background.shutdownNow();
+        if (behind != null) {
+            behind.close();
+        }
         super.dispose();
     }
 
@@ -139,16 +136,12 @@ public final class BoardEditor extends SinglePageEditor {
             return;
         }
         LocalDate today = LocalDate.now();
-        inBackground(() -> {
+        behind.run(() -> {
             JobStore store = session.store();
             Read read = new Read(store.boardCounts(), BoardTotals.late(store, today), BoardTotals.waiting(store, today),
                     BoardTotals.undated(store, today), Workload.of(store.workAhead(), capacities(), today,
                             WorkloadPane.WEEKS));
-            box.getDisplay().asyncExec(() -> {
-                if (!box.isDisposed()) {
-                    show(read, today);
-                }
-            });
+            behind.later(() -> show(read, today));
         });
     }
 
@@ -209,7 +202,7 @@ public final class BoardEditor extends SinglePageEditor {
     }
 
     private void keepWaiting(BoardRow row, WaitingAnswer answer, String who) {
-        inBackground(() -> {
+        behind.run(() -> {
             JobStore store = session.store();
             Optional<Saved> was = store.current(row.job().jobId(), STANDING);
             Standing before = was.map(s -> (Standing) s.part()).orElseGet(() -> new Standing(Standing.SCHEMA, null, null, null));
@@ -240,35 +233,11 @@ public final class BoardEditor extends SinglePageEditor {
             load.say(words.text("load.whoFirst"));
             return;
         }
-        inBackground(() -> {
+        behind.run(() -> {
             int revision = session.store().current(JobStore.SHOP, CAPACITIES).map(Saved::number).orElse(0);
             session.store().saveShopPart(CAPACITIES, capacities().with(trade, hours), revision, who.get(), "");
-            box.getDisplay().asyncExec(() -> {
-                if (!box.isDisposed()) {
-                    load.say(words.text("load.kept", trade, hours));
-                }
-            });
+            behind.later(() -> load.say(words.text("load.kept", trade, hours)));
         });
-    }
-
-    private void inBackground(Runnable work) {
-        Display display = box.getDisplay();
-        try {
-            background.execute(() -> {
-                try {
-                    work.run();
-                } catch (RuntimeException e) {
-                    display.asyncExec(() -> {
-                        if (!box.isDisposed()) {
-                            load.say(e.getMessage());
-                            told(Optional.of(e));
-                        }
-                    });
-                }
-            });
-        } catch (RejectedExecutionException closed) {
-            ILog.of(BoardEditor.class).info("the board was closed before it was read");
-        }
     }
 
     private void tab(String key, Control control) {

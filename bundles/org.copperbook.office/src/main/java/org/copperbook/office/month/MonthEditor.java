@@ -10,6 +10,8 @@ import org.copperbook.desk.Desk;
 import org.copperbook.desk.command.WorkbookFolder;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.editor.JobInput;
+import org.copperbook.desk.form.PushButton;
+import org.copperbook.desk.grid.CopiedBlock;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
@@ -30,9 +32,6 @@ import org.copperbook.store.StoreException;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
@@ -80,7 +79,7 @@ public final class MonthEditor extends SinglePageEditor {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
         Label label = look.as(Look.Role.TEXT, new Label(top, SWT.NONE));
         label.setText(words.text("month.month"));
-        button(top, "month.before", () -> turn(-1));
+        PushButton.in(top, words, "month.before", () -> turn(-1));
         month = look.as(Look.Role.TEXT, new Text(top, SWT.BORDER));
         month.setData(Desk.ID, "month.month");
         month.setText(YearMonth.now().toString());
@@ -88,8 +87,8 @@ public final class MonthEditor extends SinglePageEditor {
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(look.chars(MONTH_CHARS), SWT.DEFAULT).applyTo(month);
         month.addListener(SWT.DefaultSelection, e -> show());
         month.addListener(SWT.KeyDown, this::turnByKey);
-        button(top, "month.after", () -> turn(1));
-        workbook = button(top, "month.workbook", this::write);
+        PushButton.in(top, words, "month.after", () -> turn(1));
+        workbook = PushButton.in(top, words, "month.workbook", this::write);
         figures = table(box, "month.figures", FIGURES);
         figureWidths = new FittedColumns(figures, new int[FIGURES.length]);
         figures.addListener(SWT.Selection, e -> showJobs());
@@ -106,14 +105,6 @@ public final class MonthEditor extends SinglePageEditor {
         show();
     }
 
-    private Button button(Composite box, String key, Runnable does) {
-        Button b = Look.of(box).as(Look.Role.TEXT, new Button(box, SWT.PUSH));
-        b.setText(words.text(key));
-        b.setData(Desk.ID, key);
-        b.addListener(SWT.Selection, e -> does.run());
-        return b;
-    }
-
     private Table table(Composite box, String id, String[] heads) {
         Table t = Look.of(box).as(Look.Role.TEXT, new Table(box, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE));
         t.setData(Desk.ID, id);
@@ -127,7 +118,7 @@ public final class MonthEditor extends SinglePageEditor {
         GridDataFactory.fillDefaults().grab(true, true).hint(Look.of(box).chars(NARROW), SWT.DEFAULT).applyTo(t);
         t.addListener(SWT.KeyDown, e -> {
             if (e.keyCode == 'c' && (e.stateMask & SWT.MOD1) != 0) {
-                copy(t, heads);
+                copy(t);
                 e.doit = false;
             }
         });
@@ -231,22 +222,8 @@ public final class MonthEditor extends SinglePageEditor {
         }
     }
 
-    private void copy(Table t, String[] heads) {
-        StringBuilder text = new StringBuilder();
-        for (String head : heads) {
-            text.append(text.isEmpty() ? "" : "\t").append(words.text(head));
-        }
-        for (TableItem item : t.getItems()) {
-            for (int i = 0; i < heads.length; i++) {
-                text.append(i == 0 ? "\n" : "\t").append(item.getText(i).replaceAll("[\\t\\r\\n]+", " "));
-            }
-        }
-        Clipboard clipboard = new Clipboard(t.getDisplay());
-        try {
-            clipboard.setContents(new Object[] {text.toString()}, new Transfer[] {TextTransfer.getInstance()});
-        } finally {
-            clipboard.dispose();
-        }
+    private void copy(Table t) {
+        CopiedBlock.of(t).toClipboard(t.getDisplay());
         say(words.text("month.copied"));
     }
 

@@ -1,6 +1,6 @@
 package org.copperbook.office.registers;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -21,46 +21,37 @@ import org.copperbook.sheets.registers.RegisterShape;
 import org.eclipse.swt.widgets.Composite;
 
 /** How many hours a week each trade can work, and the weeks that differ. */
-final class CapacitiesPane extends FormPane {
+final class CapacitiesPane extends TradesPane<Capacities> {
 
     private static final PartKey KEY = PartKey.of(PartKind.CAPACITIES);
     /** Hours a week of a trade; more is a slip of the pen. */
     private static final BigDecimal MOST = BigDecimal.valueOf(100_000);
 
     CapacitiesPane(Composite parent, ShopEditing editing, DeskSession session, Words words) {
-        super(parent, editing, session, words, "capacities", KEY, none());
-    }
-
-    private static Capacities none() {
-        return new Capacities(Capacities.SCHEMA, List.of(), Map.of());
+        super(parent, editing, session, words, "capacities", KEY,
+                new Capacities(Capacities.SCHEMA, List.of(), Map.of()), "trades");
     }
 
     @Override
     void build(Form here) {
-        here.grid("capacities.usual", "/trades", columns -> columns
+        grid(here, "capacities.usual", "/trades", columns -> columns
                 .mark("/trade", "rates.trade")
-                .decimal("/hoursPerWeek", "capacities.hours"))
-                .newRow(() -> session().json().mapper().createObjectNode());
-        here.grid("capacities.weeks", "/weeks", columns -> columns
+                .decimal("/hoursPerWeek", "capacities.hours"), this::emptyRow);
+        grid(here, "capacities.weeks", "/weeks", columns -> columns
                 .date("/week", "capacities.week")
                 .mark("/trade", "capacities.trade")
                 .decimal("/hours", "capacities.weekHours")
-                .text("/note", "rates.note"))
-                .newRow(() -> session().json().mapper().createObjectNode());
-    }
-
-    private Capacities capacities() {
-        return editing().document().part(KEY, Capacities.class).orElse(none());
+                .text("/note", "rates.note"), this::emptyRow);
     }
 
     @Override
     Optional<String> problem() {
-        for (Capacities.OfTrade t : capacities().trades()) {
+        for (Capacities.OfTrade t : now().trades()) {
             if (t.trade() == null || t.trade().isBlank() || outside(t.hoursPerWeek())) {
                 return Optional.of(words().text("capacities.half"));
             }
         }
-        for (Capacities.Week w : capacities().weeks()) {
+        for (Capacities.Week w : now().weeks()) {
             if (w.week() == null || outside(w.hours())) {
                 return Optional.of(words().text("capacities.weekHalf"));
             }
@@ -75,7 +66,7 @@ final class CapacitiesPane extends FormPane {
     @Override
     RegisterShape shape() {
         return new RegisterShape(title(), List.of(
-                RegisterField.text("trade", words().text("rates.trade"), words().text("rates.tradeTitles")).needed(),
+                tradeField(),
                 RegisterField.number("hours", words().text("capacities.hours"), words().text("capacities.hoursTitles"),
                         BigDecimal.ZERO, MOST).needed()), List.of("trade"));
     }
@@ -83,7 +74,7 @@ final class CapacitiesPane extends FormPane {
     @Override
     List<Map<String, Object>> rows() {
         List<Map<String, Object>> rows = new ArrayList<>();
-        for (Capacities.OfTrade t : capacities().trades()) {
+        for (Capacities.OfTrade t : now().trades()) {
             Map<String, Object> row = new LinkedHashMap<>();
             row.put("trade", t.trade());
             row.put("hours", t.hoursPerWeek());
@@ -93,12 +84,12 @@ final class CapacitiesPane extends FormPane {
     }
 
     @Override
-    ObjectNode with(ObjectNode tree, List<RegisterRow> rows) {
-        ArrayNode list = tree.withArray("trades");
-        for (RegisterRow r : rows) {
-            row(list, o -> o.path("trade").asText("").strip().equalsIgnoreCase(r.text("trade").orElseThrow()))
-                    .put("trade", r.text("trade").orElseThrow()).put("hoursPerWeek", r.number("hours").orElseThrow());
-        }
-        return tree;
+    boolean same(JsonNode one, RegisterRow row) {
+        return true;
+    }
+
+    @Override
+    void put(ObjectNode one, RegisterRow row) {
+        one.put("hoursPerWeek", row.number("hours").orElseThrow());
     }
 }

@@ -1,28 +1,23 @@
 package org.copperbook.office.registers;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.grid.CopiedBlock;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Rows;
-import org.copperbook.sheets.cards.HeaderGuess;
-import org.copperbook.sheets.page.CellText;
 import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
-import org.eclipse.swt.widgets.Text;
 
 /** A list of entries that is filtered as somebody types, of which one is chosen; Ctrl+C copies it. Virtual: thousands are no burden. */
 final class ChosenList {
@@ -40,13 +35,12 @@ final class ChosenList {
      */
     record Entry(String key, List<String> cells, String search, boolean warning) {
 
-        boolean has(List<String> folded) {
-            String all = HeaderGuess.folded(String.join(" ", cells) + " " + search);
-            return folded.stream().allMatch(all::contains);
+        String all() {
+            return String.join(" ", cells) + " " + search;
         }
     }
 
-    private final Text filter;
+    private final FilterField filter;
     private final Table table;
     private final FittedColumns widths;
     private final String[] heads;
@@ -66,22 +60,7 @@ final class ChosenList {
         this.heads = heads.clone();
         this.chosen = chosen;
         Look look = Look.of(parent);
-        // A line of its own, so that at bench size it can be as high as a glove needs.
-        Composite line = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().applyTo(line);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
-        filter = look.as(Look.Role.TEXT, new Text(line, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL));
-        filter.setMessage(words.text("registers.filter"));
-        filter.setData(Desk.ID, id + ".filter");
-        SpokenName.give(filter, words.text("registers.filter"));
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
-        filter.addListener(SWT.Modify, e -> refilter());
-        filter.addListener(SWT.KeyDown, e -> {
-            if (e.keyCode == SWT.ARROW_DOWN) {
-                focus();
-                e.doit = false;
-            }
-        });
+        filter = new FilterField(parent, words, id + ".filter", this::refilter, this::focus);
         table = look.as(Look.Role.TEXT, new Table(parent, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE | SWT.VIRTUAL));
         table.setHeaderVisible(true);
         table.setData(Desk.ID, id + ".list");
@@ -96,7 +75,7 @@ final class ChosenList {
         table.addListener(SWT.Selection, e -> choose(table.getSelectionIndex()));
         table.addListener(SWT.KeyDown, e -> {
             if (e.keyCode == 'c' && (e.stateMask & SWT.MOD1) != 0) {
-                copy();
+                block().toClipboard(table.getDisplay());
                 e.doit = false;
             }
         });
@@ -110,8 +89,8 @@ final class ChosenList {
 
     /** Chooses an entry, whatever is filtered. */
     void choose(String wanted) {
-        if (shown.stream().noneMatch(e -> e.key().equals(wanted)) && !filter.getText().isEmpty()) {
-            filter.setText("");
+        if (shown.stream().noneMatch(e -> e.key().equals(wanted)) ) {
+            filter.empty();
         }
         for (int i = 0; i < shown.size(); i++) {
             if (shown.get(i).key().equals(wanted)) {
@@ -139,10 +118,10 @@ final class ChosenList {
     }
 
     private void refilter() {
-        List<String> wanted = List.of(HeaderGuess.folded(filter.getText()).split(" "));
+        FilterField.Wanted wanted = filter.wanted();
         List<Entry> next = new ArrayList<>();
         for (Entry e : all) {
-            if (e.has(wanted)) {
+            if (wanted.in(e.all())) {
                 next.add(e);
             }
         }
@@ -178,20 +157,11 @@ final class ChosenList {
         }
     }
 
-    private void copy() {
-        StringBuilder text = new StringBuilder();
-        for (String head : heads) {
-            text.append(text.isEmpty() ? "" : "\t").append(words.text(head));
-        }
-        for (Entry e : shown) {
-            text.append('\n').append(String.join("\t", e.cells().stream()
-                    .map(c -> CellText.neutral(c.replaceAll("[\\t\\r\\n]+", " "))).toList()));
-        }
-        Clipboard clipboard = new Clipboard(table.getDisplay());
-        try {
-            clipboard.setContents(new Object[] {text.toString()}, new Transfer[] {TextTransfer.getInstance()});
-        } finally {
-            clipboard.dispose();
-        }
+    /** What is shown, headings first. */
+    CopiedBlock block() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(Arrays.stream(heads).map(words::text).toList());
+        shown.forEach(e -> rows.add(e.cells()));
+        return new CopiedBlock(rows);
     }
 }

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.editor.ShopEditing;
 import org.copperbook.desk.form.Form;
+import org.copperbook.desk.grid.CopiedBlock;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.PartKey;
@@ -301,6 +302,11 @@ final class CustomersPane extends RegisterPane {
     @Override
     RegisterShape shape() {
         return table.shape();
+    }
+
+    @Override
+    CopiedBlock block() {
+        return list.block();
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.util.concurrent.CancellationException;
 import java.util.function.BiPredicate;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.DeskJob;
+import org.copperbook.desk.form.PushButton;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.FittedColumns;

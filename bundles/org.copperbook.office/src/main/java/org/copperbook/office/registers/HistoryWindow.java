@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.function.Consumer;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.DeskJob;
+import org.copperbook.desk.form.PushButton;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;

@@ -147,7 +147,7 @@ final class InstrumentRows {
         Set<String> begun = new HashSet<>();
         for (RegisterRow r : rows) {
             String id = r.text("id").orElseThrow().strip();
-            ObjectNode one = FormPane.row(list, o -> o.path("id").asText("").strip().equalsIgnoreCase(id));
+            ObjectNode one = RegisterPane.row(list, o -> o.path("id").asText("").strip().equalsIgnoreCase(id));
             if (!one.has("id")) {
                 one.put("id", id);
             }
@@ -185,7 +185,7 @@ final class InstrumentRows {
         }
         String number = r.text("certificate").orElse("");
         String date = r.date("calibrated").map(LocalDate::toString).orElse("");
-        ObjectNode kept = FormPane.row(one.withArray("certificates"), c -> c.path("number").asText("").equals(number)
+        ObjectNode kept = RegisterPane.row(one.withArray("certificates"), c -> c.path("number").asText("").equals(number)
                 && c.path("date").asText("").equals(date));
         r.text("certificate").ifPresent(t -> kept.put("number", t));
         r.date("calibrated").ifPresent(d -> kept.put("date", d.toString()));

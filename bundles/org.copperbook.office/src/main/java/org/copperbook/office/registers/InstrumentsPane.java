@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.copperbook.desk.editor.ShopEditing;
 import org.copperbook.desk.entry.FieldUnit;
 import org.copperbook.desk.form.Form;
+import org.copperbook.desk.grid.CopiedBlock;
 import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.Words;
@@ -207,6 +208,11 @@ final class InstrumentsPane extends RegisterPane {
     @Override
     RegisterShape shape() {
         return table.shape();
+    }
+
+    @Override
+    CopiedBlock block() {
+        return list.block();
     }
 
     @Override

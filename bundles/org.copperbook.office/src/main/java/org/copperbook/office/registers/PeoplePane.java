@@ -1,6 +1,7 @@
 package org.copperbook.office.registers;
 
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.form.PushButton;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Reach;
@@ -29,10 +30,7 @@ final class PeoplePane {
         Label about = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
         about.setText(words.text("registers.peopleAbout"));
         GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(about);
-        open = look.as(Look.Role.TEXT, new Button(box, SWT.PUSH));
-        open.setText(words.text("registers.peopleOpen"));
-        open.setData(Desk.ID, "registers.people");
-        open.addListener(SWT.Selection, e -> {
+        open = PushButton.in(box, "registers.people", words.text("registers.peopleOpen"), () -> {
             try {
                 handlers.executeCommand(COMMAND, null);
             } catch (CommandException x) {

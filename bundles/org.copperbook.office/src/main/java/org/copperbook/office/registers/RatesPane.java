@@ -1,6 +1,6 @@
 package org.copperbook.office.registers;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -22,35 +22,30 @@ import org.copperbook.sheets.registers.RegisterShape;
 import org.eclipse.swt.widgets.Composite;
 
 /** What an hour of each trade costs before mark-up, with the day from which it counts. */
-final class RatesPane extends FormPane {
+final class RatesPane extends TradesPane<LabourRates> {
 
     private static final PartKey KEY = PartKey.of(PartKind.LABOUR_RATES);
 
     RatesPane(Composite parent, ShopEditing editing, DeskSession session, Words words) {
-        super(parent, editing, session, words, "rates", KEY, LabourRates.none());
+        super(parent, editing, session, words, "rates", KEY, LabourRates.none(), "rates");
     }
 
     @Override
     void build(Form here) {
-        here.grid("rates.grid", "/rates", columns -> columns
+        grid(here, "rates.grid", "/rates", columns -> columns
                 .mark("/trade", "rates.trade")
                 .price("/perHour", "rates.perHour")
                 .date("/validFrom", "rates.validFrom")
-                .text("/note", "rates.note"))
-                .newRow(() -> session().json().mapper().createObjectNode().put("validFrom", LocalDate.now().toString()));
+                .text("/note", "rates.note"), () -> emptyRow().put("validFrom", LocalDate.now().toString()));
         here.section("rates.today").computed("rates.now", "rates.now", this::today);
-    }
-
-    private LabourRates rates() {
-        return editing().document().part(KEY, LabourRates.class).orElse(LabourRates.none());
     }
 
     /** What counts today, trade by trade. */
     private String today() {
         Map<String, String> now = new LinkedHashMap<>();
-        for (LabourRates.Rate r : rates().rates()) {
+        for (LabourRates.Rate r : now().rates()) {
             if (r.trade() != null && !r.trade().isBlank()) {
-                rates().perHour(r.trade(), LocalDate.now()).ifPresent(p -> now.put(r.trade().strip(), words().text(
+                now().perHour(r.trade(), LocalDate.now()).ifPresent(p -> now.put(r.trade().strip(), words().text(
                         "rates.one", r.trade().strip(), p.toPlainString(), session().shop().workshop().currency())));
             }
         }
@@ -59,7 +54,7 @@ final class RatesPane extends FormPane {
 
     @Override
     Optional<String> problem() {
-        for (LabourRates.Rate r : rates().rates()) {
+        for (LabourRates.Rate r : now().rates()) {
             boolean trade = r.trade() != null && !r.trade().isBlank();
             if (trade && r.perHour() != null && r.perHour().signum() < 0) {
                 return Optional.of(words().text("rates.negative", r.trade()));
@@ -74,7 +69,7 @@ final class RatesPane extends FormPane {
     @Override
     RegisterShape shape() {
         return new RegisterShape(title(), List.of(
-                RegisterField.text("trade", words().text("rates.trade"), words().text("rates.tradeTitles")).needed(),
+                tradeField(),
                 RegisterField.number("perHour", words().text("rates.perHour"), words().text("rates.perHourTitles"),
                         BigDecimal.ZERO, null).needed(),
                 RegisterField.date("validFrom", words().text("rates.validFrom"), words().text("rates.validFromTitles")),
@@ -85,7 +80,7 @@ final class RatesPane extends FormPane {
     @Override
     List<Map<String, Object>> rows() {
         List<Map<String, Object>> rows = new ArrayList<>();
-        for (LabourRates.Rate r : rates().rates()) {
+        for (LabourRates.Rate r : now().rates()) {
             Map<String, Object> row = new LinkedHashMap<>();
             row.put("trade", r.trade());
             row.put("perHour", r.perHour());
@@ -98,18 +93,20 @@ final class RatesPane extends FormPane {
 
     /** A rate of a trade from a day takes the place of the one from that day. */
     @Override
-    ObjectNode with(ObjectNode tree, List<RegisterRow> rows) {
-        ArrayNode list = tree.withArray("rates");
-        for (RegisterRow r : rows) {
-            String from = r.date("validFrom").map(LocalDate::toString).orElse("");
-            ObjectNode one = row(list, o -> o.path("trade").asText("").strip().equalsIgnoreCase(r.text("trade").orElseThrow())
-                    && o.path("validFrom").asText("").equals(from));
-            one.put("trade", r.text("trade").orElseThrow()).put("perHour", r.number("perHour").orElseThrow());
-            if (!from.isEmpty()) {
-                one.put("validFrom", from);
-            }
-            r.text("note").ifPresent(n -> one.put("note", n));
+    boolean same(JsonNode one, RegisterRow row) {
+        return one.path("validFrom").asText("").equals(from(row));
+    }
+
+    @Override
+    void put(ObjectNode one, RegisterRow row) {
+        one.put("perHour", row.number("perHour").orElseThrow());
+        if (!from(row).isEmpty()) {
+            one.put("validFrom", from(row));
         }
-        return tree;
+        row.text("note").ifPresent(n -> one.put("note", n));
+    }
+
+    private static String from(RegisterRow row) {
+        return row.date("validFrom").map(LocalDate::toString).orElse("");
     }
 }

@@ -1,15 +1,21 @@
 package org.copperbook.office.registers;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.command.WorkbookFolder;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.editor.ShopEditing;
+import org.copperbook.desk.form.PushButton;
+import org.copperbook.desk.grid.CopiedBlock;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
@@ -59,17 +65,18 @@ abstract class RegisterPane {
 
     /** The buttons that every register has; to be called after those of its own. */
     final void commonButtons() {
+        button("copy", "registers.copy", () -> {
+            CopiedBlock block = block();
+            block.toClipboard(box.getDisplay());
+            say(words.text("registers.copied", block.rows().size() - 1));
+        });
         button("import", "registers.import", this::importTable);
         button("workbook", "registers.workbook", this::writeWorkbook);
         button("history", "registers.history", this::showHistory);
     }
 
     final Button button(String id, String textKey, Runnable does) {
-        Button b = Look.of(bar).as(Look.Role.TEXT, new Button(bar, SWT.PUSH));
-        b.setText(words.text(textKey));
-        b.setData(Desk.ID, id(id));
-        b.addListener(SWT.Selection, e -> does.run());
-        return b;
+        return PushButton.in(bar, id(id), words.text(textKey), does);
     }
 
     /** Name of a control for tests and screen readers. */
@@ -133,10 +140,23 @@ abstract class RegisterPane {
     /** Its columns in tables. */
     abstract RegisterShape shape();
 
+    /** What it shows, headings first. */
+    abstract CopiedBlock block();
+
     /** Its rows for a table. */
     abstract List<Map<String, Object>> rows();
 
     abstract void importTable();
+
+    /** The row of a list that is meant, or a new one at its end. */
+    static ObjectNode row(ArrayNode list, Predicate<JsonNode> meant) {
+        for (JsonNode row : list) {
+            if (meant.test(row)) {
+                return (ObjectNode) row;
+            }
+        }
+        return list.addObject();
+    }
 
     private void showHistory() {
         Optional<PartKey> key = key();

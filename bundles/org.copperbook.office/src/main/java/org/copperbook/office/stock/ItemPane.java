@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.form.PushButton;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Reach;
@@ -68,8 +69,8 @@ final class ItemPane {
         retired = look.as(Look.Role.TEXT, new Button(row, SWT.CHECK));
         retired.setText(words.text("stock.isRetired"));
         retired.setData(Desk.ID, "stock.isRetired");
-        button(row, look, "stock.keep", this::keepTyped);
-        button(row, look, "stock.new", () -> {
+        PushButton.in(row, "stock.keep", words.text("stock.keep"), this::keepTyped);
+        PushButton.in(row, "stock.new", words.text("stock.new"), () -> {
             show(Optional.empty());
             texts.get("stock.code").setFocus();
         });
@@ -183,12 +184,5 @@ final class ItemPane {
         SpokenName.give(c, words.text(key));
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(look.chars(FIELD_CHARS), SWT.DEFAULT)
                 .applyTo(c);
-    }
-
-    private void button(Composite parent, Look look, String key, Runnable does) {
-        Button b = look.as(Look.Role.TEXT, new Button(parent, SWT.PUSH));
-        b.setText(words.text(key));
-        b.setData(Desk.ID, key);
-        b.addListener(SWT.Selection, e -> does.run());
     }
 }

@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.entry.DecimalEntry;
 import org.copperbook.desk.entry.Typed;
+import org.copperbook.desk.form.PushButton;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Reach;
@@ -78,12 +79,9 @@ final class MovePane {
         GridLayoutFactory.fillDefaults().numColumns(BUTTONS).equalWidth(true).spacing(8, 4).applyTo(row);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
         for (StockMovement.Kind kind : StockMovement.Kind.values()) {
-            Button b = button(row, look, "stock.do." + kind.name(), words.of(Act.valueOf(kind.name())));
-            b.addListener(SWT.Selection, e -> read(kind));
-            buttons.put(kind, b);
+            buttons.put(kind, button(row, "stock.do." + kind.name(), words.of(Act.valueOf(kind.name())), () -> read(kind)));
         }
-        this.allTheSame = button(row, look, "stock.allTheSame", words.text("stock.allTheSame"));
-        this.allTheSame.addListener(SWT.Selection, e -> allTheSame.run());
+        this.allTheSame = button(row, "stock.allTheSame", words.text("stock.allTheSame"), allTheSame);
         this.allTheSame.setEnabled(false);
         said = look.as(Look.Role.TEXT, new Label(parent, SWT.WRAP));
         said.setData(Desk.ID, "stock.said");
@@ -106,10 +104,8 @@ final class MovePane {
         return t;
     }
 
-    private Button button(Composite parent, Look look, String id, String text) {
-        Button b = look.as(Look.Role.TEXT, new Button(parent, SWT.PUSH));
-        b.setData(Desk.ID, id);
-        b.setText(text);
+    private static Button button(Composite parent, String id, String text, Runnable does) {
+        Button b = PushButton.in(parent, id, text, does);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(b);
         return b;
     }

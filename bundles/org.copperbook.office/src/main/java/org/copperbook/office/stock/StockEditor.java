@@ -9,12 +9,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.RejectedExecutionException;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.command.WorkbookFolder;
 import org.copperbook.desk.editor.DeskJob;
+import org.copperbook.desk.form.PushButton;
+import org.copperbook.desk.grid.CopiedBlock;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
@@ -25,6 +24,7 @@ import org.copperbook.jobs.shop.WireStock;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockMovement;
 import org.copperbook.office.AfterChanges;
+import org.copperbook.office.Behind;
 import org.copperbook.office.Quotes;
 import org.copperbook.office.SinglePageEditor;
 import org.copperbook.office.registers.ImportWindow;
@@ -47,16 +47,11 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.custom.SashForm;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
-import org.eclipse.swt.widgets.TableItem;
 
 /**
  * What is on the shelf: the list above, below it what can be done with the item marked and what became of it. Kept up with
@@ -73,14 +68,10 @@ public final class StockEditor extends SinglePageEditor {
     private static final PartKey OLD_WIRE = PartKey.of(PartKind.WIRE_STOCK);
 
     private final StockWords words = new StockWords(Words.of(Quotes.class));
-    private final ExecutorService background = Executors.newSingleThreadExecutor(r -> {
-        Thread t = new Thread(r, "copperbook-stock");
-        t.setDaemon(true);
-        return t;
-    });
     private DeskSession session;
     private JobStore.Listening listening;
     private Composite box;
+    private Behind behind;
     private Composite old;
     private Label oldSaid;
     private StockList list;
@@ -99,6 +90,10 @@ public final class StockEditor extends SinglePageEditor {
         Look look = Look.of(display);
         box = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(6, 6).spacing(0, 4).applyTo(box);
+        behind = new Behind("copperbook-stock", box, e -> {
+            ILog.of(StockEditor.class).info("the stock could not be read or moved", e);
+            move.say(String.valueOf(e.getMessage()), false);
+        });
         old = new Composite(box, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(old);
         GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(old);
@@ -106,7 +101,7 @@ public final class StockEditor extends SinglePageEditor {
         oldSaid = look.as(Look.Role.TEXT, new Label(old, SWT.WRAP));
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(look.wrapping(), SWT.DEFAULT)
                 .applyTo(oldSaid);
-        button(old, "stock.takeOver", this::takeOver);
+        PushButton.in(old, "stock.takeOver", words.text("stock.takeOver"), this::takeOver);
         SashForm halves = new SashForm(box, SWT.VERTICAL);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(halves);
         list = new StockList(halves, words, this::chosen, this::into, this::copy);
@@ -119,10 +114,10 @@ public final class StockEditor extends SinglePageEditor {
         ledger = new LedgerPane(moving, words, this::copy);
         Composite row = new Composite(moving, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(4).spacing(8, 0).applyTo(row);
-        button(row, "stock.takeBack", this::takeBack);
-        button(row, "stock.ledgerOut", this::ledgerOut);
-        button(row, "stock.listOut", this::listOut);
-        button(row, "stock.listIn", this::listIn);
+        PushButton.in(row, "stock.takeBack", words.text("stock.takeBack"), this::takeBack);
+        PushButton.in(row, "stock.ledgerOut", words.text("stock.ledgerOut"), this::ledgerOut);
+        PushButton.in(row, "stock.listOut", words.text("stock.listOut"), this::listOut);
+        PushButton.in(row, "stock.listIn", words.text("stock.listIn"), this::listIn);
         describe = new ItemPane(tabs, words, this::keep);
         tab("stock.moving", moving);
         tab("stock.description", describe.control());
@@ -158,7 +153,9 @@ public final class StockEditor extends SinglePageEditor {
         if (listening != null) {
             listening.close();
         }
-        background.shutdownNow();
+        if (behind != null) {
+            behind.close();
+        }
         super.dispose();
     }
 
@@ -173,11 +170,11 @@ public final class StockEditor extends SinglePageEditor {
         if (box.isDisposed()) {
             return;
         }
-        inBackground(() -> {
+        behind.run(() -> {
             List<StockItem> items = session.store().stock().items().stream().map(s -> (StockItem) s.part()).toList();
             int spools = session.store().current(JobStore.SHOP, OLD_WIRE).map(s -> ((WireStock) s.part()).spools().size())
                     .orElse(0);
-            later(() -> show(new Read(items, spools)));
+            behind.later(() -> show(new Read(items, spools)));
         });
     }
 
@@ -208,7 +205,7 @@ public final class StockEditor extends SinglePageEditor {
             ledger.show(List.of(), numbers, this::nameOf);
             return;
         }
-        inBackground(() -> {
+        behind.run(() -> {
             List<StockEntry> entries = session.store().stock().ledger(code, LEDGER_ROWS);
             Map<String, String> jobs = new HashMap<>();
             for (StockEntry e : entries) {
@@ -217,7 +214,7 @@ public final class StockEditor extends SinglePageEditor {
                     jobs.put(job, session.store().load(job).number());
                 }
             }
-            later(() -> {
+            behind.later(() -> {
                 if (code.equals(shownCode)) {
                     numbers = jobs;
                     ledger.show(entries, numbers, this::nameOf);
@@ -245,10 +242,10 @@ public final class StockEditor extends SinglePageEditor {
             move.say(words.text(who.isEmpty() ? "stock.whoFirst" : "stock.noneChosen"), false);
             return;
         }
-        inBackground(() -> {
+        behind.run(() -> {
             Optional<String> job = wish.job().isEmpty() ? Optional.empty() : jobOf(wish.job());
             if (job.isEmpty() && !wish.job().isEmpty()) {
-                later(() -> move.say(words.text("stock.noJob", wish.job()), false));
+                behind.later(() -> move.say(words.text("stock.noJob", wish.job()), false));
                 return;
             }
             boolean counted = wish.kind() == StockMovement.Kind.ADJUST;
@@ -256,7 +253,7 @@ public final class StockEditor extends SinglePageEditor {
                     .orElse(BigDecimal.ZERO);
             BigDecimal quantity = counted ? wish.quantity().subtract(onHand) : wish.quantity();
             if (counted && quantity.signum() == 0) {
-                later(() -> move.say(words.text("stock.countedSame", StockWords.amount(onHand, item.get())), false));
+                behind.later(() -> move.say(words.text("stock.countedSame", StockWords.amount(onHand, item.get())), false));
                 return;
             }
             boolean ofJob = wish.kind() != StockMovement.Kind.RECEIVE && !counted;
@@ -283,7 +280,7 @@ public final class StockEditor extends SinglePageEditor {
         try {
             StockItem now = (StockItem) session.store().stock().move(List.of(what), who).get(0).part();
             String number = what.movement().job() == null ? "" : session.store().load(what.movement().job()).number();
-            later(() -> {
+            behind.later(() -> {
                 refused = null;
                 move.made();
                 move.say(words.text(number.isEmpty() ? "stock.made" : "stock.madeFor", words.of(what.movement().kind()),
@@ -292,7 +289,7 @@ public final class StockEditor extends SinglePageEditor {
                 reload();
             });
         } catch (StockRefusedException e) {
-            later(() -> {
+            behind.later(() -> {
                 refused = e.refusal().canBeSaid() ? what : null;
                 move.say(e.getMessage(), e.refusal().canBeSaid());
             });
@@ -303,7 +300,7 @@ public final class StockEditor extends SinglePageEditor {
         StockMove again = refused;
         session.who().ifPresent(who -> {
             if (again != null) {
-                inBackground(() -> make(new StockMove(again.code(), again.movement().allTheSame()), who));
+                behind.run(() -> make(new StockMove(again.code(), again.movement().allTheSame()), who));
             }
         });
     }
@@ -316,7 +313,7 @@ public final class StockEditor extends SinglePageEditor {
             return;
         }
         StockMove back = new StockMove(entry.get().item().code(), entry.get().movement().reverse(Instant.now()));
-        inBackground(() -> make(back, who.get()));
+        behind.run(() -> make(back, who.get()));
     }
 
     private void keep(StockItem item, StockItem before) {
@@ -325,17 +322,17 @@ public final class StockEditor extends SinglePageEditor {
             describe.say(words.text("stock.whoFirst"));
             return;
         }
-        inBackground(() -> {
+        behind.run(() -> {
             try {
                 session.store().stock().describe(item, before, who.get(), "");
-                later(() -> {
+                behind.later(() -> {
                     shownCode = null;
                     list.mark(item.code());
                     reload();
                     describe.say(words.text("stock.kept", item.code()));
                 });
             } catch (StoreException e) {
-                later(() -> describe.say(e.getMessage()));
+                behind.later(() -> describe.say(e.getMessage()));
             }
         });
     }
@@ -346,10 +343,10 @@ public final class StockEditor extends SinglePageEditor {
             move.say(words.text("stock.whoFirst"), false);
             return;
         }
-        inBackground(() -> {
+        behind.run(() -> {
             int made = session.store().stock().takeOverWire(words.text("stock.wire"), who.get(), words.text("stock.takeOver"))
                     .size();
-            later(() -> {
+            behind.later(() -> {
                 move.say(words.text("stock.takenOver", made), false);
                 reload();
             });
@@ -357,28 +354,8 @@ public final class StockEditor extends SinglePageEditor {
     }
 
     private void copy(Table t) {
-        StringBuilder text = new StringBuilder();
-        for (int i = 0; i < t.getColumnCount(); i++) {
-            text.append(i == 0 ? "" : "\t").append(t.getColumn(i).getText());
-        }
-        for (TableItem row : t.getItems()) {
-            for (int i = 0; i < t.getColumnCount(); i++) {
-                text.append(i == 0 ? "\n" : "\t").append(neutral(row.getText(i)));
-            }
-        }
-        Clipboard clipboard = new Clipboard(t.getDisplay());
-        try {
-            clipboard.setContents(new Object[] {text.toString()}, new Transfer[] {TextTransfer.getInstance()});
-        } finally {
-            clipboard.dispose();
-        }
+        CopiedBlock.of(t).toClipboard(t.getDisplay());
         move.say(words.text("stock.copied", t.getItemCount()), false);
-    }
-
-    /** A text that a spreadsheet takes for a text, on one line. */
-    private static String neutral(String text) {
-        String line = text.replaceAll("[\\t\\r\\n]+", " ");
-        return line.matches("[=+@].*") || line.matches("-.*[^-0-9.,\\u00a0 ].*") ? "'" + line : line;
     }
 
     /** Rows of a list become items, described and counted, all of them or none. */
@@ -400,7 +377,7 @@ public final class StockEditor extends SinglePageEditor {
                             outcome = e.getMessage();
                         }
                         String told = outcome;
-                        later(() -> {
+                        behind.later(() -> {
                             move.say(told, false);
                             reload();
                         });
@@ -436,40 +413,10 @@ public final class StockEditor extends SinglePageEditor {
                 outcome = words.text("month.noFolder", folder, String.valueOf(e.getMessage()));
             }
             String told = outcome;
-            later(() -> move.say(told, false));
+            behind.later(() -> move.say(told, false));
         });
         job.setUser(true);
         job.schedule();
-    }
-
-    private void later(Runnable then) {
-        box.getDisplay().asyncExec(() -> {
-            if (!box.isDisposed()) {
-                then.run();
-            }
-        });
-    }
-
-    private void inBackground(Runnable work) {
-        try {
-            background.execute(() -> {
-                try {
-                    work.run();
-                } catch (StoreException e) {
-                    ILog.of(StockEditor.class).info("the stock could not be read or moved", e);
-                    later(() -> move.say(e.getMessage(), false));
-                }
-            });
-        } catch (RejectedExecutionException closed) {
-            ILog.of(StockEditor.class).info("the stock was closed before it was read");
-        }
-    }
-
-    private void button(Composite parent, String key, Runnable does) {
-        Button b = Look.of(parent).as(Look.Role.TEXT, new Button(parent, SWT.PUSH));
-        b.setText(words.text(key));
-        b.setData(Desk.ID, key);
-        b.addListener(SWT.Selection, e -> does.run());
     }
 
     private void tab(String key, Control control) {
