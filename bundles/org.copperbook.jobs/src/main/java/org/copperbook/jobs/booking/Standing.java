@@ -57,6 +57,11 @@ public record Standing(int schema, Waiting waiting, Closure closure, @KeepUnknow
     /** How a job ends. */
     public enum How { COLLECTED, DECLINED, SCRAPPED, CANCELLED, MERGED }
 
+    /** Whether the job has ended. A closure of which only the reason was given yet does not end it. */
+    public boolean isClosed() {
+        return closure != null && closure.how() != null;
+    }
+
     /** Whether the number is void (cancelled or merged). */
     public boolean isVoid() {
         return closure != null && (closure.how() == How.CANCELLED || closure.how() == How.MERGED);

@@ -36,7 +36,7 @@ public record Stage(At at, boolean waiting, String words) {
     /** Where the job stands. */
     public static Stage of(Job job) {
         Standing standing = job.standing().orElse(null);
-        if (standing != null && standing.closure() != null) {
+        if (standing != null && standing.isClosed()) {
             Standing.Closure c = standing.closure();
             At at = closed(c.how());
             String words = Phrases.word("stage", at);

@@ -27,6 +27,7 @@ class StageTest {
         "winding/main-stator.as-wound~{'schema':1,'role':'main-stator','asWound':true} | WOUND",
         "impregnation~{'schema':1,'treatments':[{'resin':'x'}]} | IMPREGNATED",
         "run-up~{'schema':1,'points':[{'kind':'NO_LOAD'}]} | RUN_UP",
+        BOOKED + "#standing~{'schema':1,'closure':{'reason':'sold'}} | BOOKED_IN",
         BOOKED + "#standing~{'schema':1,'closure':{'how':'COLLECTED'}} | COLLECTED",
         BOOKED + "#standing~{'schema':1,'closure':{'how':'DECLINED'}} | DECLINED_AND_RETURNED",
         BOOKED + "#standing~{'schema':1,'closure':{'how':'SCRAPPED'}} | SCRAPPED"})

@@ -39,7 +39,7 @@ record BoardPlace(BoardStep step, String bookedAt, String waitingFor, String wai
      */
     static BoardPlace of(Job job, Optional<Standpoint> told) {
         String booked = text(job.booking().map(Booking::bookedAt).orElse(null));
-        Standing.Waiting w = job.standing().filter(s -> s.closure() == null).map(Standing::waiting).orElse(null);
+        Standing.Waiting w = job.standing().filter(s -> !s.isClosed()).map(Standing::waiting).orElse(null);
         return w == null ? new BoardPlace(step(told), booked, "", "", "")
                 : new BoardPlace(step(told), booked, w.waitingFor() == null ? UNSAID : w.waitingFor().name(),
                         text(w.since()), w.reason() == null ? "" : w.reason().strip());

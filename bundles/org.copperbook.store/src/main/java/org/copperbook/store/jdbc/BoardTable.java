@@ -5,7 +5,6 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -77,7 +76,7 @@ final class BoardTable {
             while (r.next()) {
                 String due = r.getString(2);
                 ahead.add(new Workload.Due(r.getString(1),
-                        due.equals(BoardPlace.NO_DAY) ? null : LocalDate.parse(due), r.getLong(3)));
+                        due.equals(BoardPlace.NO_DAY) ? null : Kept.day(due), r.getLong(3)));
             }
         }
         return ahead;
@@ -160,8 +159,8 @@ final class BoardTable {
                 at(r.getString("waiting_since")), r.getString("waiting_reason")));
     }
 
-    private static Instant at(String kept) {
-        return kept.isEmpty() ? null : Instant.parse(kept);
+    private static Instant at(String kept) throws SQLException {
+        return kept.isEmpty() ? null : Kept.time(kept);
     }
 
     private static int fill(PreparedStatement q, List<String> values) throws SQLException {

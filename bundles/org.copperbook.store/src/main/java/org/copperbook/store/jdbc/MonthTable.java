@@ -80,7 +80,7 @@ final class MonthTable {
             q.setString(1, month.toString());
             try (ResultSet r = q.executeQuery()) {
                 while (r.next()) {
-                    entries.add(new MonthEntry(MonthFact.Kind.valueOf(r.getString(1)), r.getString(2), r.getString(3),
+                    entries.add(new MonthEntry(Kept.word(r.getString(1), MonthFact.Kind::valueOf), r.getString(2), r.getString(3),
                             r.getString(4), r.getString(5), r.getString(6), BigDecimal.valueOf(r.getLong(7), THOUSANDTHS)));
                 }
             }
@@ -94,7 +94,7 @@ final class MonthTable {
             q.setString(1, month.toString());
             try (ResultSet r = q.executeQuery()) {
                 while (r.next()) {
-                    lines.add(new MonthReport.Line(MonthFact.Kind.valueOf(r.getString(1)), r.getString(2), r.getLong(3),
+                    lines.add(new MonthReport.Line(Kept.word(r.getString(1), MonthFact.Kind::valueOf), r.getString(2), r.getLong(3),
                             BigDecimal.valueOf(r.getLong(4), THOUSANDTHS)));
                 }
             }

@@ -5,7 +5,6 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Types;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -302,11 +301,11 @@ final class PastWindingTable {
             while (r.next()) {
                 MachineFigures figures = new MachineFigures(real(r, 11), real(r, 12), real(r, 13), real(r, 14),
                         real(r, 15), real(r, 16));
-                found.add(new Row(r.getLong(23), new Remembered(r.getString(1), PartKey.parse(r.getString(2)),
-                        r.getInt(3), r.getString(4), WindingRole.of(r.getString(5)), r.getInt(6) != 0,
+                found.add(new Row(r.getLong(23), new Remembered(r.getString(1), Kept.word(r.getString(2), PartKey::parse),
+                        r.getInt(3), r.getString(4), Kept.word(r.getString(5), WindingRole::of), r.getInt(6) != 0,
                         r.getInt(7) != 0, r.getString(8), r.getString(9), r.getString(10), figures, r.getString(17),
                         whole(r, 18), r.getString(19), whole(r, 20), r.getString(21),
-                        Instant.parse(r.getString(22)))));
+                        Kept.time(r.getString(22)))));
             }
         }
         return found;

@@ -63,7 +63,7 @@ final class PrivateNames {
             while (r.next()) {
                 Use use = found.getOrDefault(r.getString(1), new Use(new ArrayList<>(), Instant.EPOCH));
                 use.numbers().add(r.getString(2));
-                Instant at = Instant.parse(r.getString(3));
+                Instant at = Kept.time(r.getString(3));
                 found.put(r.getString(1), new Use(use.numbers(), at.isAfter(use.last()) ? at : use.last()));
             }
         }

@@ -201,7 +201,7 @@ final class Reading {
         for (RevisionTable.Text t : tables.revisions().textsOfJob(c, jobId)) {
             if (t.sequence() > last) {
                 last = t.sequence();
-                changed = RevisionTable.time(t.savedAt());
+                changed = Kept.time(t.savedAt());
             }
             Optional<PartKey> key = key(t.part());
             if (key.isPresent()) {

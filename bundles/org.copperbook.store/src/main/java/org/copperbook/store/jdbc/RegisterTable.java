@@ -4,8 +4,6 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.copperbook.store.RegisterQuery;
@@ -128,7 +126,7 @@ final class RegisterTable {
     static RegisterRow row(ResultSet r) throws SQLException {
         String promised = r.getString(7);
         return new RegisterRow(r.getString(1), r.getString(2), r.getString(3), r.getString(4), r.getString(5),
-                r.getString(6), promised == null ? null : LocalDate.parse(promised), Instant.parse(r.getString(8)),
+                r.getString(6), promised == null ? null : Kept.day(promised), Kept.time(r.getString(8)),
                 r.getInt(9) != 0);
     }
 

@@ -5,7 +5,6 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -312,16 +311,7 @@ final class RevisionTable {
 
     /** The revision in the current row of a query over {@link #COLUMNS}. */
     static Revision row(ResultSet r) throws SQLException {
-        return new Revision(r.getLong(1), r.getString(2), r.getString(3), r.getInt(4), time(r.getString(5)),
+        return new Revision(r.getLong(1), r.getString(2), r.getString(3), r.getInt(4), Kept.time(r.getString(5)),
                 r.getString(6), r.getString(7), r.getString(8), r.getString(9), r.getString(10));
-    }
-
-    /** A time as it is kept. */
-    static Instant time(String text) throws SQLException {
-        try {
-            return Instant.parse(text);
-        } catch (DateTimeException e) {
-            throw new SQLException("\"" + text + "\" stands where the time of a revision should be", e);
-        }
     }
 }

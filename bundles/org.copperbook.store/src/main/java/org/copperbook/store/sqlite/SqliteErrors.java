@@ -1,6 +1,7 @@
 package org.copperbook.store.sqlite;
 
 import java.nio.file.Path;
+import java.sql.SQLDataException;
 import java.sql.SQLException;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreException.Kind;
@@ -45,6 +46,9 @@ final class SqliteErrors {
     private static final int PRIMARY = 0xff;
 
     static Kind kind(SQLException e) {
+        if (e instanceof SQLDataException) {
+            return Kind.CORRUPT;
+        }
         if (!(e instanceof SQLiteException s) || s.getResultCode() == null) {
             return Kind.IO;
         }

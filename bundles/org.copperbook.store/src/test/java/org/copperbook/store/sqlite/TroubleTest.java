@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import org.copperbook.store.AuditReport;
 import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
+import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.Sample;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreException.Kind;
@@ -205,6 +206,21 @@ class TroubleTest {
             assertEquals(saved, store.history(job.id(), Sample.NAMEPLATE).size());
             assertTrue(store.audit().passed());
             store.save(job.id(), Sample.NAMEPLATE, Sample.nameplate("y".repeat(30_000)), saved, "ada", "");
+        }
+    }
+
+    @Test
+    void aRowThatHoldsNoTimeOrDayAnyMoreIsDamageAndSaidPlainlyOnUse() throws SQLException {
+        try (JobStore store = SqliteJobStore.open(file)) {
+            JobHandle job = store.create(Sample.booking("Harbour Ice", "set"), "ada");
+            for (String column : List.of("changed_at", "promised")) {
+                new RawFile(file).run("UPDATE register SET " + column + " = '2026-11-26T23z12:42.875Z'");
+                StoreException e = assertThrows(StoreException.class, () -> store.register(RegisterQuery.first(10)));
+                assertEquals(Kind.CORRUPT, e.kind());
+                assertTrue(e.getMessage().contains(file.getFileName().toString()), e.getMessage());
+                new RawFile(file).run("UPDATE register SET changed_at = '2026-11-26T23:12:42.875Z', promised = NULL");
+                assertEquals(job.number(), store.register(RegisterQuery.first(10)).rows().get(0).number());
+            }
         }
     }
 
