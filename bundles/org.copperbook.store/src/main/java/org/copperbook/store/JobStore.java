@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
+import java.util.function.IntPredicate;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
@@ -126,10 +128,17 @@ public interface JobStore extends AutoCloseable {
     /**
      * Appends a revision of each of several of the shop's own parts in one transaction: all of them or none.
      *
+     * @param goOn asked before each and before all of it is made durable, with how many are written; false stops
      * @return what was saved, in the order given
-     * @throws ConflictException when the store's current revision of one is another one; nothing is written
+     * @throws ConflictException     when the store's current revision of one is another one; nothing is written
+     * @throws CancellationException when it was stopped; nothing is written
      */
-    List<Saved> saveShopParts(List<PartSave> parts, String who, String why);
+    List<Saved> saveShopParts(List<PartSave> parts, String who, String why, IntPredicate goOn);
+
+    /** The same, without a way to stop it. */
+    default List<Saved> saveShopParts(List<PartSave> parts, String who, String why) {
+        return saveShopParts(parts, who, why, written -> true);
+    }
 
     /** The current revision of each of the shop's own parts of a kind of which there can be many, by name. */
     List<Saved> shopParts(PartKind kind);

@@ -18,6 +18,7 @@ import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
@@ -142,5 +143,41 @@ class CustomersTest {
         assertEquals("Ada", kept.contacts().get(0).name());
         desktop.until("it is listed", () -> Stream.of(list().getItems()).anyMatch(i -> i.getText(0).equals(name)));
         assertTrue(saved(name).orElseThrow().revision().why().contains("table"));
+    }
+
+    private void choose(Path file) {
+        desktop.press("customers.import");
+        ((Text) desktop.field("import.path")).setText(file.toString());
+        desktop.field("import.path").notifyListeners(SWT.DefaultSelection, new Event());
+        desktop.until("the table is read", () -> desktop.field("import.takeIn").isEnabled());
+    }
+
+    @Test
+    void anImportStoppedWhileItIsSavedLeavesNothingAndCanBeDoneAgainAndTakenBack() throws Exception {
+        String name = "Stopped " + System.nanoTime();
+        StringBuilder csv = new StringBuilder("Name\n");
+        for (int i = 0; i < 4000; i++) {
+            csv.append(name).append(' ').append(i).append('\n');
+        }
+        choose(Files.writeString(folder.resolve("many.csv"), csv));
+        long end = desktop.session().store().chainEnd().sequence();
+        desktop.press("import.takeIn");
+        desktop.until("some are written", () -> !said().startsWith("Saving 0 ") && said().startsWith("Saving"));
+        desktop.press("import.stop");
+        desktop.until("it says that it was stopped", () -> said().startsWith("Stopped"));
+        assertEquals(end, desktop.session().store().chainEnd().sequence(), "all or nothing");
+        assertTrue(desktop.field("import.takeIn").isEnabled(), "it can be done again");
+        ((Text) desktop.field("import.path")).getShell().close();
+        choose(Files.writeString(folder.resolve("few.csv"), "Name\n" + name + " A\n" + name + " B\n"));
+        desktop.press("import.takeIn");
+        desktop.until("both are in", () -> saved(name + " B").isPresent() && !desktop.shows("import.window"));
+        desktop.until("it can be taken back", () -> desktop.field("customers.undoImport").isEnabled());
+        desktop.press("customers.undoImport");
+        desktop.until("both are out of use", () -> Stream.of(" A", " B").allMatch(n -> Boolean.TRUE.equals(
+                ((Customer) saved(name + n).orElseThrow().part()).outOfUse())));
+    }
+
+    private String said() {
+        return ((Label) desktop.field("import.said")).getText();
     }
 }

@@ -62,6 +62,12 @@ public record Customer(int schema, String name, String address, String phone, St
                 outOfUse, other, more);
     }
 
+    /** The same customer, out of use. */
+    public Customer retired() {
+        return new Customer(schema, name, address, phone, mail, contacts, taxId, language, currency, paymentTerms, note, true,
+                mergedInto, more);
+    }
+
     /** Whether it is offered: neither out of use nor merged into another. */
     public boolean offered() {
         return mergedInto == null && !Boolean.TRUE.equals(outOfUse);

@@ -2,7 +2,6 @@ package org.copperbook.office.registers;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +30,7 @@ import org.copperbook.store.StoreException;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 
 /** The customers: each a part of its own, so that two people can change two of them at once. */
@@ -43,6 +43,8 @@ final class CustomersPane extends RegisterPane {
     private final CustomerRows table;
     private final Map<String, Saved> kept = new TreeMap<>();
     private final JobStore.Listening listening;
+    private final Button undoImport;
+    private List<Saved> takenIn = List.of();
     private Form form;
     private String chosen = "";
     private String jobs = "";
@@ -56,6 +58,8 @@ final class CustomersPane extends RegisterPane {
                 .open(customers()));
         button("undoMerge", "customers.undoMerge", this::undoMerge);
         commonButtons();
+        undoImport = button("undoImport", "customers.undoImport", this::undoImport);
+        undoImport.setEnabled(false);
         list = new ChosenList(body(), words, "customers", HEADS, this::chosen);
         listening = session.store().onChange(c -> {
             if (JobStore.SHOP.equals(c.jobId()) && c.part().startsWith(PartKind.CUSTOMER.word() + "/")) {
@@ -316,35 +320,54 @@ final class CustomersPane extends RegisterPane {
 
     @Override
     void importTable() {
-        new ImportWindow<>(control().getShell(), words(), title(), shape(), table.maker(customers().values()), this::takeIn)
-                .open();
-    }
-
-    /** New customers are saved at once, all of them or none. */
-    private void takeIn(List<Customer> rows) {
         Optional<String> who = session().who();
         if (who.isEmpty()) {
             say(words().text("load.whoFirst"));
             return;
         }
-        Map<PartKey, PartSave> saves = new LinkedHashMap<>();
-        for (Customer c : rows) {
-            PartKey key = Customer.newKey();
-            saves.put(key, new PartSave(key, c, 0));
-        }
         String why = words().text("import.why");
-        DeskJob job = new DeskJob(words().text("customers.takingIn"), monitor -> {
-            String told;
+        new ImportWindow<Customer>(control().getShell(), words(), title(), shape(), table.maker(customers().values()),
+                (rows, goOn) -> {
+                    List<Saved> saved = session().store().saveShopParts(rows.stream()
+                            .map(c -> new PartSave(Customer.newKey(), c, 0)).toList(), who.get(), why, goOn);
+                    later(() -> imported(saved));
+                    return words().text("customers.takenIn", saved.size());
+                }, told -> {
+                    if (!control().isDisposed()) {
+                        say(told);
+                    }
+                }).open();
+    }
+
+    private void imported(List<Saved> saved) {
+        takenIn = saved;
+        undoImport.setEnabled(!saved.isEmpty());
+    }
+
+    /** Sets out of use what the last table brought in and nobody has changed since; the chain cannot forget it. */
+    private void undoImport() {
+        Optional<String> who = session().who();
+        if (who.isEmpty()) {
+            say(words().text("load.whoFirst"));
+            return;
+        }
+        List<Saved> from = takenIn;
+        String why = words().text("customers.undoImport");
+        JobStore store = session().store();
+        imported(List.of());
+        new DeskJob(why, monitor -> {
             try {
-                session().store().saveShopParts(List.copyOf(saves.values()), who.get(), why);
-                told = words().text("customers.takenIn", saves.size());
+                List<PartSave> back = from.stream().filter(s -> store.current(JobStore.SHOP, s.key())
+                        .filter(now -> now.number() == s.number()).isPresent())
+                        .map(s -> new PartSave(s.key(), ((Customer) s.part()).retired(), s.number())).toList();
+                store.saveShopParts(back, who.get(), why);
+                later(() -> say(words().text("customers.importUndone", back.size(), from.size() - back.size())));
             } catch (StoreException e) {
-                told = e.getMessage();
+                later(() -> {
+                    imported(from);
+                    say(e.getMessage());
+                });
             }
-            String say = told;
-            later(() -> say(say));
-        });
-        job.setUser(true);
-        job.schedule();
+        }).schedule();
     }
 }

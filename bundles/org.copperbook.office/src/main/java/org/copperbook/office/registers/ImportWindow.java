@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
+import java.util.function.IntPredicate;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.form.PushButton;
@@ -22,6 +23,7 @@ import org.copperbook.sheets.registers.RegisterImport;
 import org.copperbook.sheets.registers.RegisterMapping;
 import org.copperbook.sheets.registers.RegisterReading;
 import org.copperbook.sheets.registers.RegisterShape;
+import org.copperbook.store.StoreException;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -29,6 +31,7 @@ import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
@@ -46,13 +49,16 @@ public final class ImportWindow<T> {
     private static final int WIDTH = 90;
     private static final int HEIGHT = 30;
     private static final int COLUMN_LINES = 7;
+    private static final int SHOWN_MILLIS = 150;
     private static final String[] REFUSED = {"import.cell", "import.column", "import.text", "import.reason"};
 
     private final Shell shell;
     private final Words words;
     private final RegisterShape shape;
     private final RegisterImport.Maker<T> maker;
-    private final Consumer<List<T>> take;
+    private final Consumer<List<T>> put;
+    private final Saving<T> saving;
+    private final Consumer<String> told;
     private final Text path;
     private final Combo sheet;
     private final ScrolledComposite scroll;
@@ -61,22 +67,58 @@ public final class ImportWindow<T> {
     private final FittedColumns widths;
     private final Label said;
     private final Button takeIn;
+    private final Button choose;
+    private final Button stop;
     private final List<Combo> meant = new ArrayList<>();
     private RegisterImport table;
     private RegisterReading<T> reading;
-    private DeskJob running;
-    private int asked;
+    private Run running = new Run();
+
+    /** Reading or saving behind the window, as far as this window has to do with it. */
+    private static final class Run {
+        private volatile boolean stopped;
+        private volatile int written;
+    }
+
+    /** Keeps rows in the store, all of them or none; outside the window's thread. */
+    public interface Saving<T> {
+
+        /**
+         * @param goOn to be asked with how many are written; false stops
+         * @return what to say when they are kept
+         * @throws StoreException        when they cannot be kept
+         * @throws CancellationException when it was stopped
+         */
+        String save(List<T> rows, IntPredicate goOn);
+    }
 
     /**
      * @param maker makes of a row what the register keeps
-     * @param take  takes them in, all at once
+     * @param put   puts them on the screen, all at once and in the window's thread
      */
     public ImportWindow(Shell parent, Words words, String title, RegisterShape shape, RegisterImport.Maker<T> maker,
-            Consumer<List<T>> take) {
+            Consumer<List<T>> put) {
+        this(parent, words, title, shape, maker, put, null, null);
+    }
+
+    /**
+     * @param maker  makes of a row what the register keeps
+     * @param saving keeps them
+     * @param told   told in the window's thread what became of it, when this window has closed
+     */
+    public ImportWindow(Shell parent, Words words, String title, RegisterShape shape, RegisterImport.Maker<T> maker,
+            Saving<T> saving, Consumer<String> told) {
+        this(parent, words, title, shape, maker, null, saving, told);
+    }
+
+    private ImportWindow(Shell parent, Words words, String title, RegisterShape shape, RegisterImport.Maker<T> maker,
+            Consumer<List<T>> put, Saving<T> saving, Consumer<String> told) {
         this.words = words;
         this.shape = shape;
         this.maker = maker;
-        this.take = take;
+        this.put = put;
+        this.saving = saving;
+        this.told = told;
         shell = new Shell(parent, SWT.SHELL_TRIM);
         shell.setText(words.text("import.title", title));
         shell.setData(Desk.ID, "import.window");
@@ -94,7 +136,7 @@ public final class ImportWindow<T> {
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(look.chars(20), SWT.DEFAULT)
                 .applyTo(path);
         path.addListener(SWT.DefaultSelection, e -> openFile());
-        PushButton.in(top, words, "import.choose", this::choose);
+        choose = PushButton.in(top, words, "import.choose", this::choose);
         sheet = look.as(Look.Role.TEXT, new Combo(top, SWT.DROP_DOWN | SWT.READ_ONLY));
         sheet.setData(Desk.ID, "import.sheet");
         SpokenName.give(sheet, words.text("import.sheet"));
@@ -122,9 +164,11 @@ public final class ImportWindow<T> {
         Rows.dress(refused, column -> false);
         GridDataFactory.fillDefaults().grab(true, true).hint(look.chars(WIDTH), look.rowHeight() * 5).applyTo(refused);
         Composite bottom = new Composite(shell, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(bottom);
+        GridLayoutFactory.fillDefaults().numColumns(3).spacing(8, 0).applyTo(bottom);
         takeIn = PushButton.in(bottom, words, "import.takeIn", this::takeIn);
         takeIn.setEnabled(false);
+        stop = PushButton.in(bottom, words, "import.stop", this::stop);
+        stop.setEnabled(false);
         PushButton.in(bottom, words, "import.close", shell::close);
         shell.addListener(SWT.Dispose, e -> stop());
         look.dress(shell);
@@ -175,36 +219,42 @@ public final class ImportWindow<T> {
 
     /** Reads in the background, with progress and a way to stop; what was asked before is dropped. */
     private void read(Source source, boolean columnsChange) {
-        stop();
-        int mine = ++asked;
+        Run mine = begin();
         takeIn.setEnabled(false);
+        stop.setEnabled(true);
         say(words.text("import.reading"));
-        running = new DeskJob(words.text("import.reading"), monitor -> {
+        DeskJob job = new DeskJob(words.text("import.reading"), monitor -> {
             try {
                 RegisterImport opened = source.open();
                 List<String> problems = opened.mapping().problems(shape);
-                RegisterReading<T> read = problems.isEmpty() ? opened.read(maker, n -> !monitor.isCanceled()) : null;
+                RegisterReading<T> read = problems.isEmpty() ? opened.read(maker, n -> !mine.stopped && !monitor.isCanceled()) : null;
                 later(mine, () -> show(opened, read, problems, columnsChange));
             } catch (UnreadableTableException | CancellationException e) {
                 later(mine, () -> {
                     reading = null;
+                    stop.setEnabled(false);
                     say(e.getMessage());
                 });
             }
         });
-        running.setUser(true);
-        running.schedule();
+        job.setUser(true);
+        job.schedule();
+    }
+
+    /** What was begun before is dropped. */
+    private Run begin() {
+        stop();
+        running = new Run();
+        return running;
     }
 
     private void stop() {
-        if (running != null) {
-            running.cancel();
-        }
+        running.stopped = true;
     }
 
-    private void later(int mine, Runnable does) {
+    private void later(Run mine, Runnable does) {
         shell.getDisplay().asyncExec(() -> {
-            if (!shell.isDisposed() && mine == asked) {
+            if (!shell.isDisposed() && mine == running) {
                 does.run();
             }
         });
@@ -213,6 +263,7 @@ public final class ImportWindow<T> {
     private void show(RegisterImport opened, RegisterReading<T> read, List<String> problems, boolean columnsChange) {
         table = opened;
         reading = read;
+        stop.setEnabled(false);
         if (columnsChange) {
             List<String> sheets = opened.file().table().sheets();
             sheet.setItems(sheets.toArray(String[]::new));
@@ -281,11 +332,72 @@ public final class ImportWindow<T> {
     }
 
     private void takeIn() {
-        if (reading != null) {
-            List<T> rows = reading.values();
-            shell.close();
-            take.accept(rows);
+        if (reading == null) {
+            return;
         }
+        List<T> rows = reading.values();
+        if (saving == null) {
+            shell.close();
+            put.accept(rows);
+        } else {
+            save(rows);
+        }
+    }
+
+    /** Saves in the background; until it is done nothing but stopping can be done here. */
+    private void save(List<T> rows) {
+        Run mine = begin();
+        busy(true);
+        showWritten(mine, rows.size());
+        Display display = shell.getDisplay();
+        DeskJob job = new DeskJob(words.text("import.takeIn"), monitor -> {
+            try {
+                String done = saving.save(rows, n -> {
+                    mine.written = n;
+                    return !mine.stopped && !monitor.isCanceled();
+                });
+                display.asyncExec(() -> saved(done));
+            } catch (StoreException | CancellationException e) {
+                display.asyncExec(() -> notSaved(e.getMessage()));
+            }
+        });
+        job.setUser(true);
+        job.schedule();
+    }
+
+    private void saved(String done) {
+        running = new Run();
+        if (!shell.isDisposed()) {
+            shell.close();
+        }
+        told.accept(done);
+    }
+
+    private void notSaved(String why) {
+        running = new Run();
+        if (shell.isDisposed()) {
+            told.accept(why);
+            return;
+        }
+        busy(false);
+        say(why);
+    }
+
+    private void showWritten(Run mine, int of) {
+        if (!shell.isDisposed() && mine == running) {
+            say(words.text("import.saving", mine.written, of));
+            shell.getDisplay().timerExec(SHOWN_MILLIS, () -> showWritten(mine, of));
+        }
+    }
+
+    private void busy(boolean now) {
+        stop.setEnabled(now);
+        takeIn.setEnabled(!now);
+        choose.setEnabled(!now);
+        path.setEnabled(!now);
+        sheet.setEnabled(!now && sheet.getItemCount() > 1);
+        meant.forEach(c -> c.setEnabled(!now));
+        (now ? stop : takeIn).setFocus();
     }
 
     private void say(String text) {

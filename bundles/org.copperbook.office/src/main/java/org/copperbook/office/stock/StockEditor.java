@@ -367,23 +367,12 @@ public final class StockEditor extends SinglePageEditor {
         }
         StockSheet sheet = new StockSheet(words);
         new ImportWindow<Stock.Listed>(box.getShell(), Words.of(Quotes.class), words.text("stock.tab"), sheet.list(),
-                sheet::listed, rows -> {
-                    DeskJob job = new DeskJob(words.text("stock.takingIn", rows.size()), monitor -> {
-                        String outcome;
-                        try {
-                            session.store().stock().takeIn(rows, who.get(), words.text("stock.listIn"));
-                            outcome = words.text("stock.tookIn", rows.size());
-                        } catch (StoreException e) {
-                            outcome = e.getMessage();
-                        }
-                        String told = outcome;
-                        behind.later(() -> {
-                            move.say(told, false);
-                            reload();
-                        });
-                    });
-                    job.setUser(true);
-                    job.schedule();
+                sheet::listed, (rows, goOn) -> words.text("stock.tookIn", session.store().stock()
+                        .takeIn(rows, who.get(), words.text("stock.listIn"), goOn).size()), told -> {
+                    if (!box.isDisposed()) {
+                        move.say(told, false);
+                        reload();
+                    }
                 }).open();
     }
 

@@ -13,7 +13,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
+import java.util.function.IntPredicate;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
@@ -156,20 +158,29 @@ public final class JdbcJobStore implements JobStore {
     }
 
     @Override
-    public List<Saved> saveShopParts(List<PartSave> parts, String who, String why) {
+    public List<Saved> saveShopParts(List<PartSave> parts, String who, String why, IntPredicate goOn) {
         parts.forEach(p -> fits(true, p.key(), p.part()));
         named(who);
         String reason = why == null ? "" : why;
         List<Saved> all = watch.write(c -> {
             List<Saved> saved = new ArrayList<>();
             for (PartSave p : parts) {
+                goOn(goOn, saved.size());
                 guard.maySave(c, SHOP, p.key(), p.part(), who);
                 saved.add(writing.save(c, SHOP, p.key(), p.part(), p.basedOnRevision(), who, reason));
             }
+            goOn(goOn, saved.size());
             return saved;
         });
         parts.forEach(p -> listeners.tell(new Change(SHOP, p.key().toString(), false)));
         return all;
+    }
+
+    /** Ends a transaction that somebody stopped. */
+    static void goOn(IntPredicate goOn, int written) {
+        if (!goOn.test(written)) {
+            throw new CancellationException(StoreText.of("stopped"));
+        }
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.rights.Right;
 import org.copperbook.jobs.stock.StockItem;
@@ -74,15 +75,17 @@ final class JdbcStock implements Stock {
     }
 
     @Override
-    public List<Saved> takeIn(List<Listed> rows, String who, String why) {
+    public List<Saved> takeIn(List<Listed> rows, String who, String why, IntPredicate goOn) {
         rows.forEach(r -> r.item().key());
         JdbcJobStore.named(who);
         List<Saved> taken = watch.write(c -> {
             guard.may(c, Right.KEEP_STOCK, who);
             List<Saved> all = new ArrayList<>();
             for (Listed r : rows) {
+                JdbcJobStore.goOn(goOn, all.size());
                 all.add(writing.stock().takeIn(c, r.item(), r.counted(), who, why == null ? "" : why));
             }
+            JdbcJobStore.goOn(goOn, all.size());
             return all;
         });
         tell(taken);

@@ -2,6 +2,7 @@ package org.copperbook.store.mirror;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.store.Saved;
 import org.copperbook.store.stock.Stock;
@@ -38,8 +39,8 @@ final class MirroredStock implements Stock {
     }
 
     @Override
-    public List<Saved> takeIn(List<Listed> rows, String who, String why) {
-        return store.onServer(s -> s.stock().takeIn(rows, who, why));
+    public List<Saved> takeIn(List<Listed> rows, String who, String why, IntPredicate goOn) {
+        return store.onServer(s -> s.stock().takeIn(rows, who, why, goOn));
     }
 
     @Override

@@ -18,6 +18,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.IntPredicate;
 import java.util.function.Supplier;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
@@ -477,8 +478,8 @@ public final class MirroredStore implements JobStore {
     }
 
     @Override
-    public List<Saved> saveShopParts(List<PartSave> parts, String who, String why) {
-        return onServer(s -> s.saveShopParts(parts, who, why));
+    public List<Saved> saveShopParts(List<PartSave> parts, String who, String why, IntPredicate goOn) {
+        return onServer(s -> s.saveShopParts(parts, who, why, goOn));
     }
 
     @Override

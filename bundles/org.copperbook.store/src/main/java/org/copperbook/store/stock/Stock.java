@@ -3,6 +3,8 @@ package org.copperbook.store.stock;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.IntPredicate;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.store.ConflictException;
 import org.copperbook.store.Saved;
@@ -43,9 +45,11 @@ public interface Stock {
      * Takes in items from a list, all of them or none, each described and where the list says so counted, as a revision of
      * its own. What the list does not say of an item that is there stays.
      *
-     * @throws StoreException as {@link #describe} and {@link #move}
+     * @param goOn asked before each and before all of it is made durable, with how many are written; false stops
+     * @throws StoreException        as {@link #describe} and {@link #move}
+     * @throws CancellationException when it was stopped; nothing is written
      */
-    List<Saved> takeIn(List<Listed> rows, String who, String why);
+    List<Saved> takeIn(List<Listed> rows, String who, String why, IntPredicate goOn);
 
     /**
      * A row of a list.

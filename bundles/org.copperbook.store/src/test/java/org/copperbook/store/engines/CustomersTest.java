@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.customer.Contact;
 import org.copperbook.jobs.customer.Customer;
@@ -45,6 +47,21 @@ class CustomersTest extends OnEachEngine {
                 new PartSave(Customer.key("b"), customer("Mill Ltd"), 0)), "o", ""));
         assertEquals(links, store.chainEnd().sequence());
         assertEquals(customer("Harbour Ice"), store.shopParts(PartKind.CUSTOMER).get(0).part());
+    }
+
+    @Test
+    void whatIsStoppedWhileItIsSavedLeavesNothing() {
+        long links = store.chainEnd().sequence();
+        List<PartSave> many = IntStream.range(0, 12)
+                .mapToObj(i -> new PartSave(Customer.key("k" + i), customer("Mill " + i), 0)).toList();
+        for (int stopAt : List.of(0, 5, 12)) {
+            assertThrows(CancellationException.class, () -> store.saveShopParts(many, "o", "", n -> n < stopAt));
+            assertEquals(links, store.chainEnd().sequence(), "stopped after " + stopAt);
+            assertEquals(List.of(), store.shopParts(PartKind.CUSTOMER));
+            assertEquals(List.of(), store.privateNames());
+        }
+        assertEquals(12, store.saveShopParts(many, "o", "").size());
+        assertTrue(store.audit().passed());
     }
 
     @Test

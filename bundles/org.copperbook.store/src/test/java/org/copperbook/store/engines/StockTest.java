@@ -17,9 +17,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.IntStream;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.shop.WireStock;
@@ -242,7 +244,7 @@ class StockTest extends OnEachEngine {
                 null, null, null, null);
         StockItem fresh = StockItem.of("R-1", StockItem.Kind.RESIN, "Resin", StockUnit.L);
         assertEquals(2, store.stock().takeIn(List.of(new Stock.Listed(named, null), new Stock.Listed(fresh,
-                new BigDecimal("4.5"))), "ada", "from a list").size());
+                new BigDecimal("4.5"))), "ada", "from a list", n -> true).size());
         assertEquals("Round wire", wire().name());
         assertEquals(List.of("W-1.00", "1.00 mm", "A3", new BigDecimal("16.5"), StockItem.Kind.WIRE),
                 List.of(wire().code(), wire().size(), wire().place(), wire().price(), wire().kind()));
@@ -252,10 +254,26 @@ class StockTest extends OnEachEngine {
         StockItem other = new StockItem(1, "W-1.00", null, "x", null, null, null, StockUnit.PC, null, null, null, null, null,
                 null, null, null);
         assertThrows(StoreException.class, () -> store.stock().takeIn(List.of(new Stock.Listed(fresh, new BigDecimal("9")),
-                new Stock.Listed(other, null)), "ada", ""));
+                new Stock.Listed(other, null)), "ada", "", n -> true));
         assertEquals(end, store.chainEnd().sequence());
-        store.stock().takeIn(List.of(new Stock.Listed(fresh, new BigDecimal("3"))), "ada", "counted");
+        store.stock().takeIn(List.of(new Stock.Listed(fresh, new BigDecimal("3"))), "ada", "counted", n -> true);
         same("-1.5", store.stock().ledger("R-1", 1).get(0).movement().quantity());
+    }
+
+    @Test
+    void aListThatIsStoppedWhileItIsSavedLeavesNothing() {
+        tenOnHand();
+        long end = store.chainEnd().sequence();
+        List<Stock.Listed> rows = IntStream.range(0, 20).mapToObj(i -> new Stock.Listed(StockItem.of("N-" + i,
+                StockItem.Kind.RESIN, "Resin", StockUnit.L), BigDecimal.TEN)).toList();
+        for (int stopAt : List.of(0, 7, 20)) {
+            assertThrows(CancellationException.class, () -> store.stock().takeIn(rows, "ada", "", n -> n < stopAt));
+            assertEquals(end, store.chainEnd().sequence(), "stopped after " + stopAt);
+            assertEquals(1, store.stock().items().size());
+        }
+        assertEquals(20, store.stock().takeIn(rows, "ada", "", n -> true).size());
+        assertEquals(21, store.stock().items().size());
+        assertTrue(store.audit().passed());
     }
 
     @Test
