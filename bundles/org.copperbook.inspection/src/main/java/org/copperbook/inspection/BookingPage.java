@@ -10,6 +10,8 @@ import org.copperbook.desk.form.Form;
 import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
 import org.copperbook.inspection.before.HereBefore;
+import org.copperbook.inspection.customer.ContactEntry;
+import org.copperbook.inspection.customer.RegisterCustomers;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.booking.Hazard;
 import org.copperbook.jobs.booking.MachineKind;
@@ -21,6 +23,7 @@ public final class BookingPage extends PartPage {
             List.of("regulator", "terminalBox", "coupling", "fan", "keys", "guards", "feet");
 
     private HereBefore before;
+    private RegisterCustomers customers;
 
     @Override
     protected Words words() {
@@ -30,7 +33,11 @@ public final class BookingPage extends PartPage {
     @Override
     protected void build(Form here) {
         here.section("booking.who")
-                .text("/customer", "booking.customer")
+                .offered("/customer", "booking.customer", "/customerKey", () -> customers.focus())
+                .listTakingOff("/contactKey", "/contact", "booking.contact", new ContactEntry(() -> customers.contacts(),
+                        this::contactOfKey));
+        customers = new RegisterCustomers(here.area(), site(), words(), form()::reveal);
+        here.section("booking.arrival")
                 .text("/orderNo", "booking.orderNo")
                 .text("/arrivedBy", "booking.arrivedBy")
                 .moment("/bookedAt", "booking.at")
@@ -62,7 +69,14 @@ public final class BookingPage extends PartPage {
 
     @Override
     protected void changed() {
+        customers.follow();
         before.follow();
+    }
+
+    /** The name of a contact whom an older booking names by a key. */
+    private String contactOfKey() {
+        return document().part(key(), Booking.class).filter(b -> b.contactKey() != null)
+                .map(b -> b.contactName(site().shop()::nameOf)).orElse("");
     }
 
     @Override

@@ -75,7 +75,7 @@ public final class DeliveryNoteWorkbook {
 
     private static void parties(SheetPage page, Words words, Booking b, Shop shop) {
         page.pair(1, words.get("delivery.customer"), b.customer());
-        page.pair(1, words.get("delivery.contact"), shop.nameOf(b.contactKey()));
+        page.pair(1, words.get("delivery.contact"), b.contactName(shop::nameOf));
         page.pair(1, words.get("delivery.order"), b.orderNo());
         page.pair(1, words.get("delivery.machine"), b.machine());
     }

@@ -146,6 +146,18 @@ public final class JobDocument {
     }
 
     /**
+     * Puts the value of one field together with that of another one that hangs on it; the first pointer is the place of
+     * the change.
+     *
+     * @param hanging JSON pointer of the field that hangs on the first
+     * @param with    its value; null takes it out
+     */
+    public Optional<String> setWith(PartKey key, String pointer, JsonNode value, String hanging, JsonNode with) {
+        return apply(key, pointer, t -> PartTree.with(PartTree.with(t, hanging, with), pointer, value),
+                d -> d.withTyped(pointer, null));
+    }
+
+    /**
      * Changes a part as one undo step.
      *
      * @param where  place to show after undo (a JSON pointer)

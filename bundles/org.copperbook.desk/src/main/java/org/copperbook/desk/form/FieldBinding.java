@@ -42,6 +42,8 @@ public final class FieldBinding {
     private String typedOnEntry;
     private String other;
     private JsonNode otherOnEntry;
+    private String hanging;
+    private JsonNode hangingOnEntry;
 
     public FieldBinding(JobDocument document, PartKey key, String pointer, Entry entry, View view) {
         this.document = document;
@@ -57,6 +59,12 @@ public final class FieldBinding {
         return this;
     }
 
+    /** Names a field that holds only as long as nothing else is typed here: another text, or none, takes it out. */
+    FieldBinding takesOff(String pointerOfHanging) {
+        hanging = pointerOfHanging;
+        return this;
+    }
+
     /** JSON pointer of the field. */
     public String pointer() {
         return pointer;
@@ -67,6 +75,7 @@ public final class FieldBinding {
         valueOnEntry = document.value(key, pointer);
         typedOnEntry = document.typed(key, pointer).orElse(null);
         otherOnEntry = other == null ? null : document.value(key, other);
+        hangingOnEntry = hanging == null ? null : document.value(key, hanging);
     }
 
     /** The text changed under somebody's hands. Half-typed is not wrong yet: nothing is said before the field is left. */
@@ -128,6 +137,8 @@ public final class FieldBinding {
         try {
             if (typedOnEntry != null) {
                 document.keepTyped(key, pointer, typedOnEntry);
+            } else if (hanging != null) {
+                document.setWith(key, pointer, valueOnEntry, hanging, hangingOnEntry);
             } else {
                 document.set(key, pointer, valueOnEntry);
             }
@@ -172,7 +183,8 @@ public final class FieldBinding {
     private Note take(String text) {
         Typed read = entry.read(text);
         if (read instanceof Typed.Blank) {
-            Optional<String> problem = document.set(key, pointer, null);
+            Optional<String> problem = hanging == null ? document.set(key, pointer, null)
+                    : document.setWith(key, pointer, null, hanging, null);
             if (problem.isPresent()) {
                 document.keepTyped(key, pointer, text);
                 return new Note.Problem(problem.get());
@@ -188,8 +200,8 @@ public final class FieldBinding {
 
     private Note put(Typed.Understood u, String text) {
         JsonNode value = entry.over(document.value(key, pointer), u.node());
-        Optional<String> problem = other == null ? document.set(key, pointer, value)
-                : document.setInPlaceOf(key, pointer, value, other);
+        Optional<String> problem = hanging != null ? document.setWith(key, pointer, value, hanging, null)
+                : other == null ? document.set(key, pointer, value) : document.setInPlaceOf(key, pointer, value, other);
         if (problem.isPresent()) {
             document.keepTyped(key, pointer, text);
             return new Note.Problem(problem.get());

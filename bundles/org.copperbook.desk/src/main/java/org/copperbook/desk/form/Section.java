@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import org.copperbook.desk.entry.ChoiceEntry;
 import org.copperbook.desk.entry.DateEntry;
@@ -45,6 +46,23 @@ public final class Section {
     /** One line of text. */
     public Section text(String pointer, String key) {
         return field(pointer, key, TypedField.Shape.LINE, new TextEntry(), 0);
+    }
+
+    /**
+     * One line of text for which the page offers something below.
+     *
+     * @param hanging JSON pointer of what was taken from the offers; typing anything else takes it out, in the same undo step
+     * @param goThere puts the cursor on the offers, for the arrow downwards; false when there are none
+     */
+    public Section offered(String pointer, String key, String hanging, BooleanSupplier goThere) {
+        form.add(typed(pointer, key, TypedField.Shape.LINE, new TextEntry(), 0).takesOff(hanging).offers(goThere));
+        return this;
+    }
+
+    /** A field with a list to choose from and an entry of the page's own; what is typed takes the other field out. */
+    public Section listTakingOff(String hanging, String pointer, String key, Entry entry) {
+        form.add(typed(pointer, key, TypedField.Shape.LIST, entry, 0).takesOff(hanging));
+        return this;
     }
 
     /** Several lines of text. */

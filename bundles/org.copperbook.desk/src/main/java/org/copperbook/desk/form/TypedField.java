@@ -1,6 +1,7 @@
 package org.copperbook.desk.form;
 
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import org.copperbook.desk.document.JobDocument;
 import org.copperbook.desk.entry.Entry;
@@ -74,6 +75,22 @@ final class TypedField implements FormField {
     /** Names a field that is emptied when a value is put here. */
     TypedField inPlaceOf(String pointerOfOther) {
         binding.inPlaceOf(pointerOfOther);
+        return this;
+    }
+
+    /** Names a field that holds only as long as nothing else is typed here. */
+    TypedField takesOff(String pointerOfHanging) {
+        binding.takesOff(pointerOfHanging);
+        return this;
+    }
+
+    /** Lets the arrow downwards go to what is offered for the text typed here; false when nothing is. */
+    TypedField offers(BooleanSupplier goThere) {
+        control.addListener(SWT.KeyDown, e -> {
+            if (e.keyCode == SWT.ARROW_DOWN && (e.stateMask & SWT.MODIFIER_MASK) == 0 && goThere.getAsBoolean()) {
+                e.doit = false;
+            }
+        });
         return this;
     }
 

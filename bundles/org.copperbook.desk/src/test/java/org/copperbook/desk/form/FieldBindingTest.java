@@ -3,6 +3,7 @@ package org.copperbook.desk.form;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
@@ -10,6 +11,7 @@ import org.copperbook.desk.document.Change;
 import org.copperbook.desk.document.JobDocument;
 import org.copperbook.desk.entry.FieldUnit;
 import org.copperbook.desk.entry.NumberEntry;
+import org.copperbook.desk.entry.TextEntry;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
@@ -152,5 +154,33 @@ class FieldBindingTest {
         } catch (BadRecordException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    @Test
+    void whatHangsOnATextGoesWithAnotherTextInOneStepAndComesBackWithUndoOrEsc() {
+        document.change(PLATE, "/maker", t -> t.put("maker", "Alder").put("type", "A7"));
+        Field makerField = new Field();
+        FieldBinding maker = new FieldBinding(document, PLATE, "/maker", new TextEntry(), makerField).takesOff("/type");
+        maker.refresh();
+        maker.enter();
+        assertTrue(maker.commit(), "left as it was");
+        assertEquals("A7", plate().type());
+        for (String text : new String[] {"B", "Bi", "Birch"}) {
+            makerField.text = text;
+            maker.typed();
+        }
+        maker.commit();
+        assertNull(plate().type());
+        document.undo(PLATE);
+        assertEquals("Alder", plate().maker());
+        assertEquals("A7", plate().type());
+        maker.refresh();
+        maker.enter();
+        makerField.text = "";
+        maker.typed();
+        assertNull(plate().type(), "nothing typed is another text too");
+        maker.restore();
+        assertEquals("A7", plate().type());
+        assertEquals("Alder", makerField.text);
     }
 }

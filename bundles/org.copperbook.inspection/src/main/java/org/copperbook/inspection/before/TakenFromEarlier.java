@@ -18,9 +18,10 @@ final class TakenFromEarlier {
 
     private static final PartKey BOOKING = PartKey.of(PartKind.BOOKING);
     private static final PartKey NAMEPLATE = PartKey.of(PartKind.NAMEPLATE);
-    /** What belongs to the machine and its owner, and not to one visit. */
-    private static final List<String> OF_THE_MACHINE =
-            List.of("customer", "contactKey", "machine", "machineKind", "liftingMassKg");
+    /** Whose the machine is: these go together, so that nobody's contact stands with another customer. */
+    private static final List<String> OF_THE_OWNER = List.of("customer", "customerKey", "contact", "contactKey");
+    /** What belongs to the machine and not to one visit. */
+    private static final List<String> OF_THE_MACHINE = List.of("machine", "machineKind", "liftingMassKg");
 
     private final JobDocument document;
     private final PartJson json;
@@ -33,6 +34,10 @@ final class TakenFromEarlier {
     /** Fills booking and plate; each is one undo step. */
     void take(Job earlier) {
         earlier.booking().map(json::tree).ifPresent(was -> document.change(BOOKING, "/customer", now -> {
+            if (was.has("customer")) {
+                now.remove(OF_THE_OWNER);
+                OF_THE_OWNER.stream().filter(was::has).forEach(name -> now.set(name, was.get(name)));
+            }
             OF_THE_MACHINE.stream().filter(was::has).forEach(name -> now.set(name, was.get(name)));
             return now;
         }));

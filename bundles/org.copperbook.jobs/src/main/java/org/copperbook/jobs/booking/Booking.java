@@ -9,8 +9,10 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PhotoRef;
+import org.copperbook.jobs.customer.Contact;
 
 /**
  * Booking in: who brought which machine, with what, wanting what.
@@ -37,6 +39,7 @@ import org.copperbook.jobs.PhotoRef;
  * @param photos          photos on arrival
  * @param tag             tag fixed to the machine
  * @param customerKey     key of the customer among the shop's customers, or null for one typed here only
+ * @param contact         whom to talk to at the customer, kept outside the chained text; null where contactKey says it
  * @param more            fields of newer versions
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
@@ -44,7 +47,8 @@ public record Booking(int schema, Instant bookedAt, String bookedBy, MachineKind
         String customer, String contactKey, String orderNo, LocalDate promised, Priority priority,
         BigDecimal spendLimit, String arrivedBy, List<ReceivedPart> parts, String transportDamage,
         String reportedFault, List<Hazard> hazards, String hazardNote, Double liftingMassKg, String earlierJob,
-        List<PhotoRef> photos, String tag, String customerKey, @KeepUnknown Map<String, JsonNode> more) implements Part {
+        List<PhotoRef> photos, String tag, String customerKey, Contact contact,
+        @KeepUnknown Map<String, JsonNode> more) implements Part {
 
     public static final int SCHEMA = 1;
 
@@ -58,6 +62,11 @@ public record Booking(int schema, Instant bookedAt, String bookedBy, MachineKind
         more = more == null ? Map.of() : more;
     }
 
+    /** Name of whom to talk to, as typed here or else as the shop names the key of a person. */
+    public String contactName(UnaryOperator<String> nameOfKey) {
+        return contact != null && !contact.name().isEmpty() ? contact.name() : nameOfKey.apply(contactKey);
+    }
+
     /** A booking whose customer is none of the shop's customers. */
     public Booking(int schema, Instant bookedAt, String bookedBy, MachineKind machineKind, String machine,
             String customer, String contactKey, String orderNo, LocalDate promised, Priority priority,
@@ -66,6 +75,6 @@ public record Booking(int schema, Instant bookedAt, String bookedBy, MachineKind
             List<PhotoRef> photos, String tag, Map<String, JsonNode> more) {
         this(schema, bookedAt, bookedBy, machineKind, machine, customer, contactKey, orderNo, promised, priority,
                 spendLimit, arrivedBy, parts, transportDamage, reportedFault, hazards, hazardNote, liftingMassKg, earlierJob,
-                photos, tag, null, more);
+                photos, tag, null, null, more);
     }
 }

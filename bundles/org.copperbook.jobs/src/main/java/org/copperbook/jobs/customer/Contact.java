@@ -34,6 +34,17 @@ public record Contact(String name, String phone, String mail) {
         return new Contact(fields.get(0), fields.get(1), fields.get(2));
     }
 
+    /** Reads what people write: name; telephone; mail. */
+    public static Contact ofLine(String line) {
+        String[] fields = line.split(";", FIELDS);
+        return new Contact(fields[0], fields.length > 1 ? fields[1] : "", fields.length > 2 ? fields[2] : "");
+    }
+
+    /** As people write it: name; telephone; mail, without what is missing at the end. */
+    public String line() {
+        return (name + "; " + phone + "; " + mail).replaceAll("(; )+$", "");
+    }
+
     /** The one text; fields at the end that say nothing are left out. */
     @JsonValue
     public String text() {

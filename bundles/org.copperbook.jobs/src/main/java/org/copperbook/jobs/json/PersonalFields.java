@@ -10,16 +10,15 @@ import java.util.function.UnaryOperator;
 import org.copperbook.jobs.PartKind;
 
 /**
- * Where people are named in parts: the customer of a booking, who may be a private person, who answered a quote, who took a machine back or consented to
- * scrap it, and what
- * tells a customer of the shop from others. Everybody else stands in parts as a key. None of these fields is under the
+ * Where people are named in parts: the customer of a booking, who may be a private person, and whom to talk to there, who
+ * answered a quote, who took a machine back or consented to scrap it, and what tells a customer of the shop from others. Everybody else stands in parts as a key. None of these fields is under the
  * seal of a release.
  */
 public final class PersonalFields {
 
     /** Names of fields from the outside in; a star stands for each entry of a list. */
     private static final Map<PartKind, List<List<String>>> FIELDS = Map.of(
-            PartKind.BOOKING, List.of(List.of("customer")),
+            PartKind.BOOKING, List.of(List.of("customer"), List.of("contact")),
             PartKind.QUOTE, List.of(List.of("approval", "by")),
             PartKind.HAND_BACK, List.of(List.of("takenBy"), List.of("scrapping", "consentBy")),
             PartKind.CUSTOMER, List.of(List.of("name"), List.of("address"), List.of("phone"), List.of("mail"),

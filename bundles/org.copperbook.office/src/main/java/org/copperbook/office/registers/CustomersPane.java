@@ -16,6 +16,7 @@ import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.customer.Contact;
 import org.copperbook.jobs.customer.Customer;
 import org.copperbook.jobs.customer.Merging;
 import org.copperbook.sheets.registers.RegisterShape;
@@ -256,7 +257,7 @@ final class CustomersPane extends RegisterPane {
         List<ChosenList.Entry> entries = new ArrayList<>();
         all.forEach((k, c) -> entries.add(new ChosenList.Entry(k, List.of(said(c.name()),
                 said(c.address()).replaceAll("\\R+", ", "), said(c.phone()), state(c, all)), said(c.mail()) + " "
-                + said(c.taxId()) + " " + String.join(" ", c.contacts().stream().map(ContactsEntry::line).toList()), false)));
+                + said(c.taxId()) + " " + String.join(" ", c.contacts().stream().map(Contact::line).toList()), false)));
         entries.sort(Comparator.comparing((ChosenList.Entry e) -> e.cells().get(0), String.CASE_INSENSITIVE_ORDER)
                 .thenComparing(ChosenList.Entry::key));
         list.show(entries);

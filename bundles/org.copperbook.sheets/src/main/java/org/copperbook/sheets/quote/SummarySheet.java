@@ -88,7 +88,7 @@ public final class SummarySheet {
 
     private void booking(Booking booking) {
         page.pair(1, words.get("summary.customer"), booking.customer());
-        page.pair(1, words.get("summary.contact"), context.shop().nameOf(booking.contactKey()));
+        page.pair(1, words.get("summary.contact"), booking.contactName(context.shop()::nameOf));
         page.pair(1, words.get("summary.order"), booking.orderNo());
         page.pair(1, words.get("summary.machine"), booking.machine());
     }

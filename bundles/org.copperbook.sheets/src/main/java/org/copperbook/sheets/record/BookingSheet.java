@@ -35,7 +35,7 @@ public final class BookingSheet implements RecordSheet {
         page.heading(c.say("booking.heading"));
         page.pair(LABEL, c.say("booking.at"), RecordContext.joined(", ", c.time(b.bookedAt()), c.name(b.bookedBy())));
         page.pair(LABEL, c.say("booking.customer"), b.customer());
-        page.pair(LABEL, c.say("booking.contact"), c.name(b.contactKey()));
+        page.pair(LABEL, c.say("booking.contact"), b.contactName(c::name));
         page.pair(LABEL, c.say("booking.order"), b.orderNo());
         page.pair(LABEL, c.say("booking.machine"), b.machine());
         page.pair(LABEL, c.say("booking.kind"), c.words().of(b.machineKind()));

@@ -23,7 +23,7 @@ final class QuoteFacts {
         Map<String, Object> values = new HashMap<>();
         Booking booking = context.job().booking().orElse(null);
         values.put("customer", booking == null ? null : booking.customer());
-        values.put("contact", booking == null ? null : context.shop().nameOf(booking.contactKey()));
+        values.put("contact", booking == null ? null : booking.contactName(context.shop()::nameOf));
         values.put("order_number", booking == null ? null : booking.orderNo());
         values.put("machine", booking == null ? null : booking.machine());
         values.put("rating_plate", context.job().nameplate().map(p -> SummarySheet.plate(context, p)).orElse(null));
