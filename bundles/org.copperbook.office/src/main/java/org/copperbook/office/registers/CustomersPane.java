@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.editor.ShopEditing;
 import org.copperbook.desk.form.Form;
@@ -217,7 +218,8 @@ final class CustomersPane extends RegisterPane {
     /** Numbers of the jobs booked under any name of the customer; found by the register, which shows names. */
     private void lookForJobs() {
         String mine = chosen;
-        Set<String> names = new Merging(customers()).names(mine);
+        Set<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        names.addAll(new Merging(customers()).names(mine));
         JobStore store = session().store();
         new DeskJob(words().text("registers.reading"), monitor -> {
             Set<String> numbers = new LinkedHashSet<>();
@@ -225,7 +227,7 @@ final class CustomersPane extends RegisterPane {
                 for (String name : names) {
                     if (!name.isBlank()) {
                         store.register(new RegisterQuery(name, 0, MOST_JOBS, new RegisterSort(RegisterColumn.NUMBER, false)))
-                                .rows().stream().filter(r -> r.customer().equalsIgnoreCase(name)).map(RegisterRow::number)
+                                .rows().stream().filter(r -> names.contains(r.customer())).map(RegisterRow::number)
                                 .forEach(numbers::add);
                     }
                 }

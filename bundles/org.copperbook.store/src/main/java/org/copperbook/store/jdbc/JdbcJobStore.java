@@ -62,6 +62,7 @@ public final class JdbcJobStore implements JobStore {
     private final Database database;
     private final Tables tables;
     private final Reading reading;
+    private final CustomerAliases aliases;
     private final Writing writing;
     private final Guard guard;
     private final StaffRecord staff;
@@ -93,6 +94,7 @@ public final class JdbcJobStore implements JobStore {
         this.database = database;
         tables = Tables.with(json, database.hasRegisterText());
         reading = new Reading(tables, json);
+        aliases = new CustomerAliases(tables, reading);
         staff = new StaffRecord(tables, reading, json);
         writing = new Writing(tables, reading, json, staff, options.stageOf(), options.clock());
         guard = new Guard(tables, reading);
@@ -220,7 +222,8 @@ public final class JdbcJobStore implements JobStore {
 
     @Override
     public RegisterSlice register(RegisterQuery query) {
-        return database.read(c -> tables.register().page(c, query));
+        return database.read(c -> tables.register().page(c, query,
+                query.text().isBlank() ? List.of() : aliases.families(c)));
     }
 
     @Override

@@ -70,8 +70,9 @@ final class RegisterTable {
         }
     }
 
-    RegisterSlice page(Connection c, RegisterQuery query) throws SQLException {
-        RegisterFilter filter = RegisterFilter.of(query.text(), textList);
+    /** @param families customers with several names */
+    RegisterSlice page(Connection c, RegisterQuery query, List<CustomerAliases.Family> families) throws SQLException {
+        RegisterFilter filter = RegisterFilter.of(query.text(), textList, families);
         int total = count(c, filter.counting());
         List<RegisterRow> rows = new ArrayList<>();
         if (query.offset() >= total) {

@@ -299,6 +299,20 @@ final class RevisionTable {
         return found;
     }
 
+    /** Whether a part of a kind of which there can be many was saved after a link. */
+    boolean anyOfKindAfter(Connection c, long sequence, String jobId, String kind) throws SQLException {
+        try (PreparedStatement q = c.prepareStatement("SELECT 1 FROM revision WHERE sequence > ? AND job_id = ?"
+                + " AND part >= ? AND part < ? LIMIT 1")) {
+            q.setLong(1, sequence);
+            q.setString(2, jobId);
+            q.setString(3, kind + "/");
+            q.setString(4, kind + "0");
+            try (ResultSet r = q.executeQuery()) {
+                return r.next();
+            }
+        }
+    }
+
     static List<Revision> list(PreparedStatement q) throws SQLException {
         List<Revision> found = new ArrayList<>();
         try (ResultSet r = q.executeQuery()) {

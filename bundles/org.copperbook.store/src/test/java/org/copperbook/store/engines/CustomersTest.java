@@ -17,6 +17,8 @@ import org.copperbook.store.JobStore;
 import org.copperbook.store.PartSave;
 import org.copperbook.store.PrivateName;
 import org.copperbook.store.RegisterQuery;
+import org.copperbook.store.RegisterRow;
+import org.copperbook.store.RegisterSort;
 import org.copperbook.store.Sample;
 import org.copperbook.store.Saved;
 import org.junit.jupiter.api.Test;
@@ -62,6 +64,46 @@ class CustomersTest extends OnEachEngine {
         }
         assertEquals(12, store.saveShopParts(many, "o", "").size());
         assertTrue(store.audit().passed());
+    }
+
+    private List<String> found(String text) {
+        return store.register(new RegisterQuery(text, 0, 50, RegisterSort.NEWEST_FIRST)).rows().stream()
+                .map(RegisterRow::customer).sorted().toList();
+    }
+
+    @Test
+    void aJobIsFoundByAnyNameOfItsCustomerAsLongAsTheyAreOne() {
+        store.create(Sample.booking("Harbour Ice", "pump set"), "o");
+        store.create(Sample.booking("Quayside Cold Store", "fan set"), "o");
+        store.create(Sample.booking("Mill", "pump set"), "o");
+        store.saveShopParts(List.of(new PartSave(Customer.key("a"), customer("Harbour Ice"), 0),
+                new PartSave(Customer.key("b"), customer("Quayside Cold Store"), 0),
+                new PartSave(Customer.key("c"), customer("Caf\u00e9 Kaltwasser"), 0),
+                new PartSave(Customer.key("m"), customer("Mill"), 0)), "o", "");
+        assertEquals(List.of("Quayside Cold Store"), found("quayside"));
+        assertEquals(List.of(), found("kaltwasser"));
+        store.saveShopPart(Customer.key("b"), customer("Quayside Cold Store").into("a"), 1, "o", "one firm");
+        store.saveShopPart(Customer.key("c"), customer("Caf\u00e9 Kaltwasser").into("b"), 1, "o", "renamed long ago");
+        assertEquals(List.of("Harbour Ice", "Quayside Cold Store"), found("quayside"));
+        assertEquals(List.of("Harbour Ice", "Quayside Cold Store"), found("harbour ice"));
+        assertEquals(List.of("Harbour Ice", "Quayside Cold Store"), found("cafe kalt"), "a name under which no job is booked");
+        assertEquals(List.of("Harbour Ice"), found("quayside pump"), "other words hold as before");
+        assertEquals(List.of("Harbour Ice", "Mill"), found("pump"));
+        assertEquals(1, store.register(new RegisterQuery("cafe", 1, 1, RegisterSort.NEWEST_FIRST)).rows().size());
+        assertEquals(2, store.register(new RegisterQuery("cafe", 1, 1, RegisterSort.NEWEST_FIRST)).total());
+        store.saveShopPart(Customer.key("b"), customer("Quayside Cold Store"), 2, "o", "not one after all");
+        assertEquals(List.of("Quayside Cold Store"), found("quayside"));
+        assertEquals(List.of("Quayside Cold Store"), found("kaltwasser"), "that one is still another name of it");
+    }
+
+    @Test
+    void anErasedNameFindsNothingMore() {
+        store.create(Sample.booking("Harbour Ice", "set"), "o");
+        store.saveShopParts(List.of(new PartSave(Customer.key("a"), customer("Harbour Ice"), 0),
+                new PartSave(Customer.key("b"), Customer.named("Otto Eismann").into("a"), 0)), "o", "");
+        assertEquals(List.of("Harbour Ice"), found("eismann"));
+        store.erase(store.privateNames().stream().filter(n -> n.name().contains("Eismann")).findFirst().orElseThrow().key());
+        assertEquals(List.of(), found("eismann"));
     }
 
     @Test
