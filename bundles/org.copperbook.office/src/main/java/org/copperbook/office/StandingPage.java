@@ -1,5 +1,9 @@
 package org.copperbook.office;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
@@ -21,13 +25,18 @@ public final class StandingPage extends PartPage {
     @Override
     protected void build(Form here) {
         here.section("standing.waiting")
-                .choice("/waiting/waitingFor", "standing.for", Standing.WaitingFor.class)
+                .choiceFilling("/waiting/since", StandingPage::now, "/waiting/waitingFor", "standing.for",
+                        Standing.WaitingFor.class)
                 .moment("/waiting/since", "standing.since")
                 .text("/waiting/reason", "standing.reason");
         offers = new WaitingOffers(here.area(), site(), words());
         here.words("standing.closingHint");
         closing = new ClosingArea(here.area("standing.closing"), site(), words());
         merged = new MergedJobs(here.area(), site(), words());
+    }
+
+    private static JsonNode now() {
+        return TextNode.valueOf(Instant.now().truncatedTo(ChronoUnit.MINUTES).toString());
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.copperbook.desk.form;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.copperbook.desk.document.JobDocument;
 import org.copperbook.desk.entry.Entry;
 import org.copperbook.desk.entry.Typed;
@@ -43,6 +44,7 @@ public final class FieldBinding {
     private String other;
     private JsonNode otherOnEntry;
     private String hanging;
+    private Supplier<JsonNode> fill;
     private JsonNode hangingOnEntry;
 
     public FieldBinding(JobDocument document, PartKey key, String pointer, Entry entry, View view) {
@@ -62,6 +64,13 @@ public final class FieldBinding {
     /** Names a field that holds only as long as nothing else is typed here: another text, or none, takes it out. */
     FieldBinding takesOff(String pointerOfHanging) {
         hanging = pointerOfHanging;
+        return this;
+    }
+
+    /** Names a field that is filled with a value where it is empty when something is put here. */
+    FieldBinding fills(String pointerOfHanging, Supplier<JsonNode> value) {
+        hanging = pointerOfHanging;
+        fill = value;
         return this;
     }
 
@@ -184,7 +193,7 @@ public final class FieldBinding {
         Typed read = entry.read(text);
         if (read instanceof Typed.Blank) {
             Optional<String> problem = hanging == null ? document.set(key, pointer, null)
-                    : document.setWith(key, pointer, null, hanging, null);
+                    : document.setWith(key, pointer, null, hanging, fill == null ? null : document.value(key, hanging));
             if (problem.isPresent()) {
                 document.keepTyped(key, pointer, text);
                 return new Note.Problem(problem.get());
@@ -198,9 +207,18 @@ public final class FieldBinding {
         return judge(text);
     }
 
+    /** What stands in the field that hangs on this one once something is put here. */
+    private JsonNode hangingWith() {
+        if (fill == null) {
+            return null;
+        }
+        JsonNode now = document.value(key, hanging);
+        return now.isMissingNode() || now.isNull() ? fill.get() : now;
+    }
+
     private Note put(Typed.Understood u, String text) {
         JsonNode value = entry.over(document.value(key, pointer), u.node());
-        Optional<String> problem = hanging != null ? document.setWith(key, pointer, value, hanging, null)
+        Optional<String> problem = hanging != null ? document.setWith(key, pointer, value, hanging, hangingWith())
                 : other == null ? document.set(key, pointer, value) : document.setInPlaceOf(key, pointer, value, other);
         if (problem.isPresent()) {
             document.keepTyped(key, pointer, text);

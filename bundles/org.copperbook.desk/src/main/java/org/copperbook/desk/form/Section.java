@@ -106,6 +106,18 @@ public final class Section {
         return field(pointer, key, TypedField.Shape.LIST, entryOf(type), CHOICE_CHARS);
     }
 
+    /**
+     * The same, where another field is filled in the same undo step if it is empty.
+     *
+     * @param fills JSON pointer of the other field
+     * @param value what it is filled with
+     */
+    public <E extends Enum<E>> Section choiceFilling(String fills, Supplier<JsonNode> value, String pointer, String key,
+            Class<E> type) {
+        form.add(typed(pointer, key, TypedField.Shape.LIST, entryOf(type), CHOICE_CHARS).fills(fills, value));
+        return this;
+    }
+
     /** Yes, no, or not stated. */
     public Section flag(String pointer, String key) {
         return field(pointer, key, TypedField.Shape.LIST, ChoiceEntry.yesNo(), WHOLE_CHARS);

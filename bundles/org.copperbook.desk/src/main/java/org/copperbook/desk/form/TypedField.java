@@ -1,5 +1,6 @@
 package org.copperbook.desk.form;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
@@ -81,6 +82,12 @@ final class TypedField implements FormField {
     /** Names a field that holds only as long as nothing else is typed here. */
     TypedField takesOff(String pointerOfHanging) {
         binding.takesOff(pointerOfHanging);
+        return this;
+    }
+
+    /** Names a field that is filled where it is empty when something is put here. */
+    TypedField fills(String pointerOfHanging, Supplier<JsonNode> value) {
+        binding.fills(pointerOfHanging, value);
         return this;
     }
 

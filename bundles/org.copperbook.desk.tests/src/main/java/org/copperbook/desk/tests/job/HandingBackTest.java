@@ -1,10 +1,14 @@
 package org.copperbook.desk.tests.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
 import org.copperbook.desk.command.WorkbookFolder;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.tests.window.Desktop;
@@ -12,8 +16,10 @@ import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.booking.Standing;
 import org.copperbook.jobs.booking.Standing.Closure;
 import org.copperbook.jobs.booking.Standing.How;
+import org.copperbook.jobs.booking.Standing.Waiting;
 import org.copperbook.jobs.booking.Standing.WaitingFor;
 import org.copperbook.jobs.handback.HandBack;
 import org.copperbook.store.JobHandle;
@@ -97,6 +103,28 @@ class HandingBackTest {
         Job kept = saved();
         assertEquals(WaitingFor.OUTSIDE_WORK, kept.standing().orElseThrow().waiting().waitingFor());
         assertEquals("shaft, Grinders", kept.standing().orElseThrow().waiting().reason());
+    }
+
+    @Test
+    void whatTheJobWaitsForIsNotedSinceNowInOneUndoStepAndAnEarlierDayStays() {
+        PartKey standing = PartKey.of(PartKind.STANDING);
+        show(standing);
+        Instant before = Instant.now().truncatedTo(ChronoUnit.MINUTES);
+        desktop.type("/waiting/waitingFor", "parts");
+        Instant since = waiting().since();
+        assertFalse(since.isBefore(before) || since.isAfter(Instant.now()), since + " is now");
+        assertFalse(desktop.text("/waiting/since").isEmpty(), "the field shows it");
+        editor.document().undo(standing);
+        assertEquals(Optional.empty(), editor.document().part(standing), "one step takes both back");
+        desktop.type("/waiting/since", "2026-03-02 07:00");
+        since = waiting().since();
+        desktop.type("/waiting/waitingFor", "customer");
+        assertEquals(WaitingFor.CUSTOMER, waiting().waitingFor());
+        assertEquals(since, waiting().since());
+    }
+
+    private Waiting waiting() {
+        return editor.document().part(PartKey.of(PartKind.STANDING), Standing.class).orElseThrow().waiting();
     }
 
     @Test
