@@ -48,10 +48,12 @@ public record HandBack(int schema, List<OutsideWork> outside, List<Delivery> del
      * @param expected when it is expected back
      * @param back     when it came back; null while it is out
      * @param finding  what was found when it came back
+     * @param cost     what it cost, in the shop's currency and before mark-up; null while that is not known
+     * @param quoteLine text of the line of the quote that it belongs to; null to let its name say
      */
     @JsonInclude(JsonInclude.Include.NON_EMPTY)
     public record OutsideWork(String what, String firm, String orderNo, LocalDate out, LocalDate expected,
-            LocalDate back, String finding, @KeepUnknown Map<String, JsonNode> more) {
+            LocalDate back, String finding, BigDecimal cost, String quoteLine, @KeepUnknown Map<String, JsonNode> more) {
         public OutsideWork {
             more = more == null ? Map.of() : more;
         }

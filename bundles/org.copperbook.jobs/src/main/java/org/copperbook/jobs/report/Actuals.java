@@ -24,8 +24,11 @@ import org.copperbook.jobs.work.Hours;
  * @param labour one line for each trade
  * @param material one line for each sort of material
  * @param issued what went out of stock to the job, by item
+ * @param outside one line for each line of outside work in the quote, and for what was sent out beside them
+ * @param unpriced outside work whose cost is not known yet, by its name
  */
-public record Actuals(boolean agreed, List<Line> labour, List<Line> material, List<Issued> issued) {
+public record Actuals(boolean agreed, List<Line> labour, List<Line> material, List<Issued> issued, List<Line> outside,
+        List<String> unpriced) {
 
     /** Sorts of material that a quote tells apart. */
     public enum Sort { WIRE, DIODES, BEARINGS, OTHER }
@@ -33,7 +36,7 @@ public record Actuals(boolean agreed, List<Line> labour, List<Line> material, Li
     /**
      * One comparison.
      *
-     * @param what    trade, or name of a {@link Sort}
+     * @param what    trade, name of a {@link Sort}, or text of a line of outside work; empty where it has none
      * @param planned hours, or cost; zero when nothing was agreed
      * @param actual  hours, or cost
      */
@@ -80,7 +83,9 @@ public record Actuals(boolean agreed, List<Line> labour, List<Line> material, Li
             sort(l).filter(s -> l.quantity() != null && l.unitPrice() != null)
                     .ifPresent(s -> costPlanned.merge(s.name(), l.quantity().multiply(l.unitPrice()), BigDecimal::add));
         }
-        return new Actuals(agreed.isPresent(), lines(planned, worked), lines(costPlanned, cost), issued);
+        OutsideCost outside = OutsideCost.of(job, lines);
+        return new Actuals(agreed.isPresent(), lines(planned, worked), lines(costPlanned, cost), issued,
+                lines(outside.planned(), outside.paid()), outside.unpriced());
     }
 
     private static List<Line> lines(Map<String, BigDecimal> planned, Map<String, BigDecimal> actual) {

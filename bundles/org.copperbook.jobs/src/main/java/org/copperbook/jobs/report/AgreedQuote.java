@@ -3,6 +3,7 @@ package org.copperbook.jobs.report;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -39,6 +40,14 @@ public final class AgreedQuote {
         return name == null || name.isBlank()
                 ? q.alternatives().stream().filter(a -> q.alternatives().size() == 1).findFirst()
                 : q.alternatives().stream().filter(a -> name.equals(a.name())).findFirst();
+    }
+
+    /** Texts of the lines of outside work in what was agreed to, or, before that, in the newest quote. */
+    public static List<String> outsideWork(Job job) {
+        return newest(job).map(q -> alternative(q).map(List::of).orElse(q.alternatives())).orElse(List.of()).stream()
+                .flatMap(a -> a.lines().stream())
+                .filter(l -> l.kind() == QuoteLine.Kind.OUTSIDE_WORK && l.text() != null && !l.text().isBlank())
+                .map(l -> l.text().strip()).distinct().toList();
     }
 
     /**

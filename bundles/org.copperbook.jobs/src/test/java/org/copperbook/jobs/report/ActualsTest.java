@@ -107,4 +107,24 @@ class ActualsTest {
         assertEquals(Map.of("winder", 37_500L, "tester", 4_000L), AgreedQuote.hoursLeft(job("quote/1", QUOTE, "hours",
                 "{'schema':1,'entries':[{'trade':'Winder','hours':0.5}]}")));
     }
+
+    @Test
+    void outsideWorkStandsAgainstTheLineOfTheQuoteThatItNamesOrIsCalledLike() {
+        String quote = QUOTE.replace("{'kind':'OUTSIDE_WORK','quantity':1,'unit':'pc','unitPrice':200}",
+                "{'kind':'OUTSIDE_WORK','text':'Grind shaft','quantity':1,'unitPrice':200},"
+                + "{'kind':'OUTSIDE_WORK','text':'Balance','quantity':2,'unitPrice':45}");
+        Actuals a = Actuals.of(job("quote/1", quote, "hand-back", "{'schema':1,'outside':["
+                + "{'what':'shaft','quoteLine':'grind shaft ','cost':230.5},{'what':'balance','cost':80},"
+                + "{'what':'spray metal','cost':60},{'what':'crane','out':'2026-03-02'},{'what':'not sent yet'}]}"), List.of());
+        assertEquals(List.of("Balance 90 80 -10", "Grind shaft 200 230.5 30.5", "spray metal 0 60 60"), said(a.outside()));
+        assertEquals(List.of("crane"), a.unpriced());
+    }
+
+    @Test
+    void theOnlyLineOfOutsideWorkTakesWhatNamesNone() {
+        Actuals a = Actuals.of(job("quote/1", QUOTE, "hand-back",
+                "{'schema':1,'outside':[{'what':'shaft','cost':120},{'what':'rotor','cost':90}]}"), List.of());
+        assertEquals(List.of(" 200 210 10"), said(a.outside()));
+        assertEquals(List.of(" 200 0 -200"), said(Actuals.of(job("quote/1", QUOTE), List.of()).outside()));
+    }
 }

@@ -4,11 +4,14 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.check.HandingBack;
 import org.copperbook.jobs.check.Verdict;
+import org.copperbook.jobs.report.AgreedQuote;
 import org.copperbook.office.StandingPage;
 
 /** Outside work, deliveries, what goes back to the owner, and scrapping with consent. */
@@ -31,7 +34,9 @@ public final class HandBackPage extends PartPage {
                 .date("/out", "outside.out")
                 .date("/expected", "outside.expected")
                 .date("/back", "outside.back")
-                .text("/finding", "outside.finding"))
+                .text("/finding", "outside.finding")
+                .price("/cost", "outside.cost")
+                .proposals("/quoteLine", "outside.quoteLine", this::quotedOutside))
                 .newRow(this::row);
         here.grid("handback.deliveries", "/deliveries", columns -> columns
                 .text("/what", "delivery.what")
@@ -61,6 +66,13 @@ public final class HandBackPage extends PartPage {
                 .date("/scrapping/at", "scrapping.at")
                 .text("/scrapping/copper", "scrapping.copper");
         ending = new EndingArea(here.area("handback.ending"), site(), words());
+    }
+
+    /** The lines of outside work in the quote, to choose from. */
+    private Map<String, String> quotedOutside() {
+        Map<String, String> lines = new LinkedHashMap<>();
+        AgreedQuote.outsideWork(document().job()).forEach(l -> lines.put(l, l));
+        return lines;
     }
 
     private ObjectNode row() {

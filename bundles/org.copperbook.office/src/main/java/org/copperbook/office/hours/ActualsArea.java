@@ -140,13 +140,16 @@ final class ActualsArea {
         table.removeAll();
         a.labour().forEach(l -> row(l.what().isEmpty() ? words.text("hours.noTrade") : l.what(), l, words.text("hours.h")));
         a.material().forEach(l -> row(words.of(Actuals.Sort.valueOf(l.what())), l, currency));
+        a.outside().forEach(l -> row(l.what().isEmpty() ? words.text("hours.outsideUnnamed")
+                : words.text("hours.outside", l.what()), l, currency));
         for (Actuals.Issued i : a.issued()) {
             TableItem row = new TableItem(table, SWT.NONE);
             row.setText(new String[] {words.text(i.priced() ? "hours.item" : "hours.itemUnpriced", i.item().code(),
                 i.item().name()), "", number(i.quantity()), "", i.item().unit().sign()});
         }
         int before = ((GridData) table.getLayoutData()).heightHint;
-        said.setText(words.text(a.agreed() ? "hours.againstQuote" : "hours.noQuote"));
+        said.setText(words.text(a.agreed() ? "hours.againstQuote" : "hours.noQuote") + (a.unpriced().isEmpty() ? ""
+                : " " + words.text("hours.outsideUnpriced", String.join(", ", a.unpriced()))));
         ((GridData) table.getLayoutData()).heightHint = table.getHeaderHeight()
                 + Look.of(table).rowHeight() * Math.max(2, table.getItemCount());
         fitted.fit();

@@ -1,9 +1,12 @@
 package org.copperbook.desk.tests.job;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.text.NumberFormat;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +51,8 @@ class HoursTest {
         Job demo = store.load(store.idOf("2026-0007").orElseThrow());
         String quote = "{\"schema\":1,\"revision\":1,\"currency\":\"EUR\",\"alternatives\":[{\"name\":\"rewind\",\"lines\":["
                 + "{\"kind\":\"LABOUR\",\"trade\":\"winder\",\"quantity\":9,\"unit\":\"h\",\"unitPrice\":52},"
-                + "{\"kind\":\"MATERIAL\",\"wire\":\"1.18 mm\",\"text\":\"wire\",\"quantity\":8,\"unit\":\"kg\",\"unitPrice\":16}]}],"
+                + "{\"kind\":\"MATERIAL\",\"wire\":\"1.18 mm\",\"text\":\"wire\",\"quantity\":8,\"unit\":\"kg\",\"unitPrice\":16},"
+                + "{\"kind\":\"OUTSIDE_WORK\",\"text\":\"grind shaft\",\"quantity\":1,\"unitPrice\":200}]}],"
                 + "\"approval\":{\"agreed\":true}}";
         Map<PartKey, Part> parts = new java.util.TreeMap<>();
         demo.parts().forEach((k, p) -> {
@@ -66,6 +70,28 @@ class HoursTest {
     @AfterEach
     void leave() {
         desktop.closeAll();
+    }
+
+    @Test
+    void whatOutsideWorkCostStandsAgainstItsLineOfTheQuote() {
+        PartKey back = PartKey.of(PartKind.HAND_BACK);
+        assertArrayEquals(new String[] {"200", "0", "-200", "EUR"}, row("grind shaft"));
+        editor.show(back);
+        desktop.settle(editor);
+        desktop.type("/outside", 0, 0, "shaft");
+        desktop.type("/outside", 0, 3, "2026-05-01");
+        editor.show(HOURS);
+        desktop.settle(editor);
+        assertTrue(((Label) desktop.field("hours.saidActuals")).getText().contains("shaft"), "no cost is written down yet");
+        editor.show(back);
+        desktop.settle(editor);
+        desktop.type("/outside", 0, 7, "230.5");
+        desktop.type("/outside", 0, 8, "grind shaft");
+        editor.show(HOURS);
+        desktop.settle(editor);
+        assertArrayEquals(new String[] {"200", NumberFormat.getInstance().format(230.5), "+" + NumberFormat.getInstance()
+                .format(30.5), "EUR"}, row("grind shaft"));
+        assertFalse(((Label) desktop.field("hours.saidActuals")).getText().contains("shaft"));
     }
 
     private String[] row(String what) {
