@@ -33,6 +33,9 @@ public final class Merging {
         if (Stage.of(from).at() == Stage.At.RELEASED) {
             return Optional.of(Phrases.say("merge.this-released", from.number()));
         }
+        if (from.standing().map(Standing::isClosed).orElse(false)) {
+            return Optional.of(Phrases.say("merge.this-ended", from.number(), Stage.of(from).words()));
+        }
         if (other.standing().map(Standing::isVoid).orElse(false)) {
             Standing.Closure c = other.standing().orElseThrow().closure();
             return Optional.of(c.how() == How.MERGED && c.into() != null

@@ -51,6 +51,28 @@ class MergingTest {
         assertTrue(refused(ended("2026-0001", How.MERGED, "2026-0002")).contains("merged into 2026-0002"));
     }
 
+    /** The set of the manual is released; its record is an input of the tests. */
+    @Test
+    void aReleasedJobIsNotMergedAwayAndItIsSaidWhatToDoInstead() {
+        Job released = Bench.realInput();
+        String said = Merging.refused(released, "2026-0001", Optional.of(job("2026-0001"))).orElseThrow();
+        assertTrue(said.contains(released.number() + " is released") && said.contains("Merge the other job"), said);
+    }
+
+    @Test
+    void aJobThatHasEndedIsNotMergedAwayEither() {
+        String said = Merging.refused(ended("2026-0002", How.COLLECTED, null), "2026-0001",
+                Optional.of(job("2026-0001"))).orElseThrow();
+        assertTrue(said.contains("2026-0002 has ended"), said);
+    }
+
+    @Test
+    void aReleasedJobTakesNoneIn() {
+        Job released = Bench.realInput();
+        assertTrue(Merging.refused(job("2026-0002"), released.number(), Optional.of(released)).orElseThrow()
+                .contains("takes nothing in"));
+    }
+
     @Test
     void aJobThatHasEndedTakesNoneIn() {
         assertTrue(refused(ended("2026-0001", How.COLLECTED, null)).contains("has ended"));

@@ -70,6 +70,19 @@ class MergedJobsTest {
         refused("2026-0003", "void");
     }
 
+    /** The demo workshop's full rewind is released. */
+    @Test
+    void aReleasedJobIsNotMergedAwayAndNothingIsWritten() throws Exception {
+        editor = desktop.open("2026-0001");
+        editor.show(STANDING);
+        desktop.settle(editor);
+        var end = desktop.session().store().chainEnd();
+        refused(first.number(), "2026-0001 is released");
+        assertFalse(editor.isDirty(), "there is nothing to save");
+        assertEquals(end, desktop.session().store().chainEnd());
+        assertFalse(desktop.shows("merged.open." + first.number()));
+    }
+
     @Test
     void bothJobsLeadToEachOtherAndTheNumberStays() throws Exception {
         merge(first.number());
