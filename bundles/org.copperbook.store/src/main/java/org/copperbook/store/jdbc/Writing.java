@@ -17,8 +17,10 @@ import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.check.SentQuoteGuard;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.json.PersonalFields;
+import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.report.MonthFacts;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.stock.StockItem;
@@ -80,6 +82,9 @@ final class Writing {
         if (tables.revisions().latestNumber(c, jobId, key.toString()) != basedOn) {
             throw conflict(c, jobId, key, part, basedOn);
         }
+        if (part instanceof Quote quote) {
+            refuseToChangeWhatWentOut(c, jobId, number, key, quote);
+        }
         Saved saved = append(c, jobId, number, key, part, basedOn + 1, who, why);
         if (!JobStore.SHOP.equals(jobId)) {
             Reading.Readable job = reading.readable(c, jobId, number);
@@ -89,6 +94,15 @@ final class Writing {
             }
         }
         return saved;
+    }
+
+    /** After a conflict was told: who sees that the other sent the offer knows why it is closed now. */
+    private void refuseToChangeWhatWentOut(Connection c, String jobId, String number, PartKey key, Quote next)
+            throws SQLException {
+        Quote before = reading.current(c, jobId, key).map(s -> (Quote) s.part()).orElse(null);
+        if (SentQuoteGuard.changesWhatWentOut(number, before, next)) {
+            throw new StoreException(StoreException.Kind.NOT_ALLOWED, StoreText.of("quote.wentOut"));
+        }
     }
 
     List<JobHandle> takeIn(Connection c, Intake intake, String who, String why, NumberTaken taken)

@@ -11,7 +11,10 @@ import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.copperbook.jobs.Job;
+import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.quote.Quote;
+import org.copperbook.jobs.seal.QuoteSeal;
 import org.copperbook.store.Change;
 import org.copperbook.store.ConflictException;
 import org.copperbook.store.JobHandle;
@@ -81,6 +84,33 @@ class SavingTest extends OnEachEngine {
         assertTrue(e.getMessage().contains("ben"), e.getMessage());
         assertEquals(2, store.history(job.id(), Sample.BOOKING).size());
         assertEquals(3, store.save(job.id(), Sample.BOOKING, mine, e.theirs().number(), "ada", "chosen").number());
+    }
+
+    @Test
+    void anOfferThatWentOutIsAnsweredAndRevisedButNotChanged() throws Exception {
+        JobHandle job = store.create(Sample.booking("Harbour Ice", "standby set"), "ada");
+        PartKey key = PartKey.parse("quote/1");
+        String offer = "\"schema\":1,\"terms\":\"30 days\",\"revision\":";
+        Quote draft = Sample.part("quote/1", "{" + offer + "1}", Quote.class);
+        String sent = ",\"sent\":{\"by\":\"ada\",\"fingerprint\":\"" + QuoteSeal.of(job.number(), draft) + "\"}";
+        Quote out = Sample.part("quote/1", "{" + offer + "1" + sent + "}", Quote.class);
+        store.save(job.id(), key, draft, 0, "ada", "");
+        store.save(job.id(), key, out, 1, "ada", "");
+        Quote cheaper = Sample.part("quote/1", "{" + offer.replace("30", "90") + "1" + sent + "}", Quote.class);
+        for (Quote changed : List.of(draft, cheaper)) {
+            StoreException e = assertThrows(StoreException.class, () -> store.save(job.id(), key, changed, 2, "ben", ""));
+            assertEquals(Kind.NOT_ALLOWED, e.kind());
+            assertTrue(e.getMessage().contains("revise the quote"), e.getMessage());
+            assertThrows(ConflictException.class, () -> store.save(job.id(), key, changed, 1, "ben", ""),
+                    "who did not know that it went out is told that first");
+        }
+        assertEquals(out, store.current(job.id(), key).orElseThrow().part());
+        Quote answered = Sample.part("quote/1", "{" + offer + "1" + sent + ",\"approval\":{\"agreed\":true}}", Quote.class);
+        store.save(job.id(), key, answered, 2, "ben", "");
+        Quote revised = Sample.part("quote/1", "{" + offer.replace("30", "90") + "2}", Quote.class);
+        store.save(job.id(), key, revised, 3, "ben", "");
+        assertEquals(revised, store.current(job.id(), key).orElseThrow().part());
+        assertEquals(List.of(draft, out, answered, revised), store.history(job.id(), key).stream().map(Saved::part).toList());
     }
 
     @Test
