@@ -30,6 +30,7 @@ public final class BatchCommands {
         line.addSubcommand("plan", new PlanCommand(context));
         line.addSubcommand("find-fault", new FindFaultCommand(context));
         line.addSubcommand("workbooks", new WorkbooksCommand(context));
+        line.addSubcommand("delivery-note", new DeliveryNoteCommand(context));
         line.addSubcommand("export", new ExportCommand(context));
         line.addSubcommand("verify", new VerifyCommand(context));
         line.addSubcommand("backup", new BackupCommand(context));

@@ -7,10 +7,13 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.handback.HandBack;
 import org.copperbook.jobs.quote.Quote;
+import org.copperbook.sheets.DeliveryNoteWorkbook;
 import org.copperbook.sheets.JobRecordWorkbook;
 import org.copperbook.sheets.QuoteWorkbook;
 import org.copperbook.sheets.WorkbookNotWrittenException;
@@ -45,7 +48,7 @@ final class JobWorkbooks {
     List<Path> write(Judged judged) {
         makeFolder();
         List<Path> written = new ArrayList<>();
-        String name = judged.job().number().replaceAll("[^\\p{L}\\p{N}.-]", "_");
+        String name = name(judged.job());
         try {
             for (PartKey key : judged.job().keys(PartKind.QUOTE)) {
                 Quote quote = (Quote) judged.job().part(key).orElseThrow();
@@ -67,6 +70,31 @@ final class JobWorkbooks {
             throw new BadUse(BatchText.of("workbooks.not-written", judged.job().number(), e.getMessage()));
         }
         return written;
+    }
+
+    /**
+     * Writes the delivery note of a job, whole or not at all.
+     *
+     * @param language language of the note; null for the one written down, else the customer's
+     */
+    Path deliveryNote(Job job, Locale language) {
+        HandBack back = DeliveryNoteWorkbook.of(job);
+        if (!DeliveryNoteWorkbook.isReady(back)) {
+            throw new BadUse(BatchText.of("delivery-note.nothing-back", job.number()));
+        }
+        makeFolder();
+        Path file = folder.resolve(name(job) + "-delivery-note.xlsx");
+        try {
+            new DeliveryNoteWorkbook().write(job, back, store.shop(), language != null ? language
+                    : DeliveryNoteWorkbook.language(back, store.customerOf(job)), file);
+        } catch (WorkbookNotWrittenException e) {
+            throw new BadUse(BatchText.of("workbooks.not-written", job.number(), e.getMessage()));
+        }
+        return file;
+    }
+
+    private static String name(Job job) {
+        return job.number().replaceAll("[^\\p{L}\\p{N}.-]", "_");
     }
 
     /** Keeps in the store what the release workbook says, so that it can be told from an altered one. */

@@ -3,10 +3,13 @@ package org.copperbook.sheets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.check.HandingBack;
+import org.copperbook.jobs.customer.Customer;
 import org.copperbook.jobs.handback.HandBack;
 import org.copperbook.jobs.nameplate.Nameplate;
 import org.copperbook.jobs.shop.Shop;
@@ -20,20 +23,22 @@ import org.copperbook.sheets.page.Words;
 
 /**
  * The delivery note of a job as a workbook: for whom, which machine, what goes back and what does not, and room to sign.
- * The language is the one of the page (English or German; English for any other).
+ * The language is the one of the page, else the customer's (English or German; English for any other).
  */
 public final class DeliveryNoteWorkbook {
 
     private static final int[] WIDTHS = {34, 16, 40};
     private static final int TO_SIGN = 6;
+    /** More items than these may go on to another page, and the headings with them. */
+    private static final int ONE_PAGE = 20;
 
     /**
      * Writes the note over the target, as a whole or not at all.
      *
      * @throws WorkbookNotWrittenException when the target cannot be replaced
      */
-    public void write(Job job, HandBack back, Shop shop, Path target) throws WorkbookNotWrittenException {
-        Words words = new Words(DeliveryNoteWorkbook.class, "delivery", locale(back));
+    public void write(Job job, HandBack back, Shop shop, Locale language, Path target) throws WorkbookNotWrittenException {
+        Words words = new Words(DeliveryNoteWorkbook.class, "delivery", language);
         String title = words.get("delivery.title", job.number());
         boolean demo = Boolean.TRUE.equals(shop.workshop().demo());
         try (Book book = new Book(new Letterhead(shop.workshop().name(), title, words.raw("page.of"),
@@ -84,6 +89,9 @@ public final class DeliveryNoteWorkbook {
         page.heading(words.get("delivery.items"));
         Table table = new Table(page, 1, 1, 1).head(words.get("delivery.what"), words.get("delivery.goes"),
                 words.get("delivery.note"));
+        if (back.items().size() > ONE_PAGE) {
+            page.repeat(1);
+        }
         for (HandBack.Item item : back.items()) {
             if (item.back() != null) {
                 table.texts(item.name(), words.get(item.back() ? "delivery.yes" : "delivery.no"), item.note());
@@ -91,8 +99,15 @@ public final class DeliveryNoteWorkbook {
         }
     }
 
-    private static Locale locale(HandBack back) {
-        Locale wanted = back.language() == null ? Locale.ENGLISH : Locale.forLanguageTag(back.language());
-        return wanted.getLanguage().isEmpty() ? Locale.ENGLISH : wanted;
+    /** The language that the page asks for, else the customer's, else English. */
+    public static Locale language(HandBack back, Optional<Customer> customer) {
+        return Stream.of(back.language(), customer.map(Customer::language).orElse(null))
+                .filter(tag -> tag != null && !tag.isBlank()).map(tag -> Locale.forLanguageTag(tag.strip()))
+                .filter(l -> !l.getLanguage().isEmpty()).findFirst().orElse(Locale.ENGLISH);
+    }
+
+    /** Whether anything is ticked as going back; before that there is no note. */
+    public static boolean isReady(HandBack back) {
+        return back != null && back.items().stream().anyMatch(i -> Boolean.TRUE.equals(i.back()));
     }
 }

@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.PrintSetup;
@@ -15,6 +17,7 @@ import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.customer.Customer;
 import org.copperbook.jobs.handback.HandBack;
 import org.copperbook.jobs.json.PartJson;
 import org.junit.jupiter.api.Test;
@@ -35,7 +38,8 @@ class DeliveryNoteWorkbookTest {
                 "{\"schema\":1,\"customer\":\"Harbour Ice\",\"machine\":\"pump set\",\"orderNo\":\"PO 77\","
                         + "\"parts\":[{\"name\":\"fan\",\"received\":true}]}"), PartKey.of(PartKind.HAND_BACK), back));
         Path target = folder.resolve("note.xlsx");
-        new DeliveryNoteWorkbook().write(job, back, SampleShop.shop(), target);
+        new DeliveryNoteWorkbook().write(job, back, SampleShop.shop(),
+                DeliveryNoteWorkbook.language(back, Optional.empty()), target);
         List<String> texts = new ArrayList<>();
         try (XSSFWorkbook book = new XSSFWorkbook(target.toFile().getPath())) {
             assertEquals(PrintSetup.A4_PAPERSIZE, book.getSheetAt(0).getPrintSetup().getPaperSize());
@@ -57,6 +61,36 @@ class DeliveryNoteWorkbookTest {
         assertEquals("yes", texts.get(texts.lastIndexOf("pump set") + 1));
         assertEquals("no", texts.get(texts.indexOf("fan") + 1));
         assertTrue(!texts.contains("keys"), "what was not ticked is not on the note: " + texts);
+    }
+
+    @Test
+    void headingsOfALongListStandOnEveryPageOfIt() throws Exception {
+        List<HandBack.Item> items = new ArrayList<>();
+        for (int i = 0; i < 40; i++) {
+            items.add(new HandBack.Item("part " + i, null, true, null, null));
+        }
+        HandBack back = new HandBack(1, null, null, items, null, null, null, null, null, null);
+        Path target = folder.resolve("long.xlsx");
+        new DeliveryNoteWorkbook().write(new Job("id", "2026-0042", Map.of(PartKey.of(PartKind.HAND_BACK), back)), back,
+                SampleShop.shop(), Locale.GERMAN, target);
+        try (XSSFWorkbook book = new XSSFWorkbook(target.toFile().getPath())) {
+            int row = book.getSheetAt(0).getRepeatingRows().getFirstRow();
+            assertEquals("Was", book.getSheetAt(0).getRow(row).getCell(0).getStringCellValue());
+            assertEquals("part 0", book.getSheetAt(0).getRow(row + 1).getCell(0).getStringCellValue());
+        }
+    }
+
+    @Test
+    void theLanguageIsThePagesElseTheCustomersElseEnglish() {
+        Customer german = new Customer(1, "x", null, null, null, null, null, "de", null, null, null, null, null, null);
+        assertEquals(Locale.GERMAN, DeliveryNoteWorkbook.language(in(null), Optional.of(german)));
+        assertEquals(Locale.ENGLISH, DeliveryNoteWorkbook.language(in("en"), Optional.of(german)));
+        assertEquals(Locale.GERMAN, DeliveryNoteWorkbook.language(in(" "), Optional.of(german)));
+        assertEquals(Locale.ENGLISH, DeliveryNoteWorkbook.language(in("?!"), Optional.empty()));
+    }
+
+    private static HandBack in(String language) {
+        return new HandBack(1, null, null, null, null, null, null, language, null, null);
     }
 
     @Test

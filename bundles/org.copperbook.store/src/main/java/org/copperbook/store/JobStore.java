@@ -3,9 +3,11 @@ package org.copperbook.store;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.YearMonth;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
@@ -15,6 +17,7 @@ import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.customer.Customer;
 import org.copperbook.jobs.report.BoardStep;
 import org.copperbook.jobs.report.MonthDetail;
 import org.copperbook.jobs.report.MonthReport;
@@ -90,6 +93,23 @@ public interface JobStore extends AutoCloseable {
     default Optional<Job> earlierOf(Job job) {
         return job.booking().map(Booking::earlierJob).map(String::strip).filter(n -> !n.equals(job.number()))
                 .flatMap(this::idOf).map(this::load);
+    }
+
+    /**
+     * The customer of the register to whom a job's booking is tied; of merged ones the one that stays. Empty when it is tied to
+     * none, or to one that is not here.
+     */
+    default Optional<Customer> customerOf(Job job) {
+        Set<String> seen = new HashSet<>();
+        Optional<String> key = job.booking().map(Booking::customerKey);
+        while (key.isPresent() && Customer.isKey(key.get()) && seen.add(key.get())) {
+            Optional<Customer> found = current(SHOP, Customer.key(key.get())).map(s -> (Customer) s.part());
+            if (found.isEmpty() || found.get().mergedInto() == null) {
+                return found;
+            }
+            key = found.map(Customer::mergedInto);
+        }
+        return Optional.empty();
     }
 
     /** A page of the register. */

@@ -56,6 +56,11 @@ public record Customer(int schema, String name, String address, String phone, St
         return new PartKey(PartKind.CUSTOMER, key);
     }
 
+    /** Whether a text can be the key of a customer; one typed into a job file may be anything. */
+    public static boolean isKey(String text) {
+        return text.matches("[a-z0-9.-]+");
+    }
+
     /** The same customer, merged into another or, with null, on its own again. */
     public Customer into(String other) {
         return new Customer(schema, name, address, phone, mail, contacts, taxId, language, currency, paymentTerms, note,
