@@ -33,6 +33,7 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
@@ -85,6 +86,7 @@ public final class HereBefore {
         SpokenName.give(wanted, words.text("before.wanted"));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(wanted);
         wanted.addListener(SWT.Modify, e -> soon());
+        wanted.addListener(SWT.KeyDown, this::intoTheList);
         said = look.as(Look.Role.TEXT, new Label(area, SWT.WRAP));
         said.setData(Desk.ID, "before.said");
         GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(said);
@@ -106,6 +108,16 @@ public final class HereBefore {
         button("before.open", this::open);
         show(new RegisterSlice(0, List.of()));
         follow();
+    }
+
+    /** The arrow downwards goes from the search field into what it found. */
+    private void intoTheList(Event e) {
+        if (e.keyCode == SWT.ARROW_DOWN && table.getVisible() && table.getItemCount() > 0) {
+            e.doit = false;
+            table.setSelection(0);
+            enable();
+            table.setFocus();
+        }
     }
 
     private Button button(String key, Consumer<RegisterRow> does) {

@@ -84,6 +84,18 @@ class HereBeforeTest {
     }
 
     @Test
+    void theArrowDownwardsGoesIntoTheListAndEnterTakesTheFirst() {
+        found(SERIAL);
+        Keyboard keys = new Keyboard(desktop);
+        assertTrue(desktop.field("before.wanted").forceFocus());
+        desktop.work();
+        keys.press(SWT.ARROW_DOWN);
+        desktop.until("the cursor is in the list", () -> desktop.field("before.jobs").isFocusControl());
+        keys.press(SWT.CR);
+        desktop.until("the plate has come", () -> editor.document().part(NAMEPLATE).isPresent());
+    }
+
+    @Test
     void whatIsTypedOfThePlateAlreadyStays() {
         editor.document().change(NAMEPLATE, "/type", plate -> plate.put("type", "as it stands on the plate"));
         choose(found(SERIAL), 0);
