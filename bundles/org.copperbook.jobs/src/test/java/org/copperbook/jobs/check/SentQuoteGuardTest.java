@@ -93,4 +93,17 @@ class SentQuoteGuardTest {
         assertTrue(refused(null, with(out, t -> t.put("terms", "60 days"))));
         assertTrue(SentQuoteGuard.changesWhatWentOut("2026-0043", draft, out), "another job's");
     }
+
+    @Test
+    void whatWasAgreedToWithoutBeingSentIsNotChangedEither() {
+        Quote agreed = with(draft, t -> t.putObject("approval").put("agreed", true));
+        Quote cheaper = with(agreed, t -> ((ObjectNode) t.at("/alternatives/0/lines/0")).put("unitPrice", 49));
+        assertTrue(refused(agreed, cheaper));
+        assertTrue(refused(agreed, with(cheaper, t -> t.remove("approval"))), "nor by taking the answer away with it");
+        assertFalse(refused(agreed, draft), "the answer itself can be taken back");
+        assertFalse(refused(agreed, with(sent(draft), t -> t.putObject("approval").put("agreed", true))), "or it goes out");
+        assertFalse(refused(agreed, with(cheaper, t -> t.put("revision", 2))));
+        Quote declined = with(draft, t -> t.putObject("approval").put("agreed", false));
+        assertFalse(refused(declined, with(declined, t -> t.put("terms", "60 days"))));
+    }
 }

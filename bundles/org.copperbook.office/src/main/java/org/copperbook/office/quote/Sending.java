@@ -13,6 +13,7 @@ import org.copperbook.desk.form.Form;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.Words;
+import org.copperbook.jobs.check.SentQuoteGuard;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.seal.QuoteSeal;
 import org.copperbook.jobs.seal.Seal;
@@ -44,12 +45,13 @@ final class Sending {
 
     /** Why the offer may not be changed now; the customer's answer may. */
     Optional<String> closed() {
-        return sent().isPresent() ? Optional.of(words.text("quote.isSent")) : Optional.empty();
+        return sent().isPresent() ? Optional.of(words.text("quote.isSent"))
+                : quote().filter(SentQuoteGuard::isClosed).map(q -> words.text("quote.isAgreed"));
     }
 
     /** Whether a place may be typed into. */
     boolean isOpen(String pointer) {
-        return sent().isEmpty() || pointer.startsWith(ANSWER);
+        return closed().isEmpty() || pointer.startsWith(ANSWER);
     }
 
     private Optional<Quote> quote() {
@@ -63,7 +65,7 @@ final class Sending {
     private String said() {
         Quote quote = quote().orElse(null);
         if (quote == null || quote.sent() == null) {
-            return words.text("quote.notSent");
+            return words.text(closed().isEmpty() ? "quote.notSent" : "quote.isAgreed");
         }
         String when = quote.sent().at() == null ? "" : DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
                 .format(quote.sent().at().atZone(ZoneId.systemDefault()));
@@ -92,8 +94,8 @@ final class Sending {
     }
 
     private String revise() {
-        if (sent().isEmpty()) {
-            return words.text("quote.notSent");
+        if (quote().isEmpty()) {
+            return words.text("quote.nothingToSend");
         }
         int next = quote().orElseThrow().revision() + 1;
         return site.document().change(site.key(), "/revision", tree -> {

@@ -100,7 +100,14 @@ final class Writing {
     private void refuseToChangeWhatWentOut(Connection c, String jobId, String number, PartKey key, Quote next)
             throws SQLException {
         Quote before = reading.current(c, jobId, key).map(s -> (Quote) s.part()).orElse(null);
-        if (SentQuoteGuard.changesWhatWentOut(number, before, next)) {
+        boolean changed = SentQuoteGuard.changesWhatWentOut(number, before, next);
+        if (before != null && next.revision() < before.revision()) {
+            // A number that went out already belongs to that offer.
+            changed |= reading.history(c, jobId, key).stream().map(s -> (Quote) s.part())
+                    .filter(q -> q.sent() != null && q.revision() == next.revision())
+                    .anyMatch(q -> SentQuoteGuard.changesWhatWentOut(number, q, next));
+        }
+        if (changed) {
             throw new StoreException(StoreException.Kind.NOT_ALLOWED, StoreText.of("quote.wentOut"));
         }
     }

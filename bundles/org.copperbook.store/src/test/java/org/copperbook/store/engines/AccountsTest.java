@@ -25,6 +25,7 @@ import java.util.stream.Stream;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.inspection.Inspection;
+import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.shop.Staff;
 import org.copperbook.jobs.shop.Workshop;
@@ -227,6 +228,31 @@ class AccountsTest extends OnEachEngine {
         assertTrue(refused(() -> store.save(job.id(), stator, counted("w"), 1, "w", "")).contains("Name of o"));
         store.save(job.id(), stator, counted("o", "w"), 1, "w", "");
         assertEquals(2, ((WindingData) store.current(job.id(), stator).orElseThrow().part()).counts().size());
+    }
+
+    private static Quote quote(String price, String markUp, String answer) {
+        return Sample.part("quote/1", "{\"schema\":1,\"revision\":1,\"currency\":\"EUR\",\"alternatives\":[{\"name\":\"full rewind\","
+                + "\"markUpPercent\":" + markUp + ",\"lines\":[{\"kind\":\"LABOUR\",\"text\":\"wind\",\"quantity\":10,\"unitPrice\":"
+                + price + "}]}]" + (answer.isEmpty() ? "" : ",\"approval\":{\"agreed\":" + answer + "}") + "}", Quote.class);
+    }
+
+    @Test
+    void theForemanQuotesAndTakesTheAnswerButSetsNoMarkUpAndTheWinderNothing() {
+        begun();
+        store.savePerson(person("m", Role.FOREMAN), "o");
+        store.accounts().reset("m", "foremans own words".toCharArray());
+        PartKey key = PartKey.quote(1);
+        JobHandle job = store.create(Sample.booking("Harbour Ice", "set"), "o");
+        store.save(job.id(), key, quote("50", "20", ""), 0, "o", "");
+        signIn("w", WINDERS);
+        assertTrue(refused(() -> store.save(job.id(), key, quote("50", "20", "true"), 1, "w", "")).contains("office"));
+        signIn("m", "foremans own words");
+        String said = refused(() -> store.save(job.id(), key, quote("55", "25", ""), 1, "m", ""));
+        assertTrue(said.contains("mark-up") && said.contains("office, owner"), said);
+        store.save(job.id(), key, quote("55", "20", ""), 1, "m", "");
+        store.save(job.id(), key, quote("55", "20", "true"), 2, "m", "");
+        store.save(job.id(), INSPECTION, inspection(), 0, "m", "");
+        assertEquals(quote("55", "20", "true"), store.current(job.id(), key).orElseThrow().part());
     }
 
     @Test

@@ -106,6 +106,7 @@ class QuotePageTest {
         desktop.settle(editor);
         editor.show(QUOTE);
         desktop.settle(editor);
+        desktop.press("quote.revise");
         int before = editor.document().rows(QUOTE, LIST + "/0/lines").size();
         desktop.press("quote.propose");
         JsonNode lines = editor.document().rows(QUOTE, LIST + "/0/lines").deepCopy();
@@ -141,6 +142,24 @@ class QuotePageTest {
         editor.document().undo(QUOTE);
         desktop.work();
         assertEquals("by telephone", editor.document().value(QUOTE, "/approval/how").asText(), "one undo takes it back");
+        assertFalse(((Text) desktop.field("/currency")).getEditable());
+    }
+
+    @Test
+    void whatTheCustomerAgreedToIsRevisedAndNotChangedThoughItWasNeverMarkedAsSent() throws Exception {
+        editor = desktop.open("2026-0005");
+        editor.show(QUOTE);
+        desktop.settle(editor);
+        assertTrue(editor.document().value(QUOTE, "/approval/agreed").asBoolean());
+        assertFalse(((Text) desktop.field("/currency")).getEditable());
+        assertFalse(desktop.grid(LIST + "/0/lines").isEditable());
+        desktop.press("quote.propose");
+        assertTrue(((Label) desktop.field("quote.tookFindings")).getText().contains("agreed"));
+        assertTrue(desktop.text("quote.sentSaid").contains("agreed"), desktop.text("quote.sentSaid"));
+        desktop.press("quote.revise");
+        assertTrue(((Text) desktop.field("/currency")).getEditable());
+        editor.document().undo(QUOTE);
+        desktop.work();
         assertFalse(((Text) desktop.field("/currency")).getEditable());
     }
 
