@@ -46,6 +46,7 @@ final class FieldRow {
     private Note said = new Note.None();
     private String spokenNote = "";
     private boolean widens;
+    private int wide = SWT.DEFAULT;
     private boolean beside;
 
     FieldRow(Composite parent, String labelText, int labelWidth, Runnable relayout) {
@@ -64,7 +65,10 @@ final class FieldRow {
         frame = new Composite(right, SWT.NONE);
         GridLayoutFactory.fillDefaults().extendedMargins(0, 0, 0, MARK).applyTo(frame);
         bar = new IntervalBar(right);
-        right.addListener(SWT.Resize, e -> placeBar());
+        right.addListener(SWT.Resize, e -> {
+            narrow();
+            placeBar();
+        });
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).minSize(0, 0).applyTo(bar);
     }
 
@@ -76,6 +80,7 @@ final class FieldRow {
     /** Finishes the row round its control. */
     void holds(Control control, String pointer, int widthHint, boolean grab) {
         widens = grab;
+        wide = widthHint;
         boolean oneLine = control instanceof Text || control instanceof Combo;
         GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, oneLine ? target(control) : SWT.DEFAULT)
                 .applyTo(control);
@@ -133,6 +138,17 @@ final class FieldRow {
         bar.show(here);
         placeBar();
         if (had || bar.verdict() != null) {
+            relayout.run();
+        }
+    }
+
+    /** A field that is wider than its place gives way, so that the arrow of a list is never cut off. */
+    private void narrow() {
+        GridData data = (GridData) frame.getLayoutData();
+        int room = right.getSize().x;
+        int now = wide > 0 && room > 0 ? Math.min(wide, room) : wide;
+        if (!widens && data.widthHint != now) {
+            data.widthHint = now;
             relayout.run();
         }
     }
