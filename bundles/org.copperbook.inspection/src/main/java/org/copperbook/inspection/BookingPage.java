@@ -43,7 +43,8 @@ public final class BookingPage extends PartPage {
                 .moment("/bookedAt", "booking.at")
                 .person("/bookedBy", "booking.by")
                 .text("/tag", "booking.tag");
-        before = new HereBefore(here.area("before.title"), site(), words());
+        before = new HereBefore(here.area("before.title"), site(), words(),
+                () -> form().reveal("/reportedFault"));
         here.section("booking.machineTitle")
                 .choice("/machineKind", "booking.machineKind", MachineKind.class)
                 .text("/machine", "booking.machine")

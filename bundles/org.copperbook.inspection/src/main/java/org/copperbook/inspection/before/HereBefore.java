@@ -58,6 +58,7 @@ public final class HereBefore {
     private final PageSite site;
     private final Words words;
     private final TakenFromEarlier taken;
+    private final Runnable goOn;
     private final Composite area;
     private final Text wanted;
     private final Label said;
@@ -70,7 +71,13 @@ public final class HereBefore {
     /** One and the same, so that asking again puts it off. */
     private final Runnable whenQuiet = this::ask;
 
-    public HereBefore(Composite area, PageSite site, Words words) {
+    /**
+     * Builds the area.
+     *
+     * @param goOn puts the cursor on what is typed next once an earlier job is taken over
+     */
+    public HereBefore(Composite area, PageSite site, Words words, Runnable goOn) {
+        this.goOn = goOn;
         this.area = area;
         this.site = site;
         this.words = words;
@@ -237,6 +244,7 @@ public final class HereBefore {
                     taken.take(earlier);
                     said.setText(words.text("before.taken", earlier.number()));
                     said.requestLayout();
+                    goOn.run();
                 }
             });
         }).schedule();

@@ -18,7 +18,7 @@ final class TakenFromEarlier {
 
     private static final PartKey BOOKING = PartKey.of(PartKind.BOOKING);
     private static final PartKey NAMEPLATE = PartKey.of(PartKind.NAMEPLATE);
-    /** Whose the machine is: these go together, so that nobody's contact stands with another customer. */
+    /** Whose the machine is; these go together, so that nobody's contact stands with another customer. */
     private static final List<String> OF_THE_OWNER = List.of("customer", "customerKey", "contact", "contactKey");
     /** What belongs to the machine and not to one visit. */
     private static final List<String> OF_THE_MACHINE = List.of("machine", "machineKind", "liftingMassKg");
@@ -34,15 +34,21 @@ final class TakenFromEarlier {
     /** Fills booking and plate; each is one undo step. */
     void take(Job earlier) {
         earlier.booking().map(json::tree).ifPresent(was -> document.change(BOOKING, "/customer", now -> {
-            if (was.has("customer")) {
-                now.remove(OF_THE_OWNER);
-                OF_THE_OWNER.stream().filter(was::has).forEach(name -> now.set(name, was.get(name)));
-            }
+            takeOwner(now, was);
             OF_THE_MACHINE.stream().filter(was::has).forEach(name -> now.set(name, was.get(name)));
             return now;
         }));
         earlier.nameplate().map(json::tree).ifPresent(was ->
                 document.change(NAMEPLATE, "/serial", now -> filled(now, was)));
+    }
+
+    /** Whoever is named for the same owner already is whom to talk to now, and not whoever was at the earlier visit. */
+    private static void takeOwner(ObjectNode now, ObjectNode was) {
+        boolean named = now.hasNonNull("contact") || now.hasNonNull("contactKey");
+        if (was.has("customer") && !(named && now.path("customer").equals(was.path("customer")))) {
+            now.remove(OF_THE_OWNER);
+            OF_THE_OWNER.stream().filter(was::has).forEach(name -> now.set(name, was.get(name)));
+        }
     }
 
     /** Says that the machine returns from a job under warranty. */

@@ -61,7 +61,8 @@ public final class RegisterCustomers {
     private CustomerRecall register;
     private boolean reading;
     private String note = "";
-    private String noteFor = "";
+    /** The booking of which the note speaks; about another one it says nothing. */
+    private Optional<Booking> noteFor = Optional.empty();
 
     /**
      * Builds the area.
@@ -107,6 +108,10 @@ public final class RegisterCustomers {
         });
         area.addDisposeListener(e -> listening.close());
         show();
+        if (site.document().number().isEmpty()) {
+            // A machine is booked in: the register is there before the first letter is.
+            read();
+        }
     }
 
     private Button button(String key, Runnable does) {
@@ -246,7 +251,7 @@ public final class RegisterCustomers {
     }
 
     private String said(boolean asks, int found) {
-        if (!note.isEmpty() && noteFor.equals(typed() + "\n" + customerKey())) {
+        if (!note.isEmpty() && noteFor.equals(booking())) {
             return note;
         }
         if (customerKey() != null && register != null) {
@@ -271,7 +276,7 @@ public final class RegisterCustomers {
 
     private void note(String text) {
         note = text;
-        noteFor = typed() + "\n" + customerKey();
+        noteFor = booking();
         if (show()) {
             Grown.tell(area);
         }

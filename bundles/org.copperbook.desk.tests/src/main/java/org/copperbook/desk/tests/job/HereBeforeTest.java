@@ -96,6 +96,25 @@ class HereBeforeTest {
     }
 
     @Test
+    void whomToTalkToNowStaysWhenTheMachineIsTheSameOwners() {
+        desktop.type("/customer", "Ninefold Hospital Trust");
+        desktop.type("/contact", "Ada Brook; 040 555");
+        found(SERIAL);
+        desktop.until("the machine is found by its serial", () -> said().contains(SERIAL));
+        choose((Table) desktop.field("before.jobs"), 0);
+        desktop.press("before.take");
+        desktop.until("the plate has come", () -> editor.document().part(NAMEPLATE).isPresent());
+        Booking now = editor.document().part(BOOKING, Booking.class).orElseThrow();
+        assertEquals("Ada Brook", now.contact().name());
+        desktop.until("the cursor is on what belongs to this visit", () -> desktop.field("/reportedFault").isFocusControl());
+        desktop.type("/customer", "Somebody Else");
+        desktop.press("before.take");
+        desktop.until("the owner of then has come", () -> editor.document().part(BOOKING, Booking.class).orElseThrow()
+                .contact() == null);
+        assertEquals("c-ninefold", editor.document().part(BOOKING, Booking.class).orElseThrow().customerKey());
+    }
+
+    @Test
     void whatIsTypedOfThePlateAlreadyStays() {
         editor.document().change(NAMEPLATE, "/type", plate -> plate.put("type", "as it stands on the plate"));
         choose(found(SERIAL), 0);
