@@ -70,7 +70,12 @@ record Timing(String step, int jobs, double median, double p95, double bare, dou
 
     @Override
     public String toString() {
-        return String.format(Locale.ROOT, "%-22s %7d jobs: median %8.2f ms, p95 %8.2f ms; bare %8.2f ms, p95 %8.2f ms;"
+        return among("jobs");
+    }
+
+    /** The same where something else is counted. */
+    String among(String things) {
+        return String.format(Locale.ROOT, "%-22s %7d " + things + ": median %8.2f ms, p95 %8.2f ms; bare %8.2f ms, p95 %8.2f ms;"
                 + " ratio %.2f", step, jobs, median, p95, bare, bareP95, ratio());
     }
 }
