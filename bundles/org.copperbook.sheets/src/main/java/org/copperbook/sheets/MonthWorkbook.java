@@ -1,10 +1,16 @@
 package org.copperbook.sheets;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.util.CellReference;
 import org.copperbook.jobs.report.MonthEntry;
+import org.copperbook.jobs.report.MonthFact;
+import org.copperbook.jobs.report.MonthHours;
 import org.copperbook.jobs.report.MonthReport;
 import org.copperbook.jobs.report.MonthWords;
 import org.copperbook.jobs.shop.Shop;
@@ -26,6 +32,7 @@ public final class MonthWorkbook {
     private static final int[] JOBS = {6, 34, 16, 13, 30, 30, 14};
     private static final int AMOUNT = JOBS.length - 1;
     private static final int[] FIGURES = {6, 42, 20, 13, 16};
+    private static final int SUM = FIGURES.length - 1;
     private static final int AMOUNT_DECIMALS = 2;
 
     private final Words words = new Words(MonthWorkbook.class, "month", Locale.getDefault());
@@ -33,10 +40,11 @@ public final class MonthWorkbook {
     /**
      * Writes a month over the target, as a whole or not at all.
      *
+     * @param hours   of each trade
      * @param entries what is behind the report, as the store gives it
      * @throws WorkbookNotWrittenException when the target cannot be replaced
      */
-    public void write(MonthReport report, List<MonthEntry> entries, Shop shop, Path target)
+    public void write(MonthReport report, MonthHours hours, List<MonthEntry> entries, Shop shop, Path target)
             throws WorkbookNotWrittenException {
         String title = words.get("month.title", report.month().toString());
         boolean demo = Boolean.TRUE.equals(shop.workshop().demo());
@@ -51,8 +59,10 @@ public final class MonthWorkbook {
             }
             Table table = new Table(figures, 1, 1, 1, 1, 1).head(words.get("month.line"), words.get("month.what"),
                     words.get("month.of"), words.get("month.count"), words.get("month.amount"));
+            List<String> amounts = new ArrayList<>();
             for (int i = 0; i < report.lines().size(); i++) {
                 MonthReport.Line line = report.lines().get(i);
+                amounts.add(new CellReference(figures.nextRow(), SUM).formatAsString());
                 String number = new CellReference(figures.nextRow(), 0).formatAsString();
                 table.row(Entry.number(i + 1), Entry.text(MonthWords.of(line.kind())), Entry.text(line.what()),
                         Entry.formula("COUNTIF(" + range(jobs, 0) + "," + number + ")", 0),
@@ -62,9 +72,33 @@ public final class MonthWorkbook {
             if (report.lines().isEmpty()) {
                 figures.paragraph(words.get("month.nothing"));
             }
+            hours(figures, report, hours, amounts);
             book.evaluate();
             book.writeTo(target);
         }
+    }
+
+    /** @param amounts where the sums of the lines stand */
+    private void hours(SheetPage page, MonthReport report, MonthHours hours, List<String> amounts) {
+        if (hours.rows().isEmpty()) {
+            return;
+        }
+        page.gap();
+        page.heading(words.get("month.hours"));
+        Table table = new Table(page, 1, 1, 1, 1, 1).head("", words.get("month.trade"), words.get("month.worked"),
+                words.get("month.agreed"), words.get("month.capacity"));
+        for (MonthHours.Row r : hours.rows()) {
+            table.row(Entry.blank(), Entry.text(r.trade()), sum(report, amounts, MonthFact.Kind.WORKED, r.trade()),
+                    sum(report, amounts, MonthFact.Kind.HOURS, r.trade()), r.capacity() == null ? Entry.blank() : Entry.number(r.capacity(), 1));
+        }
+    }
+
+    /** The figures above that are of a kind and a trade, added up. */
+    private static Entry sum(MonthReport report, List<String> amounts, MonthFact.Kind kind, String trade) {
+        String cells = IntStream.range(0, amounts.size()).filter(i -> report.lines().get(i).kind() == kind
+                && report.lines().get(i).what().strip().equalsIgnoreCase(trade)).mapToObj(amounts::get)
+                .collect(Collectors.joining("+"));
+        return cells.isEmpty() ? Entry.number(BigDecimal.ZERO, 1) : Entry.formula(cells, 1);
     }
 
     private void jobs(SheetPage page, MonthReport report, List<MonthEntry> entries, String title) {

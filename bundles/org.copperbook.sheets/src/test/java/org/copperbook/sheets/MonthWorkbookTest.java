@@ -8,13 +8,16 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.copperbook.jobs.report.MonthEntry;
 import org.copperbook.jobs.report.MonthFact.Kind;
+import org.copperbook.jobs.report.MonthHours;
 import org.copperbook.jobs.report.MonthReport;
+import org.copperbook.jobs.shop.Capacities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -22,6 +25,10 @@ import org.junit.jupiter.api.io.TempDir;
 class MonthWorkbookTest {
 
     private static final YearMonth MONTH = YearMonth.of(2026, 3);
+
+    /** Ten hours a week, two a day; the March of 2026 has 22 days from Monday to Friday. */
+    private static final Capacities CAPACITIES = new Capacities(1,
+            List.of(new Capacities.OfTrade("winder*", BigDecimal.TEN, Map.of())), Map.of());
 
     @TempDir
     Path folder;
@@ -33,7 +40,7 @@ class MonthWorkbookTest {
 
     private Path written(MonthReport report, List<MonthEntry> entries) throws WorkbookNotWrittenException {
         Path target = folder.resolve("month.xlsx");
-        new MonthWorkbook().write(report, entries, SampleShop.shop(), target);
+        new MonthWorkbook().write(report, MonthHours.of(report, CAPACITIES), entries, SampleShop.shop(), target);
         return target;
     }
 
@@ -67,6 +74,27 @@ class MonthWorkbookTest {
             assertEquals(7.5, row(book, "Hours agreed to").getCell(4).getNumericCellValue(), 1e-9);
             Cell customer = book.getSheetAt(1).getRow(2).getCell(4);
             assertEquals(CellType.STRING, customer.getCellType(), "a customer's name computes nothing");
+        }
+    }
+
+    @Test
+    void hoursOfEachTradeStandBesideWhatItCanWork() throws IOException, WorkbookNotWrittenException {
+        MonthReport report = new MonthReport(MONTH, List.of(
+                new MonthReport.Line(Kind.HOURS, "Winder*", 1, new BigDecimal("30")),
+                new MonthReport.Line(Kind.WORKED, "fitter", 1, new BigDecimal("3.25")),
+                new MonthReport.Line(Kind.WORKED, "winder*", 2, new BigDecimal("12.5"))));
+        Path file = written(report, List.of(entry(Kind.HOURS, "Winder*", "1", "30"), entry(Kind.WORKED, "fitter", "1", "3.25"),
+                entry(Kind.WORKED, "winder*", "1", "10"), entry(Kind.WORKED, "winder*", "2", "2.5")));
+        try (XSSFWorkbook book = new XSSFWorkbook(file.toFile().getPath())) {
+            Row winder = row(book, "winder*");
+            assertEquals(12.5, winder.getCell(2).getNumericCellValue(), 1e-9);
+            assertEquals(30, winder.getCell(3).getNumericCellValue(), 1e-9);
+            assertEquals(44, winder.getCell(4).getNumericCellValue(), 1e-9);
+            Row fitter = row(book, "fitter");
+            assertEquals(CellType.FORMULA, fitter.getCell(2).getCellType());
+            assertEquals(3.25, fitter.getCell(2).getNumericCellValue(), 1e-9);
+            assertEquals(0, fitter.getCell(3).getNumericCellValue(), 1e-9);
+            assertEquals(CellType.BLANK, fitter.getCell(4).getCellType(), "nobody has said what fitters can work");
         }
     }
 

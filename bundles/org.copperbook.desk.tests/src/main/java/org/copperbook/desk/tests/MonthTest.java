@@ -1,18 +1,28 @@
 package org.copperbook.desk.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.copperbook.desk.command.WorkbookFolder;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.tests.window.Desktop;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.shop.Capacities;
+import org.copperbook.jobs.work.Hours;
 import org.copperbook.store.JobStore;
+import org.copperbook.store.Saved;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
@@ -31,6 +41,8 @@ class MonthTest {
 
     private static final String SHOW = "org.copperbook.office.command.month";
     private static final String JOB = "2026-0001";
+
+    private static final PartKey HOURS = PartKey.of(PartKind.HOURS);
 
     private final Desktop desktop = new Desktop();
     private YearMonth booked;
@@ -83,6 +95,29 @@ class MonthTest {
         jobs().notifyListeners(SWT.DefaultSelection, new Event());
         desktop.until("the job is open", () -> desktop.activeEditor() instanceof JobEditor e
                 && e.getPartName().equals(JOB));
+    }
+
+    @Test
+    void hoursOfATradeStandBesideWhatItCanWork() {
+        JobStore store = desktop.session().store();
+        String id = store.idOf(JOB).orElseThrow();
+        var was = store.current(id, HOURS);
+        List<Hours.Entry> entries = new ArrayList<>(was.map(s -> ((Hours) s.part()).entries()).orElse(List.of()));
+        // A month in which the demo workshop has no hours.
+        entries.add(new Hours.Entry(null, "winder", LocalDate.of(2027, 2, 10), new BigDecimal("30.5"), null, Map.of()));
+        store.save(id, HOURS, new Hours(Hours.SCHEMA, entries, null, null), was.map(Saved::number).orElse(0),
+                desktop.beSomebody(), "");
+        BigDecimal week = ((Capacities) store.current(JobStore.SHOP, PartKey.of(PartKind.CAPACITIES)).orElseThrow().part())
+                .of("winder").orElseThrow();
+        month("2027-02");
+        Table hours = (Table) desktop.field("month.hours");
+        TableItem winder = Stream.of(hours.getItems()).filter(i -> i.getText(0).equals("winder")).findFirst().orElseThrow();
+        assertEquals("30.5", winder.getText(1));
+        // February 2027 is four whole weeks.
+        assertEquals(0, week.multiply(BigDecimal.valueOf(4)).compareTo(new BigDecimal(winder.getText(3))));
+        assertEquals("30.5", figure("Hours worked").getText(3));
+        month("1899-01");
+        assertFalse(desktop.shows("month.hours"), "no table without hours");
     }
 
     @Test

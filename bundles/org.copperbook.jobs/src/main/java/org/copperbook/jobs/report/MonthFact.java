@@ -30,6 +30,8 @@ public record MonthFact(YearMonth month, Kind kind, String what, long thousandth
         APPROVED(true),
         /** Hours in what was agreed to, by trade. */
         HOURS(true),
+        /** Hours worked, by trade. */
+        WORKED(true),
         /** A test of the run-up that failed, by test. */
         FAILED(false);
 

@@ -6,9 +6,13 @@ import java.time.YearMonth;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.copperbook.jobs.Job;
+import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.booking.Standing;
 import org.copperbook.jobs.quote.Quote;
@@ -21,6 +25,7 @@ import org.copperbook.jobs.runup.SurgeTest;
 import org.copperbook.jobs.runup.WithstandTest;
 import org.copperbook.jobs.signoff.HoldPoint;
 import org.copperbook.jobs.signoff.SignOffs;
+import org.copperbook.jobs.work.Hours;
 
 /** What a job adds to the reports of which months. A void job adds nothing. */
 public final class MonthFacts {
@@ -47,6 +52,7 @@ public final class MonthFacts {
         if (!job.standing().map(Standing::isVoid).orElse(false)) {
             job.booking().ifPresent(of::booking);
             AgreedQuote.newest(job).ifPresent(of::quote);
+            job.part(PartKind.HOURS, Hours.class).ifPresent(of::hours);
             job.runUp().ifPresent(of::runUp);
         }
         return List.copyOf(of.facts);
@@ -112,6 +118,15 @@ public final class MonthFacts {
         } catch (UnpriceableQuoteException e) {
             return Optional.empty();
         }
+    }
+
+    /** One fact for each trade in each month. */
+    private void hours(Hours worked) {
+        Map<YearMonth, List<Hours.Entry>> months = worked.entries().stream()
+                .filter(e -> e.date() != null && e.hours() != null)
+                .collect(Collectors.groupingBy(e -> YearMonth.from(e.date()), TreeMap::new, Collectors.toList()));
+        months.forEach((month, entries) -> new Hours(Hours.SCHEMA, entries, null, null).byTrade().forEach((trade, sum) ->
+                AgreedQuote.thousandths(sum).filter(h -> h != 0).ifPresent(h -> add(month, Kind.WORKED, trade, h))));
     }
 
     private void runUp(RunUp r) {

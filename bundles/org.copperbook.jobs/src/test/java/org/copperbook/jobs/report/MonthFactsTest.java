@@ -57,6 +57,15 @@ class MonthFactsTest {
     }
 
     @Test
+    void hoursWorkedCountInTheMonthOfTheirDayByTrade() throws Exception {
+        assertEquals(List.of(fact("2026-10", Kind.WORKED, "", 500), fact("2026-10", Kind.WORKED, "winder", 5_250),
+                fact("2026-11", Kind.WORKED, "winder", -1_000)), facts(job("hours", "{\"schema\":1,\"entries\":["
+                + "{\"trade\":\"winder\",\"date\":\"2026-10-30\",\"hours\":3},{\"trade\":\"winder \",\"date\":\"2026-10-31\",\"hours\":2.25},"
+                + "{\"date\":\"2026-10-31\",\"hours\":0.5},{\"trade\":\"winder\",\"date\":\"2026-11-01\",\"hours\":-1},"
+                + "{\"trade\":\"winder\",\"hours\":9},{\"trade\":\"winder\",\"date\":\"2026-11-01\"}]}")));
+    }
+
+    @Test
     void aReleaseTakenBackIsNone() throws Exception {
         Job open = job("booking", "{\"schema\":1,\"promised\":\"2026-10-20\"}", "sign-offs", signed(
                 ",\"reopenings\":[{\"point\":\"RELEASE\",\"because\":\"x\",\"at\":\"2026-11-03T08:00:00Z\"}]"));

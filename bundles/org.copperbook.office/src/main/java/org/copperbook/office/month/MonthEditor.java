@@ -1,11 +1,13 @@
 package org.copperbook.office.month;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Map;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.command.WorkbookFolder;
 import org.copperbook.desk.editor.DeskJob;
@@ -19,10 +21,14 @@ import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Reach;
 import org.copperbook.desk.theme.Rows;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.report.MonthDetail;
 import org.copperbook.jobs.report.MonthEntry;
+import org.copperbook.jobs.report.MonthHours;
 import org.copperbook.jobs.report.MonthReport;
 import org.copperbook.jobs.report.MonthWords;
+import org.copperbook.jobs.shop.Capacities;
 import org.copperbook.office.Quotes;
 import org.copperbook.office.SinglePageEditor;
 import org.copperbook.sheets.MonthWorkbook;
@@ -42,7 +48,7 @@ import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 
 /**
- * A month in figures: the figures above, below them the jobs behind the one marked. Enter on a job opens it, Ctrl+C copies a
+ * A month in figures: the figures above, below them the hours of each trade and the jobs behind the one marked. Enter on a job opens it, Ctrl+C copies a
  * table, the whole goes into a workbook.
  */
 public final class MonthEditor extends SinglePageEditor {
@@ -50,7 +56,12 @@ public final class MonthEditor extends SinglePageEditor {
     public static final String ID = "org.copperbook.office.editor.month-in-figures";
 
     private static final String[] FIGURES = {"month.what", "month.of", "month.count", "month.amount"};
+    private static final String[] HOURS = {"month.trade", "month.worked", "month.agreed", "month.capacity", "month.share"};
+    private static final int HOURS_ROWS = 5;
+    private static final List<String> NUMBERS = List.of("month.count", "month.amount", "month.worked", "month.agreed",
+            "month.capacity", "month.share");
     private static final String[] JOBS = {"month.job", "month.customer", "month.machine", "month.amount"};
+    private static final PartKey CAPACITIES = PartKey.of(PartKind.CAPACITIES);
     /** Narrowest width it asks for; what is wider is wrapped or scrolled. */
     private static final int NARROW = 20;
     private static final int MONTH_CHARS = 10;
@@ -60,12 +71,15 @@ public final class MonthEditor extends SinglePageEditor {
     private final Words words = Words.of(Quotes.class);
     private Text month;
     private Table figures;
+    private Table hours;
+    private FittedColumns hourWidths;
     private Table jobs;
     private FittedColumns figureWidths;
     private FittedColumns jobWidths;
     private Label said;
     private Button workbook;
     private MonthReport report;
+    private MonthHours byTrade;
     private List<MonthEntry> entries = List.of();
     private int asked;
 
@@ -92,6 +106,9 @@ public final class MonthEditor extends SinglePageEditor {
         figures = table(box, "month.figures", FIGURES);
         figureWidths = new FittedColumns(figures, new int[FIGURES.length]);
         figures.addListener(SWT.Selection, e -> showJobs());
+        hours = table(box, "month.hours", HOURS);
+        hourWidths = new FittedColumns(hours, new int[HOURS.length]);
+        shown(hours, 0);
         Label behind = look.as(Look.Role.STRONG, new Label(box, SWT.WRAP));
         behind.setText(words.text("month.behind"));
         GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(NARROW), SWT.DEFAULT).applyTo(behind);
@@ -111,8 +128,7 @@ public final class MonthEditor extends SinglePageEditor {
         t.setHeaderVisible(true);
         SpokenName.give(t, words.text(id));
         for (int i = 0; i < heads.length; i++) {
-            boolean figure = heads[i].equals("month.count") || heads[i].equals("month.amount");
-            new TableColumn(t, figure ? SWT.RIGHT : SWT.LEFT).setText(words.text(heads[i]));
+            new TableColumn(t, NUMBERS.contains(heads[i]) ? SWT.RIGHT : SWT.LEFT).setText(words.text(heads[i]));
         }
         Rows.dress(t, column -> false);
         GridDataFactory.fillDefaults().grab(true, true).hint(Look.of(box).chars(NARROW), SWT.DEFAULT).applyTo(t);
@@ -166,7 +182,9 @@ public final class MonthEditor extends SinglePageEditor {
         new DeskJob(words.text("month.adding"), monitor -> {
             try {
                 MonthDetail found = store.monthDetail(wanted);
-                later(mine, () -> show(found.report(), found.entries()));
+                Capacities capacities = store.current(JobStore.SHOP, CAPACITIES).map(s -> (Capacities) s.part())
+                        .orElseGet(() -> new Capacities(Capacities.SCHEMA, List.of(), Map.of()));
+                later(mine, () -> show(found.report(), MonthHours.of(found.report(), capacities), found.entries()));
             } catch (StoreException e) {
                 later(mine, () -> say(e.getMessage()));
             }
@@ -181,8 +199,9 @@ public final class MonthEditor extends SinglePageEditor {
         });
     }
 
-    private void show(MonthReport found, List<MonthEntry> behind) {
+    private void show(MonthReport found, MonthHours ofTrades, List<MonthEntry> behind) {
         report = found;
+        byTrade = ofTrades;
         entries = behind;
         figures.removeAll();
         for (MonthReport.Line line : found.lines()) {
@@ -192,11 +211,37 @@ public final class MonthEditor extends SinglePageEditor {
                     line.kind().adds() ? line.amount().stripTrailingZeros().toPlainString() : ""});
         }
         figureWidths.fit();
+        showHours();
         say(words.text(found.lines().isEmpty() ? "month.nothing" : "month.shown", found.month().toString()));
         if (!found.lines().isEmpty()) {
             figures.setSelection(0);
         }
         showJobs();
+    }
+
+    private void showHours() {
+        hours.removeAll();
+        for (MonthHours.Row row : byTrade.rows()) {
+            new TableItem(hours, SWT.NONE).setText(new String[] {
+                row.trade().isEmpty() ? words.text("month.noTrade") : row.trade(), plain(row.worked()), plain(row.agreed()),
+                row.capacity() == null ? "" : plain(row.capacity()),
+                row.percent().map(p -> words.text("month.percent", plain(p))).orElse("")});
+        }
+        shown(hours, byTrade.rows().size());
+        hourWidths.fit();
+        hours.getParent().layout(true, true);
+    }
+
+    private static String plain(BigDecimal hours) {
+        return hours.stripTrailingZeros().toPlainString();
+    }
+
+    /** A table as high as its rows, away when it has none. */
+    private static void shown(Table t, int rows) {
+        t.setVisible(rows > 0);
+        Look look = Look.of(t);
+        GridDataFactory.fillDefaults().grab(true, false).exclude(rows == 0).hint(look.chars(NARROW), t.getHeaderHeight()
+                + Math.min(HOURS_ROWS, rows) * Math.max(t.getItemHeight(), look.rowHeight()) + look.rowHeight() / 2).applyTo(t);
     }
 
     private void showJobs() {
@@ -232,6 +277,7 @@ public final class MonthEditor extends SinglePageEditor {
             return;
         }
         MonthReport now = report;
+        MonthHours ofTrades = byTrade;
         List<MonthEntry> behind = entries;
         DeskSession session = DeskSession.ofWorkbench();
         Path folder = WorkbookFolder.current();
@@ -241,7 +287,7 @@ public final class MonthEditor extends SinglePageEditor {
             String outcome;
             try {
                 Files.createDirectories(folder);
-                new MonthWorkbook().write(now, behind, session.shop(), target);
+                new MonthWorkbook().write(now, ofTrades, behind, session.shop(), target);
                 outcome = words.text("month.written", target);
             } catch (WorkbookNotWrittenException e) {
                 outcome = e.getMessage();
