@@ -105,6 +105,8 @@ class CustomersTest {
         desktop.until("the pair is found", () -> desktop.shows("doubles.pairs")
                 && ((Table) desktop.field("doubles.pairs")).getItemCount() > 0);
         Table pairs = (Table) desktop.field("doubles.pairs");
+        String count = ((Label) desktop.field("doubles.said")).getText();
+        assertTrue(count.startsWith(pairs.getItemCount() == 1 ? "One pair." : pairs.getItemCount() + " pairs."), count);
         TableItem pair = Stream.of(pairs.getItems()).filter(i -> i.getText(0).toLowerCase().contains("zellberg"))
                 .findFirst().orElseThrow();
         assertEquals("same name", pair.getText(2));

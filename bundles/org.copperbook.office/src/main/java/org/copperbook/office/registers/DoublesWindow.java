@@ -31,7 +31,7 @@ import org.eclipse.swt.widgets.TableItem;
 /** Pairs of customers who may be one, with why; either can be merged into the other. */
 final class DoublesWindow {
 
-    private static final int WIDTH = 84;
+    private static final int WIDTH = 110;
     private static final int HEIGHT = 20;
     private static final String[] HEADS = {"doubles.first", "doubles.second", "doubles.why"};
 
