@@ -11,8 +11,6 @@ public enum Right {
     COPY_NAMEPLATE,
     /** Write quotes, send them and write down what the customer answers. */
     QUOTE,
-    /** Say what the workshop earns on a quote: mark-up, margin and discounts. */
-    SET_MARK_UP,
     /** Inspect, find faults, capture and wind, impregnate, fit the rectifier, measure while the work goes on. */
     WORK_AT_BENCH,
     /** Prove the core and run the machine up. */

@@ -33,7 +33,6 @@ public final class Rights {
         TABLE.put(Right.BOOK_IN, EnumSet.of(FOREMAN, OFFICE, OWNER));
         TABLE.put(Right.COPY_NAMEPLATE, EnumSet.allOf(Role.class));
         TABLE.put(Right.QUOTE, EnumSet.of(FOREMAN, OFFICE, OWNER));
-        TABLE.put(Right.SET_MARK_UP, EnumSet.of(OFFICE, OWNER));
         TABLE.put(Right.WORK_AT_BENCH, EnumSet.of(FOREMAN, WINDER, TESTER, QUALITY_CHECKER, OWNER));
         TABLE.put(Right.TEST, EnumSet.of(FOREMAN, TESTER, QUALITY_CHECKER, OWNER));
         TABLE.put(Right.SIGN, EnumSet.of(FOREMAN, WINDER, TESTER, QUALITY_CHECKER, OWNER));

@@ -27,7 +27,6 @@ class RightsTest {
             BOOK_IN           x . . . x x
             COPY_NAMEPLATE    x x x x x x
             QUOTE             x . . . x x
-            SET_MARK_UP       . . . . x x
             WORK_AT_BENCH     x x x x . x
             TEST              x . x x . x
             SIGN              x x x x . x

@@ -10,9 +10,7 @@ import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.check.CountsGuard;
-import org.copperbook.jobs.check.MarkUpGuard;
 import org.copperbook.jobs.check.SignOffsGuard;
-import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.rights.Right;
 import org.copperbook.jobs.rights.Rights;
 import org.copperbook.jobs.shop.Person;
@@ -20,7 +18,6 @@ import org.copperbook.jobs.signoff.Role;
 import org.copperbook.jobs.signoff.SignOffs;
 import org.copperbook.jobs.winding.WindingData;
 import org.copperbook.store.Intake;
-import org.copperbook.store.Saved;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreException.Kind;
 import org.copperbook.store.StoreText;
@@ -98,15 +95,6 @@ final class Guard {
                 Person other = tables.people().all(c).get(whose.get());
                 throw refused(StoreText.of("rights.counts", other == null ? whose.get() : other.name()));
             }
-        }
-    }
-
-    /** Refuses a quote that sets what the workshop earns by somebody who may not; one based on another revision is a conflict. */
-    void mayQuote(Connection c, String jobId, PartKey key, Quote next, int basedOnRevision, String who) throws SQLException {
-        Saved kept = reading.current(c, jobId, key).orElse(null);
-        boolean conflict = kept != null && kept.number() != basedOnRevision;
-        if (!conflict && MarkUpGuard.sets(kept == null ? null : (Quote) kept.part(), next)) {
-            may(c, Right.SET_MARK_UP, who);
         }
     }
 

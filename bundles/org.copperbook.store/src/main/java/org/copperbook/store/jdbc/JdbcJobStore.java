@@ -22,7 +22,6 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.json.PartJson;
-import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.report.BoardStep;
 import org.copperbook.jobs.report.Workload;
 import org.copperbook.jobs.rights.Right;
@@ -154,9 +153,6 @@ public final class JdbcJobStore implements JobStore {
         String reason = why == null ? "" : why;
         Saved saved = watch.write(c -> {
             guard.maySave(c, jobId, key, part, who);
-            if (part instanceof Quote quote) {
-                guard.mayQuote(c, jobId, key, quote, basedOnRevision, who);
-            }
             return writing.save(c, jobId, key, part, basedOnRevision, who, reason);
         });
         listeners.tell(new Change(jobId, key.toString(), false));
