@@ -17,8 +17,8 @@ import org.copperbook.jobs.work.Hours;
 
 /**
  * What a job took against what the customer agreed to, at cost: hours of each trade, and material by its sort. Prices of the
- * quote stand before mark-up, those of the stock are the ones in force when it was issued; both are in the currency of the
- * shop only when the quote is.
+ * quote stand before mark-up, those of the stock are the ones in force when it was issued. Stock and outside work are in the
+ * shop's currency; the cost in a quote of another currency is named apart and neither converted nor compared.
  *
  * @param agreed whether there is an agreed quote to compare with
  * @param labour one line for each trade
@@ -26,9 +26,11 @@ import org.copperbook.jobs.work.Hours;
  * @param issued what went out of stock to the job, by item
  * @param outside one line for each line of outside work in the quote, and for what was sent out beside them
  * @param unpriced outside work whose cost is not known yet, by its name
+ * @param elsewhere cost agreed in another currency than the shop's: by sort of material and, for outside work, by its text
+ * @param currency currency of the agreed quote, ISO 4217; the shop's where it names none
  */
 public record Actuals(boolean agreed, List<Line> labour, List<Line> material, List<Issued> issued, List<Line> outside,
-        List<String> unpriced) {
+        List<String> unpriced, List<Line> elsewhere, String currency) {
 
     /** Sorts of material that a quote tells apart. */
     public enum Sort { WIRE, DIODES, BEARINGS, OTHER }
@@ -62,9 +64,14 @@ public record Actuals(boolean agreed, List<Line> labour, List<Line> material, Li
     /**
      * Compares.
      *
-     * @param moved the items after each movement for this job, the oldest first
+     * @param moved    the items after each movement for this job, the oldest first
+     * @param currency the shop's currency, ISO 4217
      */
-    public static Actuals of(Job job, Collection<StockItem> moved) {
+    public static Actuals of(Job job, Collection<StockItem> moved, String currency) {
+        String quoted = AgreedQuote.newest(job).map(Quote::currency).filter(c -> !c.isBlank()).map(String::strip)
+                .orElse(currency);
+        boolean comparable = quoted.equalsIgnoreCase(currency);
+        WireNamed wire = new WireNamed(job);
         Optional<Quote.Alternative> agreed = AgreedQuote.newest(job).flatMap(AgreedQuote::alternative);
         List<QuoteLine> lines = agreed.map(Quote.Alternative::lines).orElse(List.of());
         Map<String, BigDecimal> planned = new TreeMap<>();
@@ -80,12 +87,18 @@ public record Actuals(boolean agreed, List<Line> labour, List<Line> material, Li
         issued.forEach(i -> cost.merge(sort(i.item().kind()).name(), i.cost(), BigDecimal::add));
         Map<String, BigDecimal> costPlanned = new TreeMap<>();
         for (QuoteLine l : lines) {
-            sort(l).filter(s -> l.quantity() != null && l.unitPrice() != null)
+            sort(l, wire).filter(s -> l.quantity() != null && l.unitPrice() != null)
                     .ifPresent(s -> costPlanned.merge(s.name(), l.quantity().multiply(l.unitPrice()), BigDecimal::add));
         }
         OutsideCost outside = OutsideCost.of(job, lines);
-        return new Actuals(agreed.isPresent(), lines(planned, worked), lines(costPlanned, cost), issued,
-                lines(outside.planned(), outside.paid()), outside.unpriced());
+        List<Line> elsewhere = new ArrayList<>();
+        if (!comparable) {
+            elsewhere.addAll(lines(costPlanned, Map.of()));
+            elsewhere.addAll(lines(outside.planned(), Map.of()));
+        }
+        return new Actuals(agreed.isPresent(), lines(planned, worked), lines(comparable ? costPlanned : Map.of(), cost), issued,
+                lines(comparable ? outside.planned() : Map.of(), outside.paid()), outside.unpriced(), List.copyOf(elsewhere),
+                quoted);
     }
 
     private static List<Line> lines(Map<String, BigDecimal> planned, Map<String, BigDecimal> actual) {
@@ -122,12 +135,12 @@ public record Actuals(boolean agreed, List<Line> labour, List<Line> material, Li
     }
 
     /** The sort of a line of material; labour, outside work and the like come from no shelf. */
-    private static Optional<Sort> sort(QuoteLine line) {
+    private static Optional<Sort> sort(QuoteLine line, WireNamed wire) {
         if (line.kind() == null) {
             return Optional.empty();
         }
         return switch (line.kind()) {
-            case MATERIAL -> Optional.of(line.wire() != null && !line.wire().isBlank() ? Sort.WIRE : Sort.OTHER);
+            case MATERIAL -> Optional.of(wire.isWire(line) ? Sort.WIRE : Sort.OTHER);
             case DIODE_SET -> Optional.of(Sort.DIODES);
             case BEARING -> Optional.of(Sort.BEARINGS);
             case LABOUR, OUTSIDE_WORK, OTHER -> Optional.empty();

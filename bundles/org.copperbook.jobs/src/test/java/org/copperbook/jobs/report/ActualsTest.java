@@ -84,7 +84,7 @@ class ActualsTest {
                 Kind.ISSUE, 12, Kind.RETURN, 1);
         moved.addAll(moved(item("B", StockItem.Kind.BEARING, StockUnit.PC, null), Kind.RECEIVE, 9, Kind.ISSUE, 2));
         moved.addAll(moved(item("R", StockItem.Kind.RESIN, StockUnit.KG, "13"), Kind.RECEIVE, 9, Kind.ISSUE, 2, Kind.RETURN, 2));
-        Actuals a = Actuals.of(job("quote/1", QUOTE, "hours", HOURS), moved);
+        Actuals a = Actuals.of(job("quote/1", QUOTE, "hours", HOURS), moved, "EUR");
         assertTrue(a.agreed());
         assertEquals(List.of("fitter 0 1.25 1.25", "tester 4 0 -4", "winder 38 40.5 2.5"), said(a.labour()));
         // 12 kg out and 1 kg back at 16.50; liners 38.50 planned and no such thing issued; bearings without a price.
@@ -94,8 +94,35 @@ class ActualsTest {
     }
 
     @Test
+    void aLineInKilogramsThatNamesASizeOfTheJobsWindingsIsWireThoughItHasNoFieldForIt() {
+        String quote = "{'schema':1,'revision':1,'alternatives':[{'name':'a','lines':["
+                + "{'kind':'MATERIAL','text':'Winding wire, 12 x 1,18 mm in hand','quantity':2,'unit':'kg','unitPrice':16},"
+                + "{'kind':'MATERIAL','text':'wire 11.18 mm and 1.18 mm² of lead','quantity':1,'unit':'kg','unitPrice':7},"
+                + "{'kind':'MATERIAL','text':'sleeving 1.18 mm','quantity':1,'unit':'m','unitPrice':5}]}],"
+                + "'approval':{'agreed':true}}";
+        String winding = "{'schema':1,'role':'main-stator','asWound':false,'wire':[{'size':'1.180 mm','strands':12}]}";
+        assertEquals(List.of("OTHER 12 0 -12", "WIRE 32 0 -32"), said(Actuals.of(job("quote/1", quote,
+                "winding/main-stator", winding), List.of(), "EUR").material()));
+        assertEquals(List.of("OTHER 44 0 -44"), said(Actuals.of(job("quote/1", quote), List.of(), "EUR").material()),
+                "without a winding nothing says that it is wire");
+    }
+
+    @Test
+    void costInAnotherCurrencyIsNamedApartAndNotComparedButHoursAre() {
+        List<StockItem> moved = moved(item("W", StockItem.Kind.WIRE, StockUnit.KG, "16.5"), Kind.RECEIVE, 20, Kind.ISSUE, 2);
+        Actuals a = Actuals.of(job("quote/1", QUOTE.replace("'currency':'EUR'", "'currency':'USD'"), "hours", HOURS,
+                "hand-back", "{'schema':1,'outside':[{'what':'shaft','cost':120}]}"), moved, "EUR");
+        assertEquals("USD", a.currency());
+        assertEquals(List.of("fitter 0 1.25 1.25", "tester 4 0 -4", "winder 38 40.5 2.5"), said(a.labour()));
+        assertEquals(List.of("WIRE 0 33 33"), said(a.material()));
+        assertEquals(List.of("BEARINGS 60 0 -60", "OTHER 38.5 0 -38.5", "WIRE 160 0 -160", " 200 0 -200"), said(a.elsewhere()));
+        assertEquals("120", plain(a.outside().stream().map(Actuals.Line::actual).reduce(BigDecimal.ZERO, BigDecimal::add)));
+        assertEquals("0", plain(a.outside().stream().map(Actuals.Line::planned).reduce(BigDecimal.ZERO, BigDecimal::add)));
+    }
+
+    @Test
     void withoutAnAgreementWhatWasUsedIsStillSaid() {
-        Actuals a = Actuals.of(job("hours", HOURS, "quote/1", QUOTE.replace("true", "false")), List.of());
+        Actuals a = Actuals.of(job("hours", HOURS, "quote/1", QUOTE.replace("true", "false")), List.of(), "EUR");
         assertFalse(a.agreed());
         assertEquals(List.of("fitter 0 1.25 1.25", "winder 0 40.5 40.5"), said(a.labour()));
     }
@@ -115,7 +142,7 @@ class ActualsTest {
                 + "{'kind':'OUTSIDE_WORK','text':'Balance','quantity':2,'unitPrice':45}");
         Actuals a = Actuals.of(job("quote/1", quote, "hand-back", "{'schema':1,'outside':["
                 + "{'what':'shaft','quoteLine':'grind shaft ','cost':230.5},{'what':'balance','cost':80},"
-                + "{'what':'spray metal','cost':60},{'what':'crane','out':'2026-03-02'},{'what':'not sent yet'}]}"), List.of());
+                + "{'what':'spray metal','cost':60},{'what':'crane','out':'2026-03-02'},{'what':'not sent yet'}]}"), List.of(), "EUR");
         assertEquals(List.of("Balance 90 80 -10", "Grind shaft 200 230.5 30.5", "spray metal 0 60 60"), said(a.outside()));
         assertEquals(List.of("crane"), a.unpriced());
     }
@@ -123,8 +150,8 @@ class ActualsTest {
     @Test
     void theOnlyLineOfOutsideWorkTakesWhatNamesNone() {
         Actuals a = Actuals.of(job("quote/1", QUOTE, "hand-back",
-                "{'schema':1,'outside':[{'what':'shaft','cost':120},{'what':'rotor','cost':90}]}"), List.of());
+                "{'schema':1,'outside':[{'what':'shaft','cost':120},{'what':'rotor','cost':90}]}"), List.of(), "EUR");
         assertEquals(List.of(" 200 210 10"), said(a.outside()));
-        assertEquals(List.of(" 200 0 -200"), said(Actuals.of(job("quote/1", QUOTE), List.of()).outside()));
+        assertEquals(List.of(" 200 0 -200"), said(Actuals.of(job("quote/1", QUOTE), List.of(), "EUR").outside()));
     }
 }

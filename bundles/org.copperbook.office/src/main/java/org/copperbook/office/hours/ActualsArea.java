@@ -2,6 +2,7 @@ package org.copperbook.office.hours;
 
 import java.math.BigDecimal;
 import java.text.NumberFormat;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -135,20 +136,22 @@ final class ActualsArea {
 
     /** Shows the draft against what was moved. */
     void show() {
-        Actuals a = Actuals.of(site.document().job(), moved);
         String currency = site.shop().workshop().currency();
+        Actuals a = Actuals.of(site.document().job(), moved, currency);
         table.removeAll();
         a.labour().forEach(l -> row(l.what().isEmpty() ? words.text("hours.noTrade") : l.what(), l, words.text("hours.h")));
         a.material().forEach(l -> row(words.of(Actuals.Sort.valueOf(l.what())), l, currency));
         a.outside().forEach(l -> row(l.what().isEmpty() ? words.text("hours.outsideUnnamed")
                 : words.text("hours.outside", l.what()), l, currency));
+        a.elsewhere().forEach(l -> agreedElsewhere(l, a.currency()));
         for (Actuals.Issued i : a.issued()) {
             TableItem row = new TableItem(table, SWT.NONE);
             row.setText(new String[] {words.text(i.priced() ? "hours.item" : "hours.itemUnpriced", i.item().code(),
                 i.item().name()), "", number(i.quantity()), "", i.item().unit().sign()});
         }
         int before = ((GridData) table.getLayoutData()).heightHint;
-        said.setText(words.text(a.agreed() ? "hours.againstQuote" : "hours.noQuote") + (a.unpriced().isEmpty() ? ""
+        said.setText(words.text(a.agreed() ? "hours.againstQuote" : "hours.noQuote") + (a.elsewhere().isEmpty() ? ""
+                : " " + words.text("hours.otherCurrency", a.currency(), currency)) + (a.unpriced().isEmpty() ? ""
                 : " " + words.text("hours.outsideUnpriced", String.join(", ", a.unpriced()))));
         ((GridData) table.getLayoutData()).heightHint = table.getHeaderHeight()
                 + Look.of(table).rowHeight() * Math.max(2, table.getItemCount());
@@ -165,6 +168,14 @@ final class ActualsArea {
         if (line.difference().signum() > 0) {
             row.setForeground(3, Look.of(table).palette().problem());
         }
+    }
+
+    /** Agreed in another currency: it stands there with nothing to compare it with. */
+    private void agreedElsewhere(Actuals.Line line, String currency) {
+        boolean sort = Arrays.stream(Actuals.Sort.values()).anyMatch(s -> s.name().equals(line.what()));
+        String what = sort ? words.of(Actuals.Sort.valueOf(line.what()))
+                : line.what().isEmpty() ? words.text("hours.outsideUnnamed") : words.text("hours.outside", line.what());
+        new TableItem(table, SWT.NONE).setText(new String[] {what, number(line.planned()), "", "", currency});
     }
 
     private static String number(BigDecimal n) {

@@ -158,4 +158,24 @@ class HoursTest {
         StockItem after = (StockItem) store.stock().item("W-1.180-G2").orElseThrow().part();
         assertEquals(0, before.onHand().compareTo(after.onHand()));
     }
+
+    @Test
+    void costAgreedInAnotherCurrencyStandsApartAndIsSaid() throws Exception {
+        PartKey quote = PartKey.quote(1);
+        editor.show(quote);
+        desktop.settle(editor);
+        editor.document().change(quote, "/currency", tree -> tree.put("currency", "USD"));
+        editor.show(HOURS);
+        desktop.settle(editor);
+        assertTrue(said("hours.saidActuals").contains("The quote is in USD, stock and outside work are in EUR"),
+                said("hours.saidActuals"));
+        assertEquals(List.of("128", "", "", "USD"), List.of(row("winding wire")));
+        assertEquals(List.of("9", "0", "-9", "h"), List.of(row("winder")));
+        editor.show(quote);
+        desktop.settle(editor);
+        editor.document().undo(quote);
+        editor.show(HOURS);
+        desktop.settle(editor);
+        assertEquals(List.of("128", "0", "-128", "EUR"), List.of(row("winding wire")));
+    }
 }
