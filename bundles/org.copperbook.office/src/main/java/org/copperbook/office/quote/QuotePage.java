@@ -15,6 +15,7 @@ import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.quote.QuoteLine;
 import org.copperbook.office.Quotes;
+import org.eclipse.swt.widgets.Composite;
 
 /** A quote: alternatives side by side and with their lines, taxes, terms, and the customer's answer. */
 public final class QuotePage extends PartPage {
@@ -43,9 +44,10 @@ public final class QuotePage extends PartPage {
                 .computed("quote.rule", "quote.rule", sums::rule);
         SideBySide beside = new SideBySide(site(), words(), sums, sending::closed);
         beside.put(here);
-        Proposals proposals = new Proposals(site(), words(), beside::marked);
+        Composite proposing = here.area();
+        Proposals proposals = new Proposals(site(), words(), beside::marked, new Shelf(site(), words(), proposing));
         FindingLines findings = new FindingLines(site(), words());
-        new Actions(here.area(), site(), "quote.tookFindings").unless(sending::closed)
+        new Actions(proposing, site(), "quote.tookFindings").unless(sending::closed)
                 .button("quote.takeFindings", words().text("quote.takeFindings"), findings::take)
                 .button("quote.propose", words().text("quote.propose"), proposals::lines)
                 .button("quote.priceLines", words().text("quote.priceLines"), proposals::prices);

@@ -11,6 +11,7 @@ import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.stock.StockItem;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
@@ -118,6 +119,36 @@ class QuotePageTest {
         editor.document().undo(QUOTE);
         desktop.work();
         assertEquals(before, editor.document().rows(QUOTE, LIST + "/0/lines").size(), "one undo takes all of it back");
+    }
+
+    @Test
+    void bearingsAreProposedAtThePriceOfTheStockAndItIsSaidWhichWasTaken() throws Exception {
+        StockItem item = (StockItem) desktop.session().store().stock().item("B-6312").orElseThrow().part();
+        editor = desktop.open("2026-0005");
+        editor.show(QUOTE);
+        desktop.settle(editor);
+        desktop.press("quote.revise");
+        desktop.press("quote.propose");
+        String said = ((Label) desktop.field("quote.tookFindings")).getText();
+        if (bearing("6312").path("unitPrice").isMissingNode()) {
+            assertTrue(said.contains("the stock is not read yet"), said);
+            desktop.until("the stock is read", () -> {
+                desktop.press("quote.priceLines");
+                return !bearing("6312").path("unitPrice").isMissingNode();
+            });
+            said = ((Label) desktop.field("quote.tookFindings")).getText();
+        }
+        assertEquals(0, item.price().compareTo(bearing("6312").path("unitPrice").decimalValue()));
+        assertTrue(said.contains("1 x B-6312 (6312"), said);
+    }
+
+    private JsonNode bearing(String type) {
+        for (JsonNode line : editor.document().rows(QUOTE, LIST + "/0/lines")) {
+            if (line.path("text").asText().startsWith("bearing " + type + ", drive end")) {
+                return line;
+            }
+        }
+        throw new AssertionError("no line of the bearing " + type);
     }
 
     @Test

@@ -1,0 +1,117 @@
+package org.copperbook.jobs.quote;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.copperbook.jobs.rectifier.RectifierSet;
+import org.copperbook.jobs.stock.StockItem;
+
+/**
+ * Finds the bearings and diodes of a job among the stock. An item fits by what its size says; nothing is taken to fit that
+ * is less than what the record names. Prices are the stock's, in the shop's currency.
+ */
+public final class PartsOnShelf {
+
+    private static final Pattern SEPARATORS = Pattern.compile("[\\s/,;()-]+");
+    private static final Pattern DESIGNATION = Pattern.compile("[A-Z]{0,4}\\d{3,}[A-Z0-9.]*");
+    private static final Pattern AMPERES = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*A\\b");
+    private static final Pattern VOLTS = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*V\\b");
+
+    private final List<StockItem> items;
+
+    /**
+     * What fits.
+     *
+     * @param taken  the item whose price is taken
+     * @param pieces how many of it are one unit of the line
+     * @param others what fits as well, the likeliest first
+     */
+    public record Fit(StockItem taken, int pieces, List<StockItem> others) {
+
+        /** Price of one unit of the line. */
+        public BigDecimal price() {
+            return taken.price().multiply(BigDecimal.valueOf(pieces));
+        }
+    }
+
+    /** @param items the stock; what is retired or has no price is left out */
+    public PartsOnShelf(Collection<StockItem> items) {
+        this.items = items.stream().filter(i -> !Boolean.TRUE.equals(i.retired()) && i.price() != null).toList();
+    }
+
+    /**
+     * The bearing with a designation. Suffixes that are asked for (clearance, seals) have to be there; an item may have more.
+     *
+     * @param designation as on the plate, "6314 C3"
+     */
+    public Optional<Fit> bearing(String designation) {
+        List<String> asked = words(designation);
+        return asked.isEmpty() ? Optional.empty() : fit(StockItem.Kind.BEARING, 1, i -> {
+            List<String> has = words(i.size());
+            return !has.isEmpty() && has.get(0).equals(asked.get(0)) && new HashSet<>(has).containsAll(asked);
+        }, Comparator.comparingInt(i -> words(i.size()).size()));
+    }
+
+    /** The bearing that a text of a line names, when it names one only. */
+    public Optional<Fit> bearingNamed(String text) {
+        List<String> named = words(text).stream().filter(w -> DESIGNATION.matcher(w).matches()).distinct().toList();
+        return named.size() == 1 ? bearing(named.get(0)) : Optional.empty();
+    }
+
+    /**
+     * The diodes for a complete set like the one in the record: the maker's part by its number, else a diode of at least its
+     * current and voltage. Nothing when the record does not say what the set is.
+     */
+    public Optional<Fit> diodes(RectifierSet set) {
+        if (set.circuit() == null || set.fitted() == null) {
+            return Optional.empty();
+        }
+        String part = set.fitted().makersPart();
+        Double amperes = set.fitted().averageA();
+        Double volts = set.fitted().repetitivePeakV();
+        int pieces = set.circuit().diodes();
+        List<String> named = words(part);
+        Optional<Fit> byPart = named.isEmpty() ? Optional.empty() : fit(StockItem.Kind.DIODE, pieces,
+                i -> words(i.code()).equals(named) || words(i.size()).equals(named) || words(i.name()).equals(named),
+                Comparator.comparing(StockItem::code));
+        return byPart.or(() -> amperes == null || volts == null ? Optional.empty()
+                : fit(StockItem.Kind.DIODE, pieces, i -> figure(AMPERES, i.size()).filter(a -> a >= amperes).isPresent()
+                        && figure(VOLTS, i.size()).filter(v -> v >= volts).isPresent(),
+                        Comparator.comparing(i -> figure(AMPERES, i.size()).orElse(0.0) + figure(VOLTS, i.size()).orElse(0.0))));
+    }
+
+    /** Diodes in stock, for somebody who has to choose. */
+    public List<StockItem> diodes() {
+        return items.stream().filter(i -> i.kind() == StockItem.Kind.DIODE).toList();
+    }
+
+    /** The nearest first; of equally near ones what is on the shelf, then the dearer, so that no quote is too low by it. */
+    private Optional<Fit> fit(StockItem.Kind kind, int pieces, Predicate<StockItem> fits, Comparator<StockItem> nearest) {
+        List<StockItem> all = items.stream().filter(i -> i.kind() == kind).filter(fits)
+                .sorted(nearest.thenComparing(i -> i.free().signum() > 0 ? 0 : 1)
+                        .thenComparing(StockItem::price, Comparator.reverseOrder()).thenComparing(StockItem::code))
+                .toList();
+        return all.isEmpty() ? Optional.empty() : Optional.of(new Fit(all.get(0), pieces, all.subList(1, all.size())));
+    }
+
+    private static List<String> words(String text) {
+        return text == null ? List.of() : Arrays.stream(SEPARATORS.split(text.strip().toUpperCase(Locale.ROOT)))
+                .filter(w -> !w.isEmpty()).toList();
+    }
+
+    private static Optional<Double> figure(Pattern unit, String size) {
+        if (size == null) {
+            return Optional.empty();
+        }
+        Matcher found = unit.matcher(size);
+        return found.find() ? Optional.of(Double.valueOf(found.group(1))) : Optional.empty();
+    }
+}
