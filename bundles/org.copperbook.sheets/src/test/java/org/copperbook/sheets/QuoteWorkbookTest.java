@@ -70,6 +70,31 @@ class QuoteWorkbookTest {
     }
 
     @Test
+    void hoursOfEachTradeAndWindingWireAreLiveSums() throws Exception {
+        // winder 3 + 4.25 = 7.25, fitter 1.5, together 8.75; wire 2.5 + 0.125 = 2.625; varnish in kilograms is no wire
+        List<QuoteLine> lines = new ArrayList<>(List.of(
+                line(Kind.LABOUR, "wind", "winder", "3", "h", "50", null, null),
+                line(Kind.LABOUR, "strip", "fitter", "1.5", "h", "50", null, null),
+                line(Kind.LABOUR, "connect", "winder", "4.25", "h", "50", null, null),
+                line(Kind.LABOUR, "fixed", "winder", "1", "job", "50", null, null),
+                line(Kind.MATERIAL, "varnish", null, "7", "kg", "9", null, null)));
+        for (String kg : List.of("2.5", "0.125")) {
+            lines.add(new QuoteLine(Kind.MATERIAL, "wire", null, money(kg), "kg", money("16"), null, null, "1.25 mm", Map.of()));
+        }
+        try (ReadBack book = written(quote("EUR", RoundingRule.LINES, "de", alternative("One", null, null, null, lines)))) {
+            assertEquals(money("8.75"), book.money("hours_1", 2));
+            assertEquals(money("2.625"), book.money("copper_1", 3));
+        }
+        List<QuoteLine> many = new ArrayList<>();
+        for (int i = 0; i < 1000; i++) {
+            many.add(line(Kind.LABOUR, "step", i % 2 == 0 ? "winder" : "fitter", "0.25", "h", "50", null, null));
+        }
+        try (ReadBack book = written(quote("EUR", RoundingRule.LINES, "en", alternative("One", null, null, null, many)))) {
+            assertEquals(money("250.00"), book.money("hours_1", 2));
+        }
+    }
+
+    @Test
     void totalsAreWholeInACurrencyWithoutDecimals() throws Exception {
         // 3 x 1250 less 2.5 % = 3656.25 -> 3656; 1 x 99 = 99; net 3755; 10 % = 375.5 -> 376; 3379; 19 % = 642.01 -> 642; 4021
         Quote q = quote("JPY", RoundingRule.LINES, "en", alternative("One", null, "10", null, List.of(

@@ -15,6 +15,8 @@ import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.quote.QuoteLine;
 import org.copperbook.office.Quotes;
+import org.copperbook.store.StoreException;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.swt.widgets.Composite;
 
 /** A quote: alternatives side by side and with their lines, taxes, terms, and the customer's answer. */
@@ -142,6 +144,9 @@ public final class QuotePage extends PartPage {
         if (!tree.has("revision")) {
             tree.put("revision", 1);
         }
+        if (document().part(key()).isEmpty()) {
+            customersWishes(tree);
+        }
         if (!tree.has("currency")) {
             tree.put("currency", site().shop().workshop().currency());
         }
@@ -149,5 +154,24 @@ public final class QuotePage extends PartPage {
             tree.putArray(SideBySide.LIST.substring(1)).addObject().put("name", words().text("quote.fullRewind"));
         }
         return tree;
+    }
+
+    /** A quote that is begun takes language, currency and terms of the customer of the register. */
+    private void customersWishes(ObjectNode tree) {
+        try {
+            site().store().customerOf(document().job()).ifPresent(c -> {
+                wish(tree, "language", c.language());
+                wish(tree, "currency", c.currency());
+                wish(tree, "terms", c.paymentTerms());
+            });
+        } catch (StoreException e) {
+            ILog.of(QuotePage.class).warn("the customer could not be read for a quote", e);
+        }
+    }
+
+    private static void wish(ObjectNode tree, String field, String value) {
+        if (value != null && !value.isBlank() && !tree.has(field)) {
+            tree.put(field, value.strip());
+        }
     }
 }

@@ -38,6 +38,7 @@ public final class AlternativeSheet {
     private final Words words;
     private final Map<String, String> taxWords;
     private final Map<QuoteLine.Kind, Integer> subtotals = new EnumMap<>(QuoteLine.Kind.class);
+    private final EffortRows effort = new EffortRows();
     private AlternativeTotals totals;
     private int markUpRow;
 
@@ -82,6 +83,7 @@ public final class AlternativeSheet {
         totals = new AlternativeTotals(context, book, page, number, alternative, taxWords);
         totals.write(first, last);
         wide(Look.NOTE, rule());
+        effort.write(book, page, words, number);
         if (context.costing()) {
             int index = page.sheet().getWorkbook().getSheetIndex(page.sheet());
             page.sheet().getWorkbook().setPrintArea(index, 0, AMOUNT, 0, page.nextRow() - 1);
@@ -138,7 +140,7 @@ public final class AlternativeSheet {
         int first = page.nextRow();
         int n = firstNumber;
         for (QuoteLine line : lines) {
-            page.row(Look.TABLE_CELL, entries(line, n++));
+            effort.at(page.row(Look.TABLE_CELL, entries(line, n++)), line);
         }
         int last = page.nextRow() - 1;
         String sum = "ROUND(SUM(" + range(AMOUNT, first, last) + ")," + context.digits() + ")";

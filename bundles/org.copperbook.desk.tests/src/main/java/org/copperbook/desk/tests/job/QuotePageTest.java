@@ -7,10 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.customer.Customer;
 import org.copperbook.jobs.stock.StockItem;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
@@ -149,6 +153,28 @@ class QuotePageTest {
             }
         }
         throw new AssertionError("no line of the bearing " + type);
+    }
+
+    @Test
+    void aQuoteBeginsInTheLanguageCurrencyAndTermsOfTheCustomerAndIsWrittenSo() throws Exception {
+        var store = desktop.session().store();
+        String who = desktop.beSomebody();
+        PartKey customer = Customer.newKey();
+        store.saveShopPart(customer, new Customer(Customer.SCHEMA, "Wattkante Werft", null, null, null, List.of(), null, "de", "KWD",
+                "14 Tage netto", null, null, null, Map.of()), 0, who, "");
+        PartKey booking = PartKey.of(PartKind.BOOKING);
+        editor = desktop.open(store.create((Booking) desktop.session().json().read(booking, "{\"schema\":1,\"customer\":"
+                + "\"Wattkante Werft\",\"customerKey\":\"" + customer.name() + "\"}"), who).number());
+        editor.begin(QUOTE);
+        desktop.settle(editor);
+        assertEquals("de", desktop.text("/language"));
+        assertEquals("KWD", desktop.text("/currency"));
+        assertEquals("14 Tage netto", desktop.text("/terms"));
+        line(0, 0, "labour", "wickeln", "2.5", "h", "1.0325");
+        assertEquals("2.581", shown(desktop.grid(LIST, "net"), 0, "net"), "2.58125 in three decimals (ISO 4217)");
+        WrittenWorkbook written = WrittenWorkbook.by(desktop, editor, "org.copperbook.desk.command.quoteWorkbook");
+        written.says("KWD, Betr\u00e4ge mit 3 Nachkommastellen");
+        written.says("14 Tage netto");
     }
 
     @Test
