@@ -5,7 +5,6 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
@@ -48,11 +47,11 @@ final class StockWriting {
         this.append = append;
     }
 
-    /** Notes a revision of an item that was kept. One that cannot be read stays out of the lists. */
+    /** Notes a revision of an item that was kept. One that cannot be read, or whose amount is beyond any shelf, stays out of the lists. */
     void note(Connection c, Revision r) throws SQLException {
         try {
             tables.stock().note(c, r, (StockItem) json.read(PartKey.parse(r.part()), r.json()));
-        } catch (BadRecordException | IllegalArgumentException e) {
+        } catch (BadRecordException | IllegalArgumentException | ArithmeticException e) {
             System.getLogger(StockWriting.class.getName()).log(System.Logger.Level.WARNING,
                     "revision " + r.revision() + " of " + r.part() + " cannot be read and is not listed", e);
         }

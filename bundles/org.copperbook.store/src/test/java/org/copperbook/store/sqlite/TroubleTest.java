@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -16,6 +17,9 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.copperbook.jobs.stock.StockItem;
+import org.copperbook.jobs.stock.StockMovement;
+import org.copperbook.jobs.stock.StockUnit;
 import org.copperbook.store.AuditReport;
 import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
@@ -25,6 +29,7 @@ import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreException.Kind;
 import org.copperbook.store.StoreOptions;
 import org.copperbook.store.jdbc.Migrations;
+import org.copperbook.store.stock.StockMove;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -221,6 +226,25 @@ class TroubleTest {
                 new RawFile(file).run("UPDATE register SET changed_at = '2026-11-26T23:12:42.875Z', promised = NULL");
                 assertEquals(job.number(), store.register(RegisterQuery.first(10)).rows().get(0).number());
             }
+        }
+    }
+
+    @Test
+    void anAmountBeyondAnyShelfKeepsNobodyOutOfTheStore() throws SQLException {
+        try (JobStore store = SqliteJobStore.open(file)) {
+            for (String code : List.of("6205", "6206")) {
+                store.stock().describe(StockItem.of(code, StockItem.Kind.BEARING, "Bearing", StockUnit.PC), null, "ada", "");
+                store.stock().move(List.of(new StockMove(code, StockMovement.of(StockMovement.Kind.RECEIVE,
+                        BigDecimal.valueOf(77), null, null))), "ada");
+            }
+        }
+        RawFile raw = new RawFile(file);
+        raw.withoutGuards();
+        raw.run("UPDATE revision SET json = replace(json, '\"quantity\":77', '\"quantity\":1e40')"
+                + " WHERE part LIKE '%6205%'", "UPDATE setting SET value = '0' WHERE name = 'stock-edition'");
+        try (JobStore store = SqliteJobStore.open(file)) {
+            assertTrue(store.stock().items().stream().anyMatch(s -> ((StockItem) s.part()).code().equals("6206")));
+            assertFalse(store.audit().passed(), "that it was altered is found");
         }
     }
 
