@@ -84,7 +84,8 @@ final class StockWriting {
             throw new ConflictException(StoreText.of("stock.described", item.code(), now.get().revision().who()),
                     now.get(), item, now.get().number());
         }
-        if (current.unit() != next.unit() && tables.stock().moved(c, key.toString())) {
+        boolean counted = current.onHand().signum() != 0 || tables.stock().moved(c, key.toString());
+        if (current.unit() != next.unit() && counted) {
             throw new StoreException(StoreException.Kind.STOCK, StoreText.of("stock.unit", item.code(),
                     current.unit().sign()));
         }

@@ -208,6 +208,10 @@ class StockTest extends OnEachEngine {
         assertEquals(list.spools(), store.shop().stock().spools());
         assertEquals(2, store.stock().takeOverWire("Wire", "ada", "").size());
         assertEquals(list.spools(), store.shop().stock().spools());
+        StockItem spool = item(store.stock().items().get(0));
+        StockItem inMetres = StockItem.of(spool.code(), spool.kind(), spool.name(), StockUnit.M);
+        assertEquals(Kind.STOCK, assertThrows(StoreException.class,
+                () -> store.stock().describe(inMetres, spool, "cy", "")).kind(), "28 kg are not 28 m");
         assertEquals(List.of("W-0.800-G2", "W-AWG-16-G1"), store.stock().items().stream().map(s -> item(s).code()).toList());
         assertEquals(List.of(), ((WireStock) store.current(JobStore.SHOP, old).orElseThrow().part()).spools());
         assertEquals(list, store.history(JobStore.SHOP, old).get(0).part());
