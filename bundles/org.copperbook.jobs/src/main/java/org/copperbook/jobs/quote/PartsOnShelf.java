@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -22,6 +23,8 @@ public final class PartsOnShelf {
 
     private static final Pattern SEPARATORS = Pattern.compile("[\\s/,;()-]+");
     private static final Pattern DESIGNATION = Pattern.compile("[A-Z]{0,4}\\d{3,}[A-Z0-9.]*");
+    /** Clearance (ISO 5753-1), seals, shields, cages and snap rings as makers write them: common practice, no source. */
+    private static final Pattern SUFFIX = Pattern.compile("C[2-5]|\\d?(?:RS|RZ|LS)[A-Z0-9]?|\\d?Z|ZZ|DDU|LLU|M|J|NR?|TN9?|P[56]");
     private static final Pattern AMPERES = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*A\\b");
     private static final Pattern VOLTS = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*V\\b");
 
@@ -60,10 +63,20 @@ public final class PartsOnShelf {
         }, Comparator.comparingInt(i -> words(i.size()).size()));
     }
 
-    /** The bearing that a text of a line names, when it names one only. */
+    /** The bearing that a text of a line names, with the suffixes behind its number, when it names one only. */
     public Optional<Fit> bearingNamed(String text) {
-        List<String> named = words(text).stream().filter(w -> DESIGNATION.matcher(w).matches()).distinct().toList();
-        return named.size() == 1 ? bearing(named.get(0)) : Optional.empty();
+        List<String> words = words(text);
+        Set<String> named = new HashSet<>();
+        for (int i = 0; i < words.size(); i++) {
+            if (DESIGNATION.matcher(words.get(i)).matches()) {
+                int end = i + 1;
+                while (end < words.size() && SUFFIX.matcher(words.get(end)).matches()) {
+                    end++;
+                }
+                named.add(String.join(" ", words.subList(i, end)));
+            }
+        }
+        return named.size() == 1 ? bearing(named.iterator().next()) : Optional.empty();
     }
 
     /**

@@ -48,6 +48,10 @@ class PartsOnShelfTest {
         assertTrue(shelf.bearing(" ").isEmpty());
         assertTrue(shelf.bearing(null).isEmpty());
         assertEquals("6312", shelf.bearingNamed("bearing 6312, drive end").orElseThrow().taken().size());
+        assertEquals("6314-2RS/C3", shelf.bearingNamed("Bearing 6314-2RS, drive end").orElseThrow().taken().size(),
+                "an open one does not do");
+        assertEquals("6314 C3", shelf.bearingNamed("bearing 6314 C3 drive end").orElseThrow().taken().size());
+        assertTrue(shelf.bearingNamed("bearing 6314 C4").isEmpty());
         assertTrue(shelf.bearingNamed("bearing 6314 and bearing 6312").isEmpty(), "two have no one price");
     }
 

@@ -171,8 +171,8 @@ final class Proposals {
     }
 
     private boolean isShopsCurrency() {
-        return site.shop().workshop().currency()
-                .equals(site.document().value(site.key(), "/currency").asText(site.shop().workshop().currency()));
+        String quoted = site.document().value(site.key(), "/currency").asText("").strip();
+        return quoted.isEmpty() || quoted.equalsIgnoreCase(site.shop().workshop().currency());
     }
 
     private String change(java.util.function.Consumer<ArrayNode> lines) {
