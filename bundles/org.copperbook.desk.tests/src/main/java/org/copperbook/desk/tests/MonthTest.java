@@ -24,9 +24,6 @@ import org.copperbook.jobs.work.Hours;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.Saved;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
@@ -135,15 +132,6 @@ class MonthTest {
         assertTrue(said().contains("is no month"), said());
     }
 
-    private static String copied() {
-        Clipboard clipboard = new Clipboard(Display.getCurrent());
-        try {
-            return String.valueOf(clipboard.getContents(TextTransfer.getInstance()));
-        } finally {
-            clipboard.dispose();
-        }
-    }
-
     @Test
     void itIsCopiedAndWrittenAsAWorkbook() throws Exception {
         Event copy = new Event();
@@ -152,7 +140,7 @@ class MonthTest {
         figures().setFocus();
         figures().notifyListeners(SWT.KeyDown, copy);
         desktop.until("it says that it was copied", () -> said().startsWith("Copied"));
-        desktop.until("the clipboard has the figures", () -> copied().startsWith("What\tOf\tHow many\tSum\nBooked in\t"));
+        desktop.until("the clipboard has the figures", () -> desktop.copied().startsWith("What\tOf\tHow many\tSum\nBooked in\t"));
         Path target = WorkbookFolder.current().resolve("month " + booked + ".xlsx");
         Files.deleteIfExists(target);
         desktop.press("month.workbook");

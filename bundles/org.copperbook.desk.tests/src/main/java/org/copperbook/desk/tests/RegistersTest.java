@@ -26,9 +26,6 @@ import org.copperbook.store.Saved;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
@@ -261,28 +258,19 @@ class RegistersTest {
         tab(2);
         LabourRates rates = part(PartKind.LABOUR_RATES, LabourRates.class);
         desktop.press("rates.copy");
-        desktop.until("the clipboard has the rates", () -> copied().startsWith("Trade\tPrice of an hour\tFrom\tNote\n"));
-        assertEquals(rates.rates().size() + 1, copied().split("\n").length);
-        assertTrue(copied().contains("\n" + rates.rates().get(0).trade() + "\t"), copied());
+        desktop.until("the clipboard has the rates", () -> desktop.copied().startsWith("Trade\tPrice of an hour\tFrom\tNote\n"));
+        assertEquals(rates.rates().size() + 1, desktop.copied().split("\n").length);
+        assertTrue(desktop.copied().contains("\n" + rates.rates().get(0).trade() + "\t"), desktop.copied());
         tab(3);
         Event keys = new Event();
         keys.keyCode = 'c';
         keys.stateMask = SWT.MOD1 | SWT.SHIFT;
         desktop.field("/trades").notifyListeners(SWT.KeyDown, keys);
-        desktop.until("the clipboard has the capacities", () -> copied().startsWith("Trade\tHours a week\n"));
+        desktop.until("the clipboard has the capacities", () -> desktop.copied().startsWith("Trade\tHours a week\n"));
         tab(0);
         desktop.press("instruments.copy");
-        desktop.until("the clipboard has the instruments", () -> copied().contains("\n"
+        desktop.until("the clipboard has the instruments", () -> desktop.copied().contains("\n"
                 + ((Instruments) before.part()).instruments().get(0).id() + "\t"));
-    }
-
-    private static String copied() {
-        Clipboard clipboard = new Clipboard(Display.getCurrent());
-        try {
-            return String.valueOf(clipboard.getContents(TextTransfer.getInstance()));
-        } finally {
-            clipboard.dispose();
-        }
     }
 
     @Test

@@ -18,8 +18,6 @@ import org.copperbook.store.stock.Stock;
 import org.copperbook.store.stock.StockMove;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
@@ -208,7 +206,7 @@ class StockTest {
         copy.stateMask = SWT.MOD1;
         items().setFocus();
         items().notifyListeners(SWT.KeyDown, copy);
-        desktop.until("the clipboard has the row", () -> copied().startsWith("Code\tWhat\t") && copied().contains("\n" + code));
+        desktop.until("the clipboard has the row", () -> desktop.copied().startsWith("Code\tWhat\t") && desktop.copied().contains("\n" + code));
         for (String button : List.of("stock.listOut", "stock.ledgerOut")) {
             Path target = WorkbookFolder.current().resolve(button.equals("stock.listOut") ? "stock.xlsx"
                     : "stock " + code + ".xlsx");
@@ -238,14 +236,5 @@ class StockTest {
         assertEquals("cold store", resin.place());
         assertTrue(stock.item(code + "-X").isEmpty());
         Files.delete(file);
-    }
-
-    private static String copied() {
-        Clipboard clipboard = new Clipboard(Display.getCurrent());
-        try {
-            return String.valueOf(clipboard.getContents(TextTransfer.getInstance()));
-        } finally {
-            clipboard.dispose();
-        }
     }
 }

@@ -17,6 +17,8 @@ import org.copperbook.desk.photo.PhotosArea;
 import org.copperbook.desk.register.RegisterView;
 import org.copperbook.desk.shell.DeskSession;
 import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -248,5 +250,15 @@ public final class Desktop {
             return false;
         });
         return all;
+    }
+
+    /** The text on the clipboard; the word null when there is none. */
+    public String copied() {
+        Clipboard clipboard = new Clipboard(Display.getCurrent());
+        try {
+            return String.valueOf(clipboard.getContents(TextTransfer.getInstance()));
+        } finally {
+            clipboard.dispose();
+        }
     }
 }
