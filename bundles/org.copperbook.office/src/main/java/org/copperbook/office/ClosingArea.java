@@ -36,6 +36,7 @@ import org.eclipse.swt.widgets.Text;
 final class ClosingArea {
 
     private static final String CLOSURE = "/closure";
+    private static final int LABEL_CHARS = 14;
 
     private final PageSite site;
     private final Words words;
@@ -44,6 +45,7 @@ final class ClosingArea {
     private final Text into;
     private final Button close;
     private final Label said;
+    private boolean saidClosed;
 
     ClosingArea(Composite area, PageSite site, Words words) {
         this.site = site;
@@ -56,12 +58,9 @@ final class ClosingArea {
         }
         how.setData(Desk.ID, "closing.how");
         SpokenName.give(how, words.text("closing.howName"));
+        GridDataFactory.fillDefaults().span(2, 1).align(SWT.BEGINNING, SWT.CENTER).applyTo(how);
         reason = text(area, look, "closing.reason");
-        Label intoWords = look.as(Look.Role.TEXT, new Label(area, SWT.NONE));
-        intoWords.setText(words.text("closing.into"));
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(intoWords);
         into = text(area, look, "closing.into");
-        into.setMessage("");
         close = look.as(Look.Role.STRONG, new Button(area, SWT.PUSH));
         close.setText(words.text("closing.close"));
         close.setData(Desk.ID, "closing.close");
@@ -80,7 +79,12 @@ final class ClosingArea {
         boolean open = closure.isEmpty() && site.blocked().isEmpty();
         how.setEnabled(open);
         reason.setEnabled(open);
+        into.setEnabled(open && chosen() == How.MERGED);
         close.setEnabled(open);
+        if (closure.isEmpty() && saidClosed) {
+            say("");
+        }
+        saidClosed = closure.isPresent();
         closure.ifPresent(c -> say(words.text(c.into() == null ? "closing.closed" : "closing.closedInto", c.how() == null ? "" : words.of(c.how()),
                 c.at() == null ? "" : DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
                         .format(c.at().atZone(ZoneId.systemDefault())),
@@ -171,12 +175,15 @@ final class ClosingArea {
         }).ifPresent(this::say);
     }
 
+    /** A line with its words before it, which wrap so that the line has room in a narrow page. */
     private Text text(Composite area, Look look, String key) {
+        Label label = look.as(Look.Role.TEXT, new Label(area, SWT.WRAP));
+        label.setText(words.text(key));
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(look.chars(LABEL_CHARS), SWT.DEFAULT).applyTo(label);
         Text t = EnterMovesOn.from(look.as(Look.Role.TEXT, new Text(area, SWT.BORDER)));
-        t.setMessage(words.text(key));
         t.setData(Desk.ID, key);
         SpokenName.give(t, words.text(key));
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(t);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).applyTo(t);
         return t;
     }
 
