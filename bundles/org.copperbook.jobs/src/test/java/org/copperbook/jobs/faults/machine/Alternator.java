@@ -46,6 +46,8 @@ final class Alternator {
     private final double chain;
     private final double leak;
     private final boolean protectsSensing;
+    private final int poles;
+    private final double coupling;
     final double[] phases = {1, 1, 1};
 
     Alternator(Fault fault, Random r) {
@@ -73,6 +75,8 @@ final class Alternator {
             case SUPPRESSOR_LEAKS -> in(r, 0.1, 1.0);
             default -> 1;
         };
+        poles = r.nextDouble() < 0.7 ? 4 : r.nextBoolean() ? 2 : 6;
+        coupling = in(r, 0.5, 0.95);
         speed = fault == Fault.SPEED_LOW || fault == Fault.SPEED_HIGH ? severity : in(r, 0.985, 1.015);
         leak = fault == Fault.SUPPRESSOR_SHORT ? 0.005 : fault == Fault.SUPPRESSOR_LEAKS ? severity : 1e9;
         chain = chain(r);
@@ -227,5 +231,19 @@ final class Alternator {
     /** Resistance of the main rotor over that of the card; infinite when open. */
     double rotorOhms() {
         return fault == Fault.ROTOR_OPEN ? Double.POSITIVE_INFINITY : rotorShort() ? 1 - severity : 1;
+    }
+
+    /**
+     * Alternating volts across each pole in series, over those of a sound one; all zero when no current flows. Shorted
+     * turns are the closed secondary of a transformer: whatever their number, they leave 1 - k² of the pole's reactance. A
+     * short of more than one pole's turns goes through several poles.
+     */
+    double[] poleDrops() {
+        double[] drops = new double[poles];
+        int shorted = rotorShort() ? (int) Math.ceil(severity * poles) : 0;
+        for (int p = 0; p < poles; p++) {
+            drops[p] = fault == Fault.ROTOR_OPEN ? 0 : p < shorted ? 1 - coupling * coupling : 1;
+        }
+        return drops;
     }
 }

@@ -58,6 +58,7 @@ final class Bench {
             case "exciter-stator-resistance" -> ohms(m.fault == Fault.FIELD_LEAD_OPEN && r.nextDouble() < 0.4
                     ? Double.POSITIVE_INFINITY : m.exciterFieldOhms());
             case "main-rotor-resistance" -> ohms(m.rotorOhms());
+            case "main-rotor-pole-drop" -> poleDrop();
             case "exciter-rotor-resistance" -> phases(m.fault == Fault.EXCITER_ROTOR_OPEN,
                     m.fault == Fault.EXCITER_ROTOR_SHORT ? m.severity : 0);
             case "main-stator-resistance" -> phases(m.fault == Fault.STATOR_OPEN,
@@ -132,6 +133,19 @@ final class Bench {
     private String ohms(double overCard) {
         double read = overCard * (1 + 0.025 * r.nextGaussian());
         return read < 0.9 ? "low" : read > 1.1 ? "high-or-open" : "agrees";
+    }
+
+    /** The lowest pole over the mean of all; people class what is 10 % off. */
+    private String poleDrop() {
+        double[] drops = m.poleDrops();
+        double sum = 0;
+        double lowest = Double.MAX_VALUE;
+        for (double d : drops) {
+            double read = d * (1 + 0.02 * r.nextGaussian());
+            sum += read;
+            lowest = Math.min(lowest, read);
+        }
+        return sum == 0 ? "open" : slip("equal", "unequal", lowest < 0.9 * sum / drops.length);
     }
 
     private String phases(boolean open, double shorted) {
