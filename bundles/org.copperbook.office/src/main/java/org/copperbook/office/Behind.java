@@ -6,11 +6,13 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Consumer;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
 
 /** What a page does behind the window, one after the other on a thread of its own, and how the page hears of it. */
 public final class Behind {
 
     private final Control page;
+    private final Display display;
     private final Consumer<RuntimeException> failed;
     private final ExecutorService thread;
 
@@ -21,6 +23,8 @@ public final class Behind {
      */
     public Behind(String name, Control page, Consumer<RuntimeException> failed) {
         this.page = page;
+        // Asked now, for a page that was closed meanwhile does not tell its display any more.
+        this.display = page.getDisplay();
         this.failed = failed;
         thread = Executors.newSingleThreadExecutor(r -> {
             Thread t = new Thread(r, name);
@@ -51,11 +55,13 @@ public final class Behind {
 
     /** Does something in the window's thread, unless the page is gone by then; from any thread. */
     public void later(Runnable then) {
-        page.getDisplay().asyncExec(() -> {
-            if (!page.isDisposed()) {
-                then.run();
-            }
-        });
+        if (!display.isDisposed()) {
+            display.asyncExec(() -> {
+                if (!page.isDisposed()) {
+                    then.run();
+                }
+            });
+        }
     }
 
     /** The page is closed. */

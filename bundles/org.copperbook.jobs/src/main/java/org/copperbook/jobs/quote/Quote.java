@@ -52,6 +52,12 @@ public record Quote(int schema, int revision, LocalDate date, LocalDate validUnt
         more = more == null ? Map.of() : more;
     }
 
+    /** The same offer as one that has not gone out and has no answer, under a revision of its own. */
+    public Quote asDraft(int number) {
+        return new Quote(schema, number, date, validUntil, currency, rounding, language, alternatives, taxes, terms, exclusions,
+                null, null, more);
+    }
+
     /**
      * One way of doing the job.
      *

@@ -33,10 +33,15 @@ public record QuoteFigures(QuoteTotals totals, BigDecimal cost, BigDecimal hours
         return new QuoteFigures(totals, prices.currency().round(cost), hours(alternative), copperKg(alternative));
     }
 
-    /** Hours of labour of an alternative, of lines measured in hours. */
+    /** Whether a line is labour by the hour: its unit is "h", or it names none, for the hour is the usual measure of labour. */
+    public static boolean isHours(QuoteLine line) {
+        String unit = line.unit() == null ? "" : line.unit().strip();
+        return line.kind() == QuoteLine.Kind.LABOUR && (unit.isEmpty() || unit.equalsIgnoreCase("h"));
+    }
+
+    /** Hours of labour of an alternative, of lines by the hour. */
     public static BigDecimal hours(Quote.Alternative alternative) {
-        return alternative.lines().stream()
-                .filter(l -> l.kind() == QuoteLine.Kind.LABOUR && l.unit() != null && l.unit().strip().equalsIgnoreCase("h"))
+        return alternative.lines().stream().filter(QuoteFigures::isHours)
                 .map(QuotePrices::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 

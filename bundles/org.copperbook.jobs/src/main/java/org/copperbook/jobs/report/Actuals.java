@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -18,7 +19,8 @@ import org.copperbook.jobs.work.Hours;
 /**
  * What a job took against what the customer agreed to, at cost: hours of each trade, and material by its sort. Prices of the
  * quote stand before mark-up, those of the stock are the ones in force when it was issued. Stock and outside work are in the
- * shop's currency; the cost in a quote of another currency is named apart and neither converted nor compared.
+ * shop's currency; the cost in a quote of another currency is named apart and neither converted nor compared. What was agreed
+ * to in several quotes counts together.
  *
  * @param agreed whether there is an agreed quote to compare with
  * @param labour one line for each trade
@@ -26,11 +28,10 @@ import org.copperbook.jobs.work.Hours;
  * @param issued what went out of stock to the job, by item
  * @param outside one line for each line of outside work in the quote, and for what was sent out beside them
  * @param unpriced outside work whose cost is not known yet, by its name
- * @param elsewhere cost agreed in another currency than the shop's: by sort of material and, for outside work, by its text
- * @param currency currency of the agreed quote, ISO 4217; the shop's where it names none
+ * @param elsewhere cost agreed in other currencies than the shop's
  */
 public record Actuals(boolean agreed, List<Line> labour, List<Line> material, List<Issued> issued, List<Line> outside,
-        List<String> unpriced, List<Line> elsewhere, String currency) {
+        List<String> unpriced, List<Elsewhere> elsewhere) {
 
     /** Sorts of material that a quote tells apart. */
     public enum Sort { WIRE, DIODES, BEARINGS, OTHER }
@@ -51,6 +52,16 @@ public record Actuals(boolean agreed, List<Line> labour, List<Line> material, Li
     }
 
     /**
+     * Cost agreed in another currency than the shop's, with nothing to compare it with.
+     *
+     * @param currency ISO 4217
+     * @param what     name of a {@link Sort}, or text of a line of outside work
+     * @param cost     as agreed
+     */
+    public record Elsewhere(String currency, String what, BigDecimal cost) {
+    }
+
+    /**
      * Stock that went to the job.
      *
      * @param item     the item as last moved
@@ -68,41 +79,53 @@ public record Actuals(boolean agreed, List<Line> labour, List<Line> material, Li
      * @param currency the shop's currency, ISO 4217
      */
     public static Actuals of(Job job, Collection<StockItem> moved, String currency) {
-        String quoted = AgreedQuote.newest(job).map(Quote::currency).filter(c -> !c.isBlank()).map(String::strip)
-                .orElse(currency);
-        boolean comparable = quoted.equalsIgnoreCase(currency);
         WireNamed wire = new WireNamed(job);
-        Optional<Quote.Alternative> agreed = AgreedQuote.newest(job).flatMap(AgreedQuote::alternative);
-        List<QuoteLine> lines = agreed.map(Quote.Alternative::lines).orElse(List.of());
-        Map<String, BigDecimal> planned = new TreeMap<>();
-        for (QuoteLine l : lines) {
-            if (AgreedQuote.isHours(l)) {
-                planned.merge(AgreedQuote.trade(l), l.quantity(), BigDecimal::add);
-            }
+        Map<String, List<QuoteLine>> agreed = new TreeMap<>();
+        for (Quote q : AgreedQuote.all(job)) {
+            AgreedQuote.alternative(q).ifPresent(a -> agreed.computeIfAbsent(currency(q, currency), c -> new ArrayList<>())
+                    .addAll(a.lines()));
         }
+        Map<String, BigDecimal> planned = byName();
+        agreed.values().stream().flatMap(List::stream).filter(AgreedQuote::isHours)
+                .forEach(l -> planned.merge(AgreedQuote.trade(l), l.quantity(), BigDecimal::add));
         Map<String, BigDecimal> worked = job.part(org.copperbook.jobs.PartKind.HOURS, Hours.class).map(Hours::byTrade)
                 .orElse(Map.of());
         List<Issued> issued = issued(moved);
-        Map<String, BigDecimal> cost = new TreeMap<>();
+        Map<String, BigDecimal> cost = byName();
         issued.forEach(i -> cost.merge(sort(i.item().kind()).name(), i.cost(), BigDecimal::add));
-        Map<String, BigDecimal> costPlanned = new TreeMap<>();
+        List<QuoteLine> here = agreed.getOrDefault(currency, List.of());
+        OutsideCost outside = OutsideCost.of(job, here);
+        List<Elsewhere> elsewhere = new ArrayList<>();
+        agreed.forEach((other, lines) -> {
+            if (!other.equals(currency)) {
+                material(lines, wire).forEach((sort, c) -> elsewhere.add(new Elsewhere(other, sort, c)));
+                OutsideCost.of(job, lines).planned().forEach((text, c) -> elsewhere.add(new Elsewhere(other, text, c)));
+            }
+        });
+        return new Actuals(!agreed.isEmpty(), lines(planned, worked), lines(material(here, wire), cost), issued,
+                lines(outside.planned(), outside.paid()), outside.unpriced(), List.copyOf(elsewhere));
+    }
+
+    private static String currency(Quote q, String shops) {
+        String quoted = q.currency() == null ? "" : q.currency().strip();
+        return quoted.isEmpty() || quoted.equalsIgnoreCase(shops) ? shops : quoted.toUpperCase(Locale.ROOT);
+    }
+
+    private static Map<String, BigDecimal> material(List<QuoteLine> lines, WireNamed wire) {
+        Map<String, BigDecimal> planned = byName();
         for (QuoteLine l : lines) {
             sort(l, wire).filter(s -> l.quantity() != null && l.unitPrice() != null)
-                    .ifPresent(s -> costPlanned.merge(s.name(), l.quantity().multiply(l.unitPrice()), BigDecimal::add));
+                    .ifPresent(s -> planned.merge(s.name(), l.quantity().multiply(l.unitPrice()), BigDecimal::add));
         }
-        OutsideCost outside = OutsideCost.of(job, lines);
-        List<Line> elsewhere = new ArrayList<>();
-        if (!comparable) {
-            elsewhere.addAll(lines(costPlanned, Map.of()));
-            elsewhere.addAll(lines(outside.planned(), Map.of()));
-        }
-        return new Actuals(agreed.isPresent(), lines(planned, worked), lines(comparable ? costPlanned : Map.of(), cost), issued,
-                lines(comparable ? outside.planned() : Map.of(), outside.paid()), outside.unpriced(), List.copyOf(elsewhere),
-                quoted);
+        return planned;
+    }
+
+    private static Map<String, BigDecimal> byName() {
+        return new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
     }
 
     private static List<Line> lines(Map<String, BigDecimal> planned, Map<String, BigDecimal> actual) {
-        Map<String, Line> lines = new TreeMap<>();
+        Map<String, Line> lines = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
         planned.forEach((what, p) -> lines.put(what, new Line(what, p, actual.getOrDefault(what, BigDecimal.ZERO))));
         actual.forEach((what, a) -> lines.putIfAbsent(what, new Line(what, BigDecimal.ZERO, a)));
         return List.copyOf(lines.values());

@@ -51,7 +51,7 @@ public final class MonthFacts {
         MonthFacts of = new MonthFacts(job, changed, zone);
         if (!job.standing().map(Standing::isVoid).orElse(false)) {
             job.booking().ifPresent(of::booking);
-            AgreedQuote.newest(job).ifPresent(of::quote);
+            AgreedQuote.thatCount(job).forEach(of::quote);
             job.part(PartKind.HOURS, Hours.class).ifPresent(of::hours);
             job.runUp().ifPresent(of::runUp);
         }

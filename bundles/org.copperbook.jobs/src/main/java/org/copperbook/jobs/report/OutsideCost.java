@@ -22,13 +22,13 @@ import org.copperbook.jobs.quote.QuoteLine;
 record OutsideCost(Map<String, BigDecimal> planned, Map<String, BigDecimal> paid, List<String> unpriced) {
 
     static OutsideCost of(Job job, List<QuoteLine> agreed) {
-        Map<String, BigDecimal> planned = new TreeMap<>();
+        Map<String, BigDecimal> planned = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
         for (QuoteLine l : agreed) {
             if (l.kind() == QuoteLine.Kind.OUTSIDE_WORK && l.quantity() != null && l.unitPrice() != null) {
                 planned.merge(text(l.text()), l.quantity().multiply(l.unitPrice()), BigDecimal::add);
             }
         }
-        Map<String, BigDecimal> paid = new TreeMap<>();
+        Map<String, BigDecimal> paid = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
         List<String> unpriced = new ArrayList<>();
         List<HandBack.OutsideWork> sent = job.part(PartKind.HAND_BACK, HandBack.class).map(HandBack::outside)
                 .orElse(List.of());

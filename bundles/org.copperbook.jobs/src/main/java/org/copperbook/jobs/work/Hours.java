@@ -56,9 +56,9 @@ public record Hours(int schema, List<Entry> entries, List<Running> running, @Kee
         }
     }
 
-    /** Hours by trade; what names no trade stands under "". What has no hours is left out. */
+    /** Hours by trade, in any letter case; what names no trade stands under "". What has no hours is left out. */
     public Map<String, BigDecimal> byTrade() {
-        Map<String, BigDecimal> sums = new TreeMap<>();
+        Map<String, BigDecimal> sums = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
         for (Entry e : entries) {
             if (e.hours() != null) {
                 sums.merge(e.trade() == null ? "" : e.trade().strip(), e.hours(), BigDecimal::add);

@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
@@ -35,6 +36,8 @@ class ActualsTest {
             + "{'who':'p1','trade':'winder','date':'2026-03-02','hours':33.5},"
             + "{'who':'p2','trade':'winder ','date':'2026-03-03','hours':7},"
             + "{'who':'p2','trade':'fitter','date':'2026-03-03','hours':1.25},{'who':'p2'}]}";
+
+    private static final String LINE = "{'kind':'LABOUR','trade':'winder','quantity':3,'unit':'h','unitPrice':50}";
 
     private static Job job(String... keysAndTexts) {
         Map<PartKey, Part> parts = new TreeMap<>();
@@ -112,10 +115,10 @@ class ActualsTest {
         List<StockItem> moved = moved(item("W", StockItem.Kind.WIRE, StockUnit.KG, "16.5"), Kind.RECEIVE, 20, Kind.ISSUE, 2);
         Actuals a = Actuals.of(job("quote/1", QUOTE.replace("'currency':'EUR'", "'currency':'USD'"), "hours", HOURS,
                 "hand-back", "{'schema':1,'outside':[{'what':'shaft','cost':120}]}"), moved, "EUR");
-        assertEquals("USD", a.currency());
         assertEquals(List.of("fitter 0 1.25 1.25", "tester 4 0 -4", "winder 38 40.5 2.5"), said(a.labour()));
         assertEquals(List.of("WIRE 0 33 33"), said(a.material()));
-        assertEquals(List.of("BEARINGS 60 0 -60", "OTHER 38.5 0 -38.5", "WIRE 160 0 -160", " 200 0 -200"), said(a.elsewhere()));
+        assertEquals(List.of("USD BEARINGS 60", "USD OTHER 38.5", "USD WIRE 160", "USD  200"), a.elsewhere().stream()
+                .map(e -> e.currency() + " " + e.what() + " " + plain(e.cost())).toList());
         assertEquals("120", plain(a.outside().stream().map(Actuals.Line::actual).reduce(BigDecimal.ZERO, BigDecimal::add)));
         assertEquals("0", plain(a.outside().stream().map(Actuals.Line::planned).reduce(BigDecimal.ZERO, BigDecimal::add)));
     }
@@ -133,6 +136,38 @@ class ActualsTest {
         assertEquals(Map.of("tester", 4_000L), AgreedQuote.hoursLeft(job("quote/1", QUOTE, "hours", HOURS)));
         assertEquals(Map.of("winder", 37_500L, "tester", 4_000L), AgreedQuote.hoursLeft(job("quote/1", QUOTE, "hours",
                 "{'schema':1,'entries':[{'trade':'Winder','hours':0.5}]}")));
+    }
+
+    @Test
+    void whatWasAgreedToInASecondQuoteCountsBesideTheFirstAndAnOpenThirdTakesNothingAway() {
+        String more = "{'schema':1,'revision':1,'alternatives':[{'name':'cheap','lines':["
+                + "{'kind':'LABOUR','trade':'Winder','quantity':100,'unit':'h','unitPrice':50}]},{'name':'good','lines':["
+                + "{'kind':'LABOUR','trade':'WINDER','quantity':5,'unit':' H ','unitPrice':50},"
+                + "{'kind':'LABOUR','trade':'winder','quantity':2,'unitPrice':50}]}],"
+                + "'approval':{'agreed':true,'alternative':'good'}}";
+        Job job = job("quote/1", QUOTE, "quote/2", more, "quote/10", more.replace("true", "false"), "hours",
+                HOURS.replace("'trade':'winder '", "'trade':'WINDER'"));
+        // 30 + 8 of the first, 5 + 2 of the second: 45 agreed, 33.5 + 7 worked.
+        assertEquals(Map.of("winder", 4_500L, "tester", 4_000L), AgreedQuote.hoursLeft(job));
+        assertEquals(List.of("fitter 0 1.25 1.25", "tester 4 0 -4", "winder 45 40.5 -4.5"), said(Actuals.of(job, List.of(),
+                "EUR").labour()));
+    }
+
+    @Test
+    void anAgreementThatDoesNotSayToWhatCountsForNothingAndSaysWhy() throws Exception {
+        String two = "{'schema':1,'revision':1,'alternatives':[{'name':'a','lines':[" + LINE + "]},{'name':'b','lines':["
+                + LINE + "]},{'name':'b','lines':[" + LINE + "]}],'approval':{'agreed':true%s}}";
+        assertEquals(Optional.of(AgreedQuote.Lack.NONE_NAMED), lack(two.formatted("")));
+        assertEquals(Optional.of(AgreedQuote.Lack.UNKNOWN), lack(two.formatted(",'alternative':'c'")));
+        assertEquals(Optional.of(AgreedQuote.Lack.SEVERAL), lack(two.formatted(",'alternative':'b'")));
+        assertEquals(Optional.empty(), lack(two.formatted(",'alternative':' a '")));
+        assertEquals(Optional.empty(), lack(two.replace("true", "false").formatted("")));
+        assertEquals(Map.of(), AgreedQuote.hours(job("quote/1", two.formatted(",'alternative':'b'"))));
+        assertEquals(Map.of("winder", 3_000L), AgreedQuote.hours(job("quote/1", two.formatted(",'alternative':'a'"))));
+    }
+
+    private static Optional<AgreedQuote.Lack> lack(String quote) {
+        return AgreedQuote.lack(AgreedQuote.all(job("quote/1", quote)).get(0));
     }
 
     @Test

@@ -73,7 +73,7 @@ class MonthFactsTest {
     }
 
     @Test
-    void onlyTheNewestQuoteCountsAndWithItWhatWasAgreedTo() throws Exception {
+    void ofQuotesThatNobodyAgreedToOnlyTheNewestCountsAndWithItWhatWasAgreedTo() throws Exception {
         Job quoted = job("quote/2", QUOTE + "}", "quote/10", QUOTE + ",\"approval\":{\"agreed\":true,"
                 + "\"alternative\":\"rewind\",\"at\":\"2026-10-01T08:00:00Z\"}}");
         // 7.5 h x 40 + 100.25 = 400.25

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.page.PageSite;
@@ -143,7 +144,7 @@ final class ActualsArea {
         a.material().forEach(l -> row(words.of(Actuals.Sort.valueOf(l.what())), l, currency));
         a.outside().forEach(l -> row(l.what().isEmpty() ? words.text("hours.outsideUnnamed")
                 : words.text("hours.outside", l.what()), l, currency));
-        a.elsewhere().forEach(l -> agreedElsewhere(l, a.currency()));
+        a.elsewhere().forEach(this::agreedElsewhere);
         for (Actuals.Issued i : a.issued()) {
             TableItem row = new TableItem(table, SWT.NONE);
             row.setText(new String[] {words.text(i.priced() ? "hours.item" : "hours.itemUnpriced", i.item().code(),
@@ -151,7 +152,8 @@ final class ActualsArea {
         }
         int before = ((GridData) table.getLayoutData()).heightHint;
         said.setText(words.text(a.agreed() ? "hours.againstQuote" : "hours.noQuote") + (a.elsewhere().isEmpty() ? ""
-                : " " + words.text("hours.otherCurrency", a.currency(), currency)) + (a.unpriced().isEmpty() ? ""
+                : " " + words.text("hours.otherCurrency", a.elsewhere().stream()
+                        .map(Actuals.Elsewhere::currency).distinct().collect(Collectors.joining(", ")), currency)) + (a.unpriced().isEmpty() ? ""
                 : " " + words.text("hours.outsideUnpriced", String.join(", ", a.unpriced()))));
         ((GridData) table.getLayoutData()).heightHint = table.getHeaderHeight()
                 + Look.of(table).rowHeight() * Math.max(2, table.getItemCount());
@@ -171,11 +173,11 @@ final class ActualsArea {
     }
 
     /** Agreed in another currency: it stands there with nothing to compare it with. */
-    private void agreedElsewhere(Actuals.Line line, String currency) {
-        boolean sort = Arrays.stream(Actuals.Sort.values()).anyMatch(s -> s.name().equals(line.what()));
-        String what = sort ? words.of(Actuals.Sort.valueOf(line.what()))
-                : line.what().isEmpty() ? words.text("hours.outsideUnnamed") : words.text("hours.outside", line.what());
-        new TableItem(table, SWT.NONE).setText(new String[] {what, number(line.planned()), "", "", currency});
+    private void agreedElsewhere(Actuals.Elsewhere e) {
+        boolean sort = Arrays.stream(Actuals.Sort.values()).anyMatch(s -> s.name().equals(e.what()));
+        String what = sort ? words.of(Actuals.Sort.valueOf(e.what()))
+                : e.what().isEmpty() ? words.text("hours.outsideUnnamed") : words.text("hours.outside", e.what());
+        new TableItem(table, SWT.NONE).setText(new String[] {what, number(e.cost()), "", "", e.currency()});
     }
 
     private static String number(BigDecimal n) {

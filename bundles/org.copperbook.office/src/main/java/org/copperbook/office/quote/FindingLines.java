@@ -42,7 +42,7 @@ final class FindingLines {
             for (String text : proposed) {
                 if (known.add(text)) {
                     ObjectNode line = first.withArray("lines").addObject().put("kind", QuoteLine.Kind.LABOUR.name())
-                            .put("text", text).put("quantity", BigDecimal.ONE);
+                            .put("text", text).put("quantity", BigDecimal.ONE).put("unit", "h");
                     if (!tax.isEmpty()) {
                         line.put("tax", tax);
                     }

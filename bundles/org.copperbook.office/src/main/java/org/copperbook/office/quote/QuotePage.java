@@ -35,7 +35,7 @@ public final class QuotePage extends PartPage {
     @Override
     protected void build(Form here) {
         sums = new QuoteSums(site(), words());
-        sending = new Sending(site(), words());
+        sending = new Sending(site(), words(), sums);
         here.section("quote.head")
                 .integer("/revision", "quote.revision", 1, 999)
                 .text("/currency", "quote.currency")
@@ -73,7 +73,8 @@ public final class QuotePage extends PartPage {
                 .text("/approval/how", "approval.how")
                 .moment("/approval/at", "approval.at")
                 .price("/approval/limit", "approval.limit")
-                .text("/approval/note", "approval.note");
+                .text("/approval/note", "approval.note")
+                .computed("quote.answered", "approval.lacks", sums::answer);
     }
 
     private void alternative(Form here, int index) {

@@ -14,6 +14,7 @@ import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.quote.QuoteFigures;
 import org.copperbook.jobs.quote.QuotePrices;
 import org.copperbook.jobs.quote.UnpriceableQuoteException;
+import org.copperbook.jobs.report.AgreedQuote;
 
 /** What the alternatives of the quote on the page come to, added up once for every state of the draft. */
 final class QuoteSums {
@@ -68,6 +69,44 @@ final class QuoteSums {
         Sum sum = sum(alternative);
         return sum.figures() == null ? sum.problem() : words.text("alternative.sum", money(sum.figures().totals().net()),
                 money(sum.figures().totals().gross()), prices.currency().code());
+    }
+
+    /** Why the offer cannot be added up as it stands, the alternative named; empty when it can. */
+    Optional<String> problem() {
+        Quote quote = quote().orElse(null);
+        if (quote == null || quote.alternatives().stream().allMatch(a -> a.lines().isEmpty())) {
+            return Optional.of(words.text("quote.noLines"));
+        }
+        for (int i = 0; i < quote.alternatives().size(); i++) {
+            if (sum(i).figures() == null) {
+                String name = quote.alternatives().get(i).name();
+                return Optional.of(name == null || name.isBlank() ? sum(i).problem() : name + ": " + sum(i).problem());
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** What the customer's answer lacks or goes against, in words; empty when it is whole. */
+    String answer() {
+        Quote quote = quote().orElse(null);
+        if (quote == null) {
+            return "";
+        }
+        Optional<AgreedQuote.Lack> lack = AgreedQuote.lack(quote);
+        if (lack.isPresent()) {
+            return words.text(switch (lack.get()) {
+                case NONE_NAMED -> "approval.noneNamed";
+                case UNKNOWN -> "approval.unknown";
+                case SEVERAL -> "approval.several";
+            });
+        }
+        Quote.Alternative agreed = AgreedQuote.alternative(quote).orElse(null);
+        BigDecimal limit = agreed == null ? null : quote.approval().limit();
+        if (limit == null) {
+            return "";
+        }
+        return figures(quote.alternatives().indexOf(agreed)).map(f -> f.totals().gross().subtract(limit))
+                .filter(over -> over.signum() > 0).map(over -> words.text("approval.overLimit", money(limit), money(over))).orElse("");
     }
 
     /** The total with tax against the limit up to which nobody has to ask; empty without a limit. */
@@ -125,6 +164,7 @@ final class QuoteSums {
         Quote now = quote().orElse(null);
         if (now != added) {
             added = now;
+            prices = null;
             sums = now == null ? List.of() : add(now);
         }
         return alternative < sums.size() ? sums.get(alternative) : new Sum(null, "");

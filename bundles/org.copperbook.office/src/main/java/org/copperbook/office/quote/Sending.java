@@ -27,11 +27,13 @@ final class Sending {
 
     private final PageSite site;
     private final Words words;
+    private final QuoteSums sums;
     private Composite area;
 
-    Sending(PageSite site, Words words) {
+    Sending(PageSite site, Words words, QuoteSums sums) {
         this.site = site;
         this.words = words;
+        this.sums = sums;
     }
 
     void put(Form here) {
@@ -84,6 +86,10 @@ final class Sending {
         if (quote().isEmpty() || site.document().number().isEmpty()) {
             return words.text("quote.nothingToSend");
         }
+        Optional<String> problem = sums.problem();
+        if (problem.isPresent()) {
+            return words.text("quote.notPriced", problem.get());
+        }
         String fingerprint = QuoteSeal.of(site.document().number(), quote().get());
         return site.document().change(site.key(), "/sent", tree -> {
             ObjectNode sent = tree.putObject("sent");
@@ -110,9 +116,14 @@ final class Sending {
         new HistoryWindow(area.getShell(), DeskSession.ofWorkbench(), words, words.text("quote.label", site.key().name()),
                 site.document().id(), site.key(), part -> {
                     if (closed().isEmpty() && site.blocked().isEmpty()) {
-                        site.document().put(site.key(), part);
+                        site.document().put(site.key(), asItMayBeTyped((Quote) part));
                     }
                 }).open();
         return "";
+    }
+
+    /** What went out, or was agreed to, keeps its number to itself: what is taken back of it goes on under the one of the draft. */
+    private Quote asItMayBeTyped(Quote taken) {
+        return quote().map(draft -> taken.asDraft(draft.revision())).orElse(taken);
     }
 }

@@ -101,10 +101,10 @@ final class Writing {
             throws SQLException {
         Quote before = reading.current(c, jobId, key).map(s -> (Quote) s.part()).orElse(null);
         boolean changed = SentQuoteGuard.changesWhatWentOut(number, before, next);
-        if (before != null && next.revision() < before.revision()) {
-            // A number that went out already belongs to that offer.
+        if (before != null && next.revision() != before.revision()) {
+            // A number that went out already belongs to that offer, also where an older one was taken back meanwhile.
             changed |= reading.history(c, jobId, key).stream().map(s -> (Quote) s.part())
-                    .filter(q -> q.sent() != null && q.revision() == next.revision())
+                    .filter(q -> SentQuoteGuard.isClosed(q) && q.revision() == next.revision())
                     .anyMatch(q -> SentQuoteGuard.changesWhatWentOut(number, q, next));
         }
         if (changed) {

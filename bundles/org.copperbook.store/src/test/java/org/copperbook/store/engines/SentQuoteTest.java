@@ -64,6 +64,24 @@ class SentQuoteTest extends OnEachEngine {
     }
 
     @Test
+    void theNumberOfAnOfferThatWentOutIsNotFreeAgainAfterAnOlderOneWasTakenBack() {
+        save(sent(1, "55"), 0);
+        save(sent(2, "60"), 1);
+        save(quote(3, "70", ""), 2);
+        save(sent(1, "55"), 3);
+        refused(quote(2, "80", ""), 4);
+        refused(sent(2, "80"), 4);
+        save(quote(4, "80", ""), 4);
+    }
+
+    @Test
+    void theNumberOfAnOfferThatWasAgreedToIsNotFreeAgain() {
+        save(quote(1, "55", AGREED), 0);
+        save(quote(2, "60", ""), 1);
+        refused(quote(1, "70", ""), 2);
+    }
+
+    @Test
     void anOfferThatWasAgreedToWithoutBeingSentIsNotChanged() {
         save(quote(1, "55", AGREED), 0);
         refused(quote(1, "60", AGREED), 1);

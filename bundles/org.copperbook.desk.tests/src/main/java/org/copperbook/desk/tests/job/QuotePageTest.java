@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.BooleanNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,7 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.customer.Customer;
+import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.stock.StockItem;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
@@ -102,6 +104,49 @@ class QuotePageTest {
         desktop.work();
         assertTrue(desktop.shows(LIST + "/2/lines"));
         assertEquals(List.of("part repair", "full rewind", "clean and dry"), names());
+    }
+
+    @Test
+    void anOfferThatCannotBePricedIsNotSentAndItIsSaidWhere() {
+        desktop.type("/terms", "thirty days");
+        desktop.press("quote.send");
+        assertTrue(((Label) desktop.field("sending/said")).getText().contains("There are no lines yet."), ((Label) desktop.field("sending/said")).getText());
+        line(0, 0, "labour", "wind", "6", "h", "50");
+        cell(desktop.grid(LIST + "/0/lines"), 1, "/text", "something without a price");
+        desktop.press("quote.send");
+        assertTrue(((Label) desktop.field("sending/said")).getText().startsWith("Not sent: full rewind: "), ((Label) desktop.field("sending/said")).getText());
+        assertFalse(editor.document().value(QUOTE, "/sent").isObject());
+        editor.document().removeRow(QUOTE, LIST + "/0/lines", 1);
+        desktop.press("quote.send");
+        assertTrue(editor.document().value(QUOTE, "/sent").isObject(), ((Label) desktop.field("sending/said")).getText());
+    }
+
+    @Test
+    void undoingAllOfABegunQuoteLeavesAPageThatGoesOn() {
+        desktop.type("/terms", "thirty days");
+        while (editor.document().canUndo(QUOTE)) {
+            editor.document().undo(QUOTE);
+            desktop.work();
+        }
+        assertFalse(editor.document().part(QUOTE, Quote.class).isPresent());
+        editor.document().redo(QUOTE);
+        desktop.work();
+        assertTrue(editor.document().part(QUOTE, Quote.class).isPresent());
+    }
+
+    @Test
+    void anAgreementSaysWhatItLacksAndWhenItsLimitIsPassed() {
+        cell(desktop.grid(LIST, "net"), 1, "/name", "clean and dry");
+        line(0, 0, "labour", "wind", "6", "h", "50");
+        editor.document().set(QUOTE, "/approval/agreed", BooleanNode.TRUE);
+        desktop.work();
+        assertTrue(desktop.text("quote.answered").contains("not which alternative"), desktop.text("quote.answered"));
+        desktop.type("/approval/alternative", "full rewind");
+        desktop.type("/approval/limit", "250");
+        // 6 h x 50 = 300 without tax kinds
+        assertTrue(desktop.text("quote.answered").contains("50.00 more"), desktop.text("quote.answered"));
+        desktop.type("/approval/limit", "300");
+        assertEquals("", desktop.text("quote.answered"));
     }
 
     @Test
