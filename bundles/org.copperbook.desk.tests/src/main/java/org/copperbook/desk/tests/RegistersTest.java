@@ -152,23 +152,49 @@ class RegistersTest {
         assertEquals(all, list().getItemCount());
     }
 
+    /** What somebody else saves while this window has a draft of its own. */
+    private void savedElsewhere(List<Instrument> instruments) {
+        store().saveShopPart(INSTRUMENTS, new Instruments(1, instruments, Map.of()), before.number(),
+                desktop.session().who().orElseThrow(), "");
+    }
+
+    private static Instrument renamed(Instrument i, String name) {
+        return new Instrument(i.id(), name, i.kind(), i.ranges(), i.fourWire(), i.leadOhm(), i.leadOhmU(), i.calibrated(),
+                i.calibrationDue(), i.certificate(), Map.of());
+    }
+
     @Test
-    void twoWhoChangeAtOnceAreShownBothAndNothingIsLost() {
+    void twoWhoChangeOneInstrumentAtOnceAreShownBoth() {
         desktop.type("/instruments/0/name", "typed here");
         List<Instrument> others = new ArrayList<>(((Instruments) before.part()).instruments());
-        Instrument second = others.get(1);
-        others.set(1, new Instrument(second.id(), "typed elsewhere", second.kind(), second.ranges(), second.fourWire(),
-                second.leadOhm(), second.leadOhmU(), second.calibrated(), second.calibrationDue(), second.certificate(),
-                Map.of()));
-        store().saveShopPart(INSTRUMENTS, new Instruments(1, others, Map.of()), before.number(),
-                desktop.session().who().orElseThrow(), "");
+        others.set(0, renamed(others.get(0), "typed elsewhere"));
+        savedElsewhere(others);
         save();
         desktop.until("both are shown", () -> desktop.shows("conflict/instruments"));
         desktop.press("conflict/settle");
         saveAndWait();
-        List<Instrument> now = part(PartKind.INSTRUMENTS, Instruments.class).instruments();
-        assertEquals("typed here", now.get(0).name());
-        assertEquals("typed elsewhere", now.get(1).name());
+        assertEquals("typed here", part(PartKind.INSTRUMENTS, Instruments.class).instruments().get(0).name());
+    }
+
+    @Test
+    void twoWhoAddAndChangeDifferentInstrumentsAtOnceNeedNotChoose() {
+        List<Instrument> others = new ArrayList<>(((Instruments) before.part()).instruments());
+        int count = others.size();
+        desktop.type("/instruments/0/name", "typed here");
+        desktop.press("instruments.add");
+        desktop.type("/instruments/" + count + "/id", "HERE-1");
+        others.set(1, renamed(others.get(1), "typed elsewhere"));
+        others.add(renamed(new Instrument("THERE-1", null, Instrument.Kind.OTHER, null, null, null, null, null, null, null,
+                Map.of()), "added elsewhere"));
+        savedElsewhere(others);
+        saveAndWait();
+        Instruments now = part(PartKind.INSTRUMENTS, Instruments.class);
+        assertEquals(count + 2, now.instruments().size());
+        assertEquals("typed here", now.instruments().get(0).name());
+        assertEquals("typed elsewhere", now.instruments().get(1).name());
+        assertTrue(now.find("HERE-1").isPresent() && now.find("THERE-1").isPresent());
+        assertFalse(desktop.shows("conflict/instruments"));
+        assertEquals(count + 2, list().getItemCount(), "the list shows both");
     }
 
     @Test

@@ -28,6 +28,12 @@ public record FieldDifference(String pointer, JsonNode base, JsonNode mine, Json
         return theirs.equals(base);
     }
 
+    /** Whether both are about one field or row, which may have moved in its list meanwhile. */
+    boolean sameAs(FieldDifference other) {
+        return pointer.equals(other.pointer) || base.equals(other.base) && theirs.equals(other.theirs)
+                && pointer.matches("/[^/]+/\\d+") && other.pointer.startsWith(pointer.substring(0, pointer.lastIndexOf('/') + 1));
+    }
+
     /** The fields in which two records differ; lists of equal length row by row, others as a whole. */
     public static List<FieldDifference> between(ObjectNode base, ObjectNode mine, ObjectNode theirs) {
         List<FieldDifference> found = new ArrayList<>();

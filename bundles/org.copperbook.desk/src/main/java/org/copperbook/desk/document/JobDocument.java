@@ -377,37 +377,70 @@ public final class JobDocument {
 
     /**
      * Puts together what somebody else saved with what is changed here, where nobody has to choose: two people who
-     * counted one winding at the same time. What is undone from then on is undone down to what they saved, never
-     * further, so that no undo takes their count out.
+     * counted one winding, or who added rows to one list, at the same time. What is undone from then on is undone down to
+     * what they saved, never further, so that no undo takes their count or their row out.
      *
      * @return whether it could be; the part waits to be saved then, and there is no conflict
      */
     public boolean merge(PartKey key, Part theirs, int theirRevision) {
-        Part base = history(key).saved();
-        if (!(base instanceof WindingData) || !(theirs instanceof WindingData) || draft(key).part() == null) {
+        return merge(key, history(key).saved(), theirs, theirRevision);
+    }
+
+    /**
+     * The same where what is changed here began from another revision than the one this document was opened with.
+     *
+     * @param base what both began from; null when there was nothing
+     */
+    public boolean merge(PartKey key, Part base, Part theirs, int theirRevision) {
+        if (draft(key).part() == null) {
             return false;
         }
-        Optional<ObjectNode> merged = CountsMerge.of(json.tree(base), tree(key), json.tree(theirs));
-        if (merged.isEmpty()) {
-            return false;
-        }
-        try {
-            Draft together = new Draft(json.read(key, merged.get()), draft(key).asTyped());
+        Optional<Draft> together = together(key, base, theirs);
+        together.ifPresent(d -> {
             parts.put(key, new DraftHistory(theirs));
             revisions.put(key, theirRevision);
-            putDraft(key, together, "/counts");
+            history(key).put(d, theirs instanceof WindingData ? "/counts" : "");
+            draftChanged(key);
             closeStep(key);
-            return true;
+        });
+        return together.isPresent();
+    }
+
+    private Optional<Draft> together(PartKey key, Part base, Part theirs) {
+        Draft mine = draft(key);
+        try {
+            if (base instanceof WindingData && theirs instanceof WindingData) {
+                Optional<ObjectNode> counts = CountsMerge.of(json.tree(base), tree(key), json.tree(theirs));
+                return counts.isEmpty() ? Optional.empty()
+                        : Optional.of(new Draft(json.read(key, counts.get()), mine.asTyped()));
+            }
+            RowsMerge rows = new RowsMerge(key.kind(), began(key, base), tree(key), json.tree(theirs));
+            Optional<Map<String, String>> typed = rows.typed(mine.asTyped());
+            return !rows.differences().isEmpty() || typed.isEmpty() ? Optional.empty()
+                    : Optional.of(new Draft(json.read(key, rows.mixed()), typed.get()));
         } catch (BadRecordException e) {
-            return false;
+            return Optional.empty();
         }
+    }
+
+    private ObjectNode began(PartKey key, Part base) {
+        return base == null ? beginning(key) : json.tree(base);
     }
 
     /** Notes that somebody else saved a part that is changed here. */
     public Conflict conflict(PartKey key, Part theirs, int theirRevision, String who, Instant savedAt) {
-        Part base = history(key).saved();
-        Conflict c = new Conflict(key, theirs, theirRevision, who, savedAt, FieldDifference.between(
-                base == null ? beginning(key) : json.tree(base), tree(key), json.tree(theirs)));
+        return conflict(key, history(key).saved(), theirs, theirRevision, who, savedAt);
+    }
+
+    /**
+     * The same where what is changed here began from another revision than the one this document was opened with.
+     *
+     * @param base what both began from; null when there was nothing
+     */
+    public Conflict conflict(PartKey key, Part base, Part theirs, int theirRevision, String who, Instant savedAt) {
+        ObjectNode began = began(key, base);
+        Conflict c = new Conflict(key, began, theirs, theirRevision, who, savedAt,
+                new RowsMerge(key.kind(), began, tree(key), json.tree(theirs)).differences());
         conflicts.put(key, c);
         tell(new Change(Change.What.CONFLICT, key));
         return c;
@@ -419,23 +452,27 @@ public final class JobDocument {
     }
 
     /**
-     * Settles a conflict: the record here becomes mine with the named fields of theirs, based on their revision. It is
-     * one undo step and waits to be saved.
+     * Settles a conflict: the record here becomes mine with the rows that they added and the named fields of theirs, based
+     * on their revision. It is one undo step and waits to be saved.
      *
      * @param takeTheirs pointers of the fields to take over
      * @return empty when done; else why the mixed record cannot be, and nothing was changed
      */
     public Optional<String> settle(Conflict conflict, Set<String> takeTheirs) {
         PartKey key = conflict.key();
-        Optional<String> problem = change(key, "", t -> {
-            ObjectNode mixed = t;
-            for (FieldDifference d : conflict.differences()) {
-                if (takeTheirs.contains(d.pointer())) {
+        // What was typed since the conflict was found may have moved rows, so they are put together anew.
+        RowsMerge rows = new RowsMerge(key.kind(), conflict.base(), tree(key), json.tree(conflict.theirs()));
+        closeStep(key);
+        Optional<String> problem = apply(key, "", t -> {
+            ObjectNode mixed = rows.mixed();
+            for (FieldDifference d : rows.differences()) {
+                if (conflict.differences().stream().anyMatch(c -> takeTheirs.contains(c.pointer()) && c.sameAs(d))) {
                     mixed = PartTree.with(mixed, d.pointer(), d.theirs());
                 }
             }
             return mixed;
-        });
+        }, d -> new Draft(d.part(), rows.typed(d.asTyped()).orElse(d.asTyped())));
+        closeStep(key);
         if (problem.isEmpty()) {
             conflicts.remove(key);
             history(key).saved(conflict.theirs());

@@ -10,6 +10,7 @@ import org.copperbook.desk.document.Draft;
 import org.copperbook.desk.document.DraftText;
 import org.copperbook.desk.document.JobDocument;
 import org.copperbook.desk.text.DeskWords;
+import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.Saved;
@@ -90,6 +91,10 @@ final class JobRemains {
         // The shop's parts are read one by one, so this one may not have been read at all yet.
         Optional<Saved> now = document.baseRevision(key) != e.basedOnRevision() ? store.current(e.jobId(), key)
                 : Optional.empty();
+        // The draft began from the revision it names, not from the one that is opened now.
+        Optional<Saved> began = now.isEmpty() || e.basedOnRevision() == 0 ? Optional.empty()
+                : store.history(e.jobId(), key).stream().filter(s -> s.number() == e.basedOnRevision()).findFirst();
+        Part base = began.map(Saved::part).orElse(null);
         display.asyncExec(() -> {
             now.filter(s -> s.number() > document.baseRevision(key))
                     .ifPresent(s -> document.takeOver(key, s.part(), s.number()));
@@ -97,8 +102,8 @@ final class JobRemains {
                 typedBy.accept(e.who());
             }
             document.recover(key, draft.get());
-            now.filter(s -> s.number() > e.basedOnRevision() && !document.merge(key, s.part(), s.number()))
-                    .ifPresent(s -> document.conflict(key, s.part(), s.number(), s.revision().who(),
+            now.filter(s -> s.number() > e.basedOnRevision() && !document.merge(key, base, s.part(), s.number()))
+                    .ifPresent(s -> document.conflict(key, base, s.part(), s.number(), s.revision().who(),
                             s.revision().savedAt()));
             show.accept(key);
         });

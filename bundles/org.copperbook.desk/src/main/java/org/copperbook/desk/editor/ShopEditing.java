@@ -203,19 +203,30 @@ public final class ShopEditing {
             JobSaving.Outcome outcome = new JobSaving(store, who.get()).save(JobStore.SHOP, false, pending,
                     new NullProgressMonitor());
             later(() -> {
-                took(outcome);
-                then.run();
+                if (took(outcome)) {
+                    save(then);
+                } else {
+                    then.run();
+                }
             });
         }).schedule();
     }
 
-    private void took(JobSaving.Outcome outcome) {
+    /**
+     * Takes in what became of a save.
+     *
+     * @return whether it was put together with what somebody else saved meanwhile, so that it has to be saved again
+     */
+    private boolean took(JobSaving.Outcome outcome) {
         saving = false;
+        boolean merged = false;
         outcome.saved().forEach(s -> document.saved(s.key(), s.part(), s.number()));
         for (ConflictException c : outcome.conflicts()) {
             Saved theirs = c.theirs();
             if (theirs.part().equals(document.draft(theirs.key()).part())) {
                 document.saved(theirs.key(), theirs.part(), theirs.number());
+            } else if (document.merge(theirs.key(), theirs.part(), theirs.number())) {
+                merged = true;
             } else {
                 document.conflict(theirs.key(), theirs.part(), theirs.number(), theirs.revision().who(),
                         theirs.revision().savedAt());
@@ -225,6 +236,7 @@ public final class ShopEditing {
         if (outcome.failure().isEmpty() && outcome.conflicts().isEmpty()) {
             session.say(DeskWords.text("shop.saved"));
         }
+        return merged && outcome.failure().isEmpty();
     }
 
     /** Undo and redo by their standard commands while the part of the window is active. */
