@@ -8,6 +8,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
@@ -20,7 +21,9 @@ import org.copperbook.sheets.WorkbookNotWrittenException;
 import org.copperbook.sheets.copy.RecordCopy;
 import org.copperbook.sheets.copy.UnreadableCopy;
 import org.copperbook.sheets.template.QuoteTemplate;
+import org.copperbook.sheets.template.UnusableTemplate;
 import org.copperbook.store.JobStore;
+import org.copperbook.store.KeptTemplate;
 import org.copperbook.store.Saved;
 
 /** Writes the workbooks of jobs into a folder. */
@@ -37,7 +40,7 @@ final class JobWorkbooks {
         this(store, folder, null);
     }
 
-    /** @param template the workshop's own workbook for quotes; null for the one that ships */
+    /** @param template the workbook for quotes in place of the one that the store keeps; null for the store's */
     JobWorkbooks(JobStore store, Path folder, Path template) {
         this.template = template;
         this.store = store;
@@ -50,13 +53,14 @@ final class JobWorkbooks {
         List<Path> written = new ArrayList<>();
         String name = name(judged.job());
         try {
+            Optional<QuoteTemplate> own = template();
             for (PartKey key : judged.job().keys(PartKind.QUOTE)) {
                 Quote quote = (Quote) judged.job().part(key).orElseThrow();
                 Path file = folder.resolve(name + "-quote-" + key.name() + ".xlsx");
-                if (template == null) {
-                    new QuoteWorkbook().write(judged.job(), quote, judged.shop(), file);
+                if (own.isPresent()) {
+                    own.get().write(judged.job(), quote, judged.shop(), file);
                 } else {
-                    new QuoteTemplate(template).write(judged.job(), quote, judged.shop(), file);
+                    new QuoteWorkbook().write(judged.job(), quote, judged.shop(), file);
                 }
                 written.add(file);
             }
@@ -70,6 +74,11 @@ final class JobWorkbooks {
             throw new BadUse(BatchText.of("workbooks.not-written", judged.job().number(), e.getMessage()));
         }
         return written;
+    }
+
+    private Optional<QuoteTemplate> template() throws UnusableTemplate {
+        return template != null ? Optional.of(QuoteTemplate.of(template))
+                : KeptTemplate.of(store).map(t -> new QuoteTemplate(t.name(), t.bytes()));
     }
 
     /**

@@ -18,21 +18,27 @@ import org.copperbook.jobs.check.Plausibility;
 import org.copperbook.jobs.customer.CustomerFile;
 import org.copperbook.jobs.json.BadRecordException;
 import org.copperbook.jobs.json.PartJson;
+import org.copperbook.jobs.quote.OwnTemplate;
 import org.copperbook.jobs.shop.Person;
+import org.copperbook.sheets.template.QuoteTemplate;
+import org.copperbook.sheets.template.UnusableTemplate;
 import org.copperbook.store.stock.StockFile;
 
 /**
  * The shop's own files in a folder: workshop.json, instruments.json, wire-stock.json, capacities.json, limits.json,
- * labour-rates.json, customers.json, stock.json with items in stock, and people.json with a list of people; any of them may be missing.
+ * labour-rates.json, customers.json, stock.json with items in stock, people.json with a list of people, and quote-template.xlsx
+ * that quotes are written into; any of them may be missing.
  */
 final class ShopFolder {
 
     private static final String END = ".json";
     private static final String PEOPLE = "people" + END;
+    private static final String TEMPLATE = PartKind.QUOTE_TEMPLATE.word() + ".xlsx";
 
     private final PartJson json;
     private final Map<PartKey, Part> parts = new TreeMap<>();
     private final List<Person> people = new ArrayList<>();
+    private final List<byte[]> kept = new ArrayList<>();
 
     /** Reads a folder; a bad file is refused in one line. */
     ShopFolder(PartJson json, Path folder) {
@@ -50,6 +56,9 @@ final class ShopFolder {
             } else {
                 part(file);
             }
+        }
+        if (Files.exists(folder.resolve(TEMPLATE))) {
+            template(folder.resolve(TEMPLATE));
         }
         if (parts.isEmpty() && people.isEmpty()) {
             throw new BadUse(BatchText.of("shop.empty", folder));
@@ -69,6 +78,11 @@ final class ShopFolder {
         return people;
     }
 
+    /** Bytes that the parts name by their hash. */
+    List<byte[]> kept() {
+        return kept;
+    }
+
     private static List<Path> files(Path folder) {
         try (Stream<Path> all = Files.list(folder)) {
             return all.filter(f -> f.getFileName().toString().endsWith(END)).sorted().toList();
@@ -85,7 +99,7 @@ final class ShopFolder {
         } catch (IllegalArgumentException e) {
             throw new BadUse(BatchText.of("shop.unknown", file));
         }
-        if (!key.kind().ofShop()) {
+        if (!key.kind().ofShop() || key.kind() == PartKind.QUOTE_TEMPLATE) {
             throw new BadUse(BatchText.of("shop.unknown", file));
         }
         try {
@@ -94,6 +108,17 @@ final class ShopFolder {
             parts.put(key, part);
         } catch (BadRecordException e) {
             throw InputFile.refused(file, e);
+        }
+    }
+
+    private void template(Path file) {
+        try {
+            QuoteTemplate template = QuoteTemplate.of(file);
+            template.check();
+            parts.put(PartKey.of(PartKind.QUOTE_TEMPLATE), OwnTemplate.of(template.name(), template.bytes()));
+            kept.add(template.bytes());
+        } catch (UnusableTemplate e) {
+            throw new BadUse(e.getMessage());
         }
     }
 

@@ -58,7 +58,7 @@ final class TakeInCommand implements Callable<Integer> {
         List<ReadJob> read = files.stream().map(reader::read).toList();
         Optional<ShopFolder> own = Optional.ofNullable(shop).map(s -> new ShopFolder(context.json(), s));
         Intake intake = new Intake(own.map(ShopFolder::parts).orElse(Map.of()),
-                own.map(ShopFolder::people).orElse(List.of()), List.of(), read.stream().map(ReadJob::job).toList());
+                own.map(ShopFolder::people).orElse(List.of()), own.map(ShopFolder::kept).orElse(List.of()), read.stream().map(ReadJob::job).toList());
         List<JobHandle> taken;
         try (JobStore store = common.open(context)) {
             taken = store.takeIn(intake, CommonOptions.who(store, who),

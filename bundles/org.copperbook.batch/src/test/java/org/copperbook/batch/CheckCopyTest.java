@@ -79,21 +79,55 @@ class CheckCopyTest {
         assertEquals(2, differs.out().strip().lines().count(), "the price and nothing else: " + differs.out());
     }
 
-    @Test
-    void aQuoteIsWrittenIntoATemplateOfTheWorkshopsOwn() throws Exception {
-        Path own = folder.resolve("own.xlsx");
-        try (XSSFWorkbook w = new XSSFWorkbook(); OutputStream out = Files.newOutputStream(own)) {
-            w.createSheet("Offer").createRow(0).createCell(0);
+    /** A workbook with one sheet, whose first cell takes the number of the job. */
+    private static Path template(Path file, String sheet) throws Exception {
+        try (XSSFWorkbook w = new XSSFWorkbook(); OutputStream out = Files.newOutputStream(file)) {
+            w.createSheet(sheet).createRow(0).createCell(0);
             var name = w.createName();
             name.setNameName("job_number");
-            name.setRefersToFormula("Offer!$A$1");
+            name.setRefersToFormula(sheet + "!$A$1");
             w.write(out);
         }
+        return file;
+    }
+
+    private static String firstCell(Path quote, String sheet) throws Exception {
+        try (InputStream in = Files.newInputStream(quote); XSSFWorkbook w = new XSSFWorkbook(in)) {
+            return w.getSheet(sheet).getRow(0).getCell(0).getStringCellValue();
+        }
+    }
+
+    @Test
+    void theTemplateTakenInWithTheShopIsUsedUnlessAnotherIsNamed() throws Exception {
+        Path shop = Files.createDirectory(folder.resolve("shop"));
+        template(shop.resolve("quote-template.xlsx"), "Ours");
+        BatchRun.Result taken = batch.on("take-in", "--shop", shop.toString());
+        assertEquals(0, taken.exit(), taken.err());
+        Path to = Files.createDirectory(folder.resolve("kept"));
+        assertEquals(0, batch.on("workbooks", "2026-0002", "--out", to.toString()).exit());
+        assertEquals("2026-0002", firstCell(to.resolve("2026-0002-quote-1.xlsx"), "Ours"));
+        Path other = template(folder.resolve("other.xlsx"), "Other");
+        assertEquals(0, batch.on("workbooks", "2026-0002", "--out", to.toString(), "--quote-template", other.toString()).exit());
+        assertEquals("2026-0002", firstCell(to.resolve("2026-0002-quote-1.xlsx"), "Other"));
+    }
+
+    @Test
+    void aShopWhoseTemplateCannotBeUsedIsRefusedInWords() throws Exception {
+        Path shop = Files.createDirectory(folder.resolve("shop"));
+        Files.writeString(shop.resolve("quote-template.xlsx"), "no workbook");
+        BatchRun.Result taken = batch.on("take-in", "--shop", shop.toString());
+        assertTrue(taken.exit() != 0 && taken.err().contains("cannot be read as a workbook"), taken.err());
+        Files.delete(shop.resolve("quote-template.xlsx"));
+        Files.writeString(shop.resolve("quote-template.json"), "{\"schema\":1,\"kept\":\"abc\"}");
+        assertTrue(batch.on("take-in", "--shop", shop.toString()).err().contains("quote-template.xlsx"));
+    }
+
+    @Test
+    void aQuoteIsWrittenIntoATemplateOfTheWorkshopsOwn() throws Exception {
+        Path own = template(folder.resolve("own.xlsx"), "Offer");
         Path to = Files.createDirectory(folder.resolve("filled"));
         assertEquals(0, batch.on("workbooks", "2026-0002", "--out", to.toString(), "--quote-template", own.toString()).exit());
-        try (InputStream in = Files.newInputStream(to.resolve("2026-0002-quote-1.xlsx")); XSSFWorkbook w = new XSSFWorkbook(in)) {
-            assertEquals("2026-0002", w.getSheet("Offer").getRow(0).getCell(0).getStringCellValue());
-        }
+        assertEquals("2026-0002", firstCell(to.resolve("2026-0002-quote-1.xlsx"), "Offer"));
         BatchRun.Result none = batch.on("workbooks", "2026-0002", "--out", to.toString(), "--quote-template", "gone.xlsx");
         assertTrue(none.exit() != 0 && none.err().contains("gone.xlsx is not there"), none.err());
     }

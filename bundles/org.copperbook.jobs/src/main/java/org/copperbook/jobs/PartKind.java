@@ -13,6 +13,7 @@ import org.copperbook.jobs.inspection.Inspection;
 import org.copperbook.jobs.limits.LimitProfile;
 import org.copperbook.jobs.nameplate.Nameplate;
 import org.copperbook.jobs.process.ProcessTests;
+import org.copperbook.jobs.quote.OwnTemplate;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.rectifier.RectifierSet;
 import org.copperbook.jobs.runup.RunUp;
@@ -59,6 +60,7 @@ public enum PartKind {
     FAULT_TABLES("fault-tables", FaultTables.class, false),
     STAFF("staff", Staff.class, false),
     CHECKLIST("checklist", ChecklistTemplate.class, false),
+    QUOTE_TEMPLATE("quote-template", OwnTemplate.class, false),
     /** Winding cards from before this store, which belong to no job. */
     OLD_CARD("old-card", OldCard.class, true);
 

@@ -98,7 +98,7 @@ class QuoteTemplateTest {
 
     private Path filled(Path template, Quote quote) throws Exception {
         Path target = folder.resolve("quote.xlsx");
-        new QuoteTemplate(template).write(SampleQuote.job(quote), quote, SampleShop.shop(), target);
+        QuoteTemplate.of(template).write(SampleQuote.job(quote), quote, SampleShop.shop(), target);
         return target;
     }
 
@@ -165,10 +165,12 @@ class QuoteTemplateTest {
     private Why refused(Path template) {
         Quote quote = SampleQuote.rich("en");
         Path target = folder.resolve("refused.xlsx");
+        UnusableTemplate whenChosen = assertThrows(UnusableTemplate.class, () -> QuoteTemplate.of(template).check());
         UnusableTemplate e = assertThrows(UnusableTemplate.class,
-                () -> new QuoteTemplate(template).write(SampleQuote.job(quote), quote, SampleShop.shop(), target));
+                () -> QuoteTemplate.of(template).write(SampleQuote.job(quote), quote, SampleShop.shop(), target));
         assertFalse(Files.exists(target), "nothing is written");
         assertFalse(e.getMessage().isBlank());
+        assertEquals(e.getMessage(), whenChosen.getMessage(), "and it was told when it was chosen");
         return e.why();
     }
 

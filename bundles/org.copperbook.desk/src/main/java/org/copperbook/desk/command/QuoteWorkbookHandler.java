@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.copperbook.desk.editor.JobEditor;
+import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
@@ -13,9 +14,12 @@ import org.copperbook.jobs.shop.Shop;
 import org.copperbook.sheets.QuoteWorkbook;
 import org.copperbook.sheets.WorkbookNotWrittenException;
 import org.copperbook.sheets.template.QuoteTemplate;
+import org.copperbook.sheets.template.UnusableTemplate;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.KeptTemplate;
 import org.eclipse.core.runtime.IProgressMonitor;
 
-/** Writes the quote that is shown, or the newest of the job, as a workbook: the one that ships, or the workshop's own template filled. */
+/** Writes the quote that is shown, or the newest of the job, as a workbook: the one that ships, or a template of the workshop's own filled. */
 public final class QuoteWorkbookHandler extends WorkbookHandler {
 
     @Override
@@ -28,6 +32,7 @@ public final class QuoteWorkbookHandler extends WorkbookHandler {
             return null;
         }
         Quote quote = (Quote) job.parts().get(key.get());
+        JobStore store = DeskSession.ofWorkbench().store();
         return new Writing() {
             @Override
             public String fileName() {
@@ -37,13 +42,20 @@ public final class QuoteWorkbookHandler extends WorkbookHandler {
 
             @Override
             public void write(Path target, IProgressMonitor monitor) throws WorkbookNotWrittenException {
-                Optional<Path> own = WorkbookFolder.quoteTemplate();
+                Optional<QuoteTemplate> own = template(store);
                 if (own.isPresent()) {
-                    new QuoteTemplate(own.get()).write(job, quote, shop, target);
+                    own.get().write(job, quote, shop, target);
                 } else {
                     new QuoteWorkbook().write(job, quote, shop, target);
                 }
             }
         };
+    }
+
+    /** The one of this screen goes before the workshop's. */
+    private static Optional<QuoteTemplate> template(JobStore store) throws UnusableTemplate {
+        Optional<Path> ofScreen = WorkbookFolder.quoteTemplate();
+        return ofScreen.isPresent() ? Optional.of(QuoteTemplate.of(ofScreen.get()))
+                : KeptTemplate.of(store).map(t -> new QuoteTemplate(t.name(), t.bytes()));
     }
 }

@@ -12,7 +12,7 @@ public final class WorkbookFolder {
     /** Key of the preference. */
     public static final String KEY = "workbooks";
 
-    /** Key of the preference that names a template for quotes. */
+    /** Key of the preference that names a template for quotes on this screen only. */
     public static final String QUOTE_TEMPLATE = "quoteTemplate";
 
     private WorkbookFolder() {
@@ -24,8 +24,8 @@ public final class WorkbookFolder {
         return chosen.isBlank() ? standard() : Path.of(chosen);
     }
 
-    /** The workshop's own template for quotes; empty when none is chosen. */
-    static Optional<Path> quoteTemplate() {
+    /** The template for quotes on this screen, which goes before the workshop's; empty when none is chosen. */
+    public static Optional<Path> quoteTemplate() {
         String chosen = InstanceScope.INSTANCE.getNode(Desk.BUNDLE).get(QUOTE_TEMPLATE, "");
         return chosen.isBlank() ? Optional.empty() : Optional.of(Path.of(chosen));
     }

@@ -31,6 +31,8 @@ public enum Right {
     KEEP_CAPACITIES,
     /** Say what an hour of each trade costs before mark-up. */
     KEEP_LABOUR_RATES,
+    /** Choose the workbook that quotes are written into. */
+    KEEP_QUOTE_TEMPLATE,
     /** Set the limits and the tables of the fault finder. */
     SET_LIMITS,
     /** Change the settings of the workshop. */
@@ -63,6 +65,7 @@ public enum Right {
             case STOCK_ITEM -> ISSUE_STOCK;
             case CAPACITIES -> KEEP_CAPACITIES;
             case LABOUR_RATES -> KEEP_LABOUR_RATES;
+            case QUOTE_TEMPLATE -> KEEP_QUOTE_TEMPLATE;
             case CUSTOMER -> KEEP_CONTACTS;
             case LIMITS, FAULT_TABLES -> SET_LIMITS;
             case STAFF -> KEEP_PEOPLE;

@@ -44,6 +44,7 @@ public final class Rights {
         TABLE.put(Right.KEEP_STOCK, EnumSet.of(FOREMAN, OFFICE, OWNER));
         TABLE.put(Right.KEEP_CAPACITIES, EnumSet.of(FOREMAN, OFFICE, OWNER));
         TABLE.put(Right.KEEP_LABOUR_RATES, EnumSet.of(OFFICE, OWNER));
+        TABLE.put(Right.KEEP_QUOTE_TEMPLATE, EnumSet.of(OFFICE, OWNER));
         TABLE.put(Right.SET_LIMITS, EnumSet.of(QUALITY_CHECKER, OWNER));
         TABLE.put(Right.SET_UP_WORKSHOP, EnumSet.of(OWNER));
         TABLE.put(Right.TAKE_IN_JOBS, EnumSet.of(FOREMAN, OWNER));

@@ -38,6 +38,7 @@ class RightsTest {
             KEEP_STOCK        x . . . x x
             KEEP_CAPACITIES   x . . . x x
             KEEP_LABOUR_RATES . . . . x x
+            KEEP_QUOTE_TEMPLATE . . . . x x
             SET_LIMITS        . . . x . x
             SET_UP_WORKSHOP   . . . . . x
             TAKE_IN_JOBS      x . . . . x

@@ -93,16 +93,6 @@ final class CustomersPane extends RegisterPane {
         }).schedule();
     }
 
-    private void later(Runnable does) {
-        if (!control().isDisposed()) {
-            control().getDisplay().asyncExec(() -> {
-                if (!control().isDisposed()) {
-                    does.run();
-                }
-            });
-        }
-    }
-
     /** The customers as they stand on the screen, by key. */
     private Map<String, Customer> customers() {
         Map<String, Customer> all = new TreeMap<>();

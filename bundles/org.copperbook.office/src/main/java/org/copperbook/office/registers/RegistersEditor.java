@@ -31,7 +31,7 @@ public final class RegistersEditor extends EditorPart {
     public static final String ID = "org.copperbook.office.editor.shop-registers";
 
     private final Words words = Words.of(Quotes.class);
-    private final List<RegisterPane> panes = new ArrayList<>();
+    private final List<ShopPane> panes = new ArrayList<>();
     private ShopEditing editing;
     private Composite box;
     private CTabFolder tabs;
@@ -59,7 +59,8 @@ public final class RegistersEditor extends EditorPart {
         panes.add(new CustomersPane(tabs, editing, session, words));
         panes.add(new RatesPane(tabs, editing, session, words));
         panes.add(new CapacitiesPane(tabs, editing, session, words));
-        for (RegisterPane p : panes) {
+        panes.add(new TemplatePane(tabs, editing, session, words));
+        for (ShopPane p : panes) {
             CTabItem item = new CTabItem(tabs, SWT.NONE);
             item.setText(p.title());
             item.setControl(p.control());
@@ -70,11 +71,11 @@ public final class RegistersEditor extends EditorPart {
         item.setControl(people.control());
         tabs.setSelection(0);
         tabs.addListener(SWT.Selection, e -> setFocus());
-        editing.commands(getSite(), () -> shown().flatMap(RegisterPane::key));
+        editing.commands(getSite(), () -> shown().flatMap(ShopPane::key));
         look.onResize(box, () -> {
             look.dress(box);
             tabs.setTabHeight(look.rowHeight());
-            panes.forEach(RegisterPane::resized);
+            panes.forEach(ShopPane::resized);
             Reach.ensure(box);
             box.layout(true, true);
         });
@@ -93,23 +94,23 @@ public final class RegistersEditor extends EditorPart {
     }
 
     /** The register shown; nothing while it is the people. */
-    private Optional<RegisterPane> shown() {
+    private Optional<ShopPane> shown() {
         int at = tabs.getSelectionIndex();
         return at >= 0 && at < panes.size() ? Optional.of(panes.get(at)) : Optional.empty();
     }
 
     private String label(PartKey key) {
-        return panes.stream().filter(p -> p.owns(key)).map(RegisterPane::title).findFirst().orElse(key.toString());
+        return panes.stream().filter(p -> p.owns(key)).map(ShopPane::title).findFirst().orElse(key.toString());
     }
 
     private void changed(Change change) {
-        panes.stream().filter(p -> change.key() != null && p.owns(change.key())).forEach(RegisterPane::changed);
+        panes.stream().filter(p -> change.key() != null && p.owns(change.key())).forEach(ShopPane::changed);
         firePropertyChange(IEditorPart.PROP_DIRTY);
     }
 
     @Override
     public void setFocus() {
-        shown().ifPresentOrElse(RegisterPane::setFocus, people::setFocus);
+        shown().ifPresentOrElse(ShopPane::setFocus, people::setFocus);
     }
 
     @Override
@@ -119,7 +120,7 @@ public final class RegistersEditor extends EditorPart {
 
     @Override
     public void doSave(IProgressMonitor monitor) {
-        Optional<String> problem = panes.stream().map(RegisterPane::problem).flatMap(Optional::stream).findFirst();
+        Optional<String> problem = panes.stream().map(ShopPane::problem).flatMap(Optional::stream).findFirst();
         if (problem.isPresent()) {
             editing.say(problem.get());
             monitor.setCanceled(true);

@@ -12,7 +12,9 @@ import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.copperbook.sheets.page.CellText;
@@ -62,6 +64,22 @@ final class NamedCells {
     /** Where a name leads; empty when the workbook does not have it. */
     Optional<AreaReference> place(String name) {
         return Optional.ofNullable(places.get(name));
+    }
+
+    /**
+     * Refuses cells that compute, which could not be filled.
+     *
+     * @param rows a name that is not filled itself
+     */
+    void refuseFormulas(String rows) throws UnusableTemplate {
+        for (Map.Entry<String, AreaReference> e : places.entrySet()) {
+            CellReference at = e.getValue().getFirstCell();
+            XSSFRow row = sheet(e.getValue()).getRow(at.getRow());
+            XSSFCell cell = row == null ? null : row.getCell(at.getCol());
+            if (!e.getKey().equals(rows) && cell != null && cell.getCellType() == CellType.FORMULA) {
+                throw new UnusableTemplate(Why.FORMULA, null, e.getKey(), cell.getAddress().formatAsString());
+            }
+        }
     }
 
     XSSFSheet sheet(AreaReference area) {

@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -36,19 +35,49 @@ import org.copperbook.sheets.template.UnusableTemplate.Why;
 /** A workbook of the workshop's own that quotes are written into; the names it may use are listed at this package. */
 public final class QuoteTemplate {
 
-    private static final String LINES = "lines";
-    private static final Set<String> OF_QUOTE = Set.of("customer", "contact", "order_number", "machine", "rating_plate",
-            "job_number", "quote_number", "revision", "date", "valid_until", "currency", "terms", "exclusions", "workshop",
-            "workshop_address", "fingerprint", LINES);
-    private static final Pattern OF_ALTERNATIVE = Pattern.compile(
-            "(alternative|note|total_before_discount|total_discount|total_net|total_tax|total_gross)(_\\d{1,2})?");
-    private static final List<String> OF_LINE = List.of("line_number", "line_kind", "line_text", "line_trade",
+    /** Names the row that is repeated for every line. */
+    public static final String LINES = "lines";
+    public static final List<String> NAMES_OF_QUOTE = List.of("customer", "contact", "order_number", "machine",
+            "rating_plate", "job_number", "quote_number", "revision", "date", "valid_until", "currency", "terms", "exclusions",
+            "workshop", "workshop_address", "fingerprint");
+    /** Also with _1, _2 ... behind them. */
+    public static final List<String> NAMES_OF_ALTERNATIVE = List.of("alternative", "note", "total_before_discount",
+            "total_discount", "total_net", "total_tax", "total_gross");
+    /** In the row that is repeated. */
+    public static final List<String> NAMES_OF_LINE = List.of("line_number", "line_kind", "line_text", "line_trade",
             "line_quantity", "line_unit", "line_price", "line_discount", "line_tax", "line_amount");
+    private static final Pattern OF_ALTERNATIVE = Pattern.compile(
+            "(" + String.join("|", NAMES_OF_ALTERNATIVE) + ")(_\\d{1,2})?");
 
-    private final Path file;
+    private final String name;
+    private final byte[] bytes;
 
-    public QuoteTemplate(Path file) {
-        this.file = file;
+    /**
+     * @param name  what messages call it
+     * @param bytes the workbook; not to be changed
+     */
+    public QuoteTemplate(String name, byte[] bytes) {
+        this.name = name;
+        this.bytes = bytes;
+    }
+
+    /**
+     * Reads a file, whose contents are not looked at yet.
+     *
+     * @throws UnusableTemplate when there is none, or it is too large to be one
+     */
+    public static QuoteTemplate of(Path file) throws UnusableTemplate {
+        return new QuoteTemplate(file.getFileName().toString(), TemplateDoor.read(file));
+    }
+
+    /** Name of the file. */
+    public String name() {
+        return name;
+    }
+
+    /** The file as it is; not to be changed. */
+    public byte[] bytes() {
+        return bytes;
     }
 
     /**
@@ -57,12 +86,14 @@ public final class QuoteTemplate {
      * @throws UnusableTemplate when it cannot
      */
     public void check() throws UnusableTemplate {
-        try (XSSFWorkbook workbook = TemplateDoor.open(file)) {
-            lineRow(names(workbook));
+        try (XSSFWorkbook workbook = TemplateDoor.open(name, bytes)) {
+            NamedCells cells = names(workbook);
+            lineRow(cells);
+            cells.refuseFormulas(LINES);
         } catch (UnusableTemplate e) {
             throw e;
         } catch (IOException e) {
-            throw new UnusableTemplate(Why.NO_WORKBOOK, e, file.getFileName());
+            throw new UnusableTemplate(Why.NO_WORKBOOK, e, name);
         }
     }
 
@@ -73,7 +104,7 @@ public final class QuoteTemplate {
      *                                     cannot be replaced
      */
     public void write(Job job, Quote quote, Shop shop, Path target) throws WorkbookNotWrittenException {
-        try (XSSFWorkbook workbook = TemplateDoor.open(file)) {
+        try (XSSFWorkbook workbook = TemplateDoor.open(name, bytes)) {
             NamedCells cells = names(workbook);
             QuoteContext context = new QuoteContext(job, quote, shop, new QuotePrices(quote), false,
                     new Words(QuoteWorkbook.class, "quote", QuoteWorkbook.locale(quote)));
@@ -87,15 +118,16 @@ public final class QuoteTemplate {
             throw new WorkbookNotWrittenException(WorkbookNotWrittenException.Reason.CONTENT, "the quote of job "
                     + job.number() + " was not written: " + e.getMessage(), e);
         } catch (IOException | RuntimeException e) {
-            throw new UnusableTemplate(Why.NO_WORKBOOK, e, file.getFileName());
+            throw new UnusableTemplate(Why.NO_WORKBOOK, e, name);
         }
     }
 
     private NamedCells names(XSSFWorkbook workbook) throws UnusableTemplate {
         NamedCells cells = new NamedCells(workbook,
-                n -> OF_QUOTE.contains(n) || OF_LINE.contains(n) || OF_ALTERNATIVE.matcher(n).matches());
+                n -> n.equals(LINES) || NAMES_OF_QUOTE.contains(n) || NAMES_OF_LINE.contains(n)
+                        || OF_ALTERNATIVE.matcher(n).matches());
         if (cells.isEmpty()) {
-            throw new UnusableTemplate(Why.NO_NAMES, null, file.getFileName());
+            throw new UnusableTemplate(Why.NO_NAMES, null, name);
         }
         return cells;
     }
@@ -138,7 +170,7 @@ public final class QuoteTemplate {
         if (row.isPresent() && row.get().getFirstCell().getRow() != row.get().getLastCell().getRow()) {
             throw new UnusableTemplate(Why.NOT_ONE_ROW, null, LINES);
         }
-        for (String name : OF_LINE) {
+        for (String name : NAMES_OF_LINE) {
             Optional<AreaReference> at = cells.place(name);
             boolean inRow = at.isEmpty() || row.isPresent()
                     && at.get().getFirstCell().getRow() == row.get().getFirstCell().getRow()
@@ -155,7 +187,7 @@ public final class QuoteTemplate {
         XSSFSheet sheet = cells.sheet(row);
         int first = row.getFirstCell().getRow();
         Map<String, Integer> columns = new LinkedHashMap<>();
-        for (String name : OF_LINE) {
+        for (String name : NAMES_OF_LINE) {
             cells.place(name).ifPresent(a -> columns.put(name, (int) a.getFirstCell().getCol()));
         }
         List<QuoteLine> lines = alternative == null ? List.of() : alternative.lines();

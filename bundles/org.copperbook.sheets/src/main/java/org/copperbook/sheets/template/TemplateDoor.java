@@ -1,7 +1,8 @@
 package org.copperbook.sheets.template;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -26,7 +27,6 @@ final class TemplateDoor {
     static final long UNPACKED_BYTES = 100L << 20;
     private static final int ENTRIES = 5_000;
     private static final int OLE_HEAD = 0xD0CF11E0;
-    private static final int HEAD_BYTES = 4;
     private static final int BUFFER = 1 << 16;
     private static final List<String> ACTIVE = List.of("activex", "oleobject", "connections", "querytable", "ctrlprop",
             "externaldata", "package");
@@ -36,25 +36,37 @@ final class TemplateDoor {
     }
 
     /**
-     * Opens a template.
+     * Reads a file that may be a template.
      *
-     * @throws UnusableTemplate when it may not come in
+     * @throws UnusableTemplate when there is none, it is too large or it cannot be read
      */
-    static XSSFWorkbook open(Path file) throws UnusableTemplate {
-        Object name = file.getFileName();
+    static byte[] read(Path file) throws UnusableTemplate {
         try {
             if (!Files.isRegularFile(file)) {
                 throw new UnusableTemplate(Why.MISSING, null, file);
             }
             if (Files.size(file) > FILE_BYTES) {
-                throw new UnusableTemplate(Why.TOO_LARGE, null, name, FILE_BYTES >> 20);
+                throw new UnusableTemplate(Why.TOO_LARGE, null, file.getFileName(), FILE_BYTES >> 20);
             }
-            head(file, name);
-            unpacked(file, name);
-            XSSFWorkbook workbook;
-            try (InputStream in = Files.newInputStream(file)) {
-                workbook = new XSSFWorkbook(in);
-            }
+            return Files.readAllBytes(file);
+        } catch (UnusableTemplate e) {
+            throw e;
+        } catch (IOException e) {
+            throw new UnusableTemplate(Why.NO_WORKBOOK, e, file.getFileName());
+        }
+    }
+
+    /**
+     * Opens a template.
+     *
+     * @param name what messages call it
+     * @throws UnusableTemplate when it may not come in
+     */
+    static XSSFWorkbook open(String name, byte[] bytes) throws UnusableTemplate {
+        try {
+            head(bytes, name);
+            unpacked(bytes, name);
+            XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(bytes));
             try {
                 refuse(workbook, name);
             } catch (UnusableTemplate | RuntimeException e) {
@@ -70,24 +82,17 @@ final class TemplateDoor {
     }
 
     /** A workbook with a password is a container of the older kind. */
-    private static void head(Path file, Object name) throws IOException {
-        try (InputStream in = Files.newInputStream(file)) {
-            byte[] head = in.readNBytes(HEAD_BYTES);
-            int value = 0;
-            for (byte b : head) {
-                value = value << Byte.SIZE | b & 0xFF;
-            }
-            if (head.length == HEAD_BYTES && value == OLE_HEAD) {
-                throw new UnusableTemplate(Why.PASSWORD, null, name);
-            }
+    private static void head(byte[] file, Object name) throws UnusableTemplate {
+        if (file.length >= Integer.BYTES && ByteBuffer.wrap(file).getInt() == OLE_HEAD) {
+            throw new UnusableTemplate(Why.PASSWORD, null, name);
         }
     }
 
-    private static void unpacked(Path file, Object name) throws IOException {
+    private static void unpacked(byte[] file, Object name) throws IOException {
         long bytes = 0;
         int entries = 0;
         byte[] buffer = new byte[BUFFER];
-        try (ZipInputStream zip = new ZipInputStream(Files.newInputStream(file))) {
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
             for (ZipEntry e = zip.getNextEntry(); e != null; e = zip.getNextEntry()) {
                 entries++;
                 for (int n = zip.read(buffer); n >= 0; n = zip.read(buffer)) {

@@ -100,8 +100,11 @@ final class Guard {
 
     /** Refuses an intake in which there is anything that who is signed in may not take in. */
     void mayTakeIn(Connection c, Intake intake, String who) throws SQLException {
-        if (!intake.jobs().isEmpty() || !intake.photos().isEmpty()) {
+        if (!intake.jobs().isEmpty()) {
             may(c, Right.TAKE_IN_JOBS, who);
+        }
+        if (!intake.photos().isEmpty()) {
+            somebody(c);
         }
         for (PartKey key : intake.shopParts().keySet()) {
             may(c, key.kind() == PartKind.STOCK_ITEM ? Right.KEEP_STOCK : Right.toSave(key.kind()), who);

@@ -1,5 +1,11 @@
 package org.copperbook.desk.tests.job;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -12,18 +18,27 @@ import org.copperbook.desk.command.WorkbookFolder;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.quote.OwnTemplate;
 import org.copperbook.jobs.quote.Quote;
+import org.copperbook.store.JobStore;
+import org.copperbook.store.KeptTemplate;
+import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PartInitException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The quote is written into the workshop's own template when one is chosen in the preferences. */
+/** The quote is written into a template of the workshop's own: the one of the registers, or one of this screen only. */
 class OwnTemplateTest {
 
     private static final String QUOTE = "org.copperbook.desk.command.quoteWorkbook";
@@ -46,6 +61,10 @@ class OwnTemplateTest {
     void leave() {
         preferences.remove(WorkbookFolder.QUOTE_TEMPLATE);
         desktop.closeAll();
+        JobStore store = desktop.session().store();
+        store.current(JobStore.SHOP, KeptTemplate.KEY).filter(s -> ((OwnTemplate) s.part()).isThere())
+                .ifPresent(s -> store.saveShopPart(KeptTemplate.KEY, OwnTemplate.none(), s.number(),
+                        desktop.session().who().orElseThrow(), ""));
     }
 
     private Path template() throws IOException {
@@ -100,5 +119,75 @@ class OwnTemplateTest {
         desktop.until("the window says which file is missing", () -> trouble().contains("gone.xlsx"));
         preferences.remove(WorkbookFolder.QUOTE_TEMPLATE);
         WrittenWorkbook.by(desktop, job, QUOTE).says(job.document().number());
+    }
+
+    private void showThePage() throws Exception {
+        desktop.beSomebody();
+        desktop.command("org.copperbook.office.command.registers");
+        CTabFolder tabs = (CTabFolder) desktop.field("registers.tabs");
+        for (CTabItem item : tabs.getItems()) {
+            if (item.getText().equals("Quote template")) {
+                tabs.setSelection(item);
+            }
+        }
+        tabs.notifyListeners(SWT.Selection, new Event());
+        desktop.until("the page is there", () -> label("template.now").equals("Quotes are written as they ship."));
+    }
+
+    private String label(String id) {
+        return ((Label) desktop.field(id)).getText();
+    }
+
+    private void take(Path file) {
+        Text path = (Text) desktop.field("template.path");
+        path.setText(file.toString());
+        path.notifyListeners(SWT.DefaultSelection, new Event());
+        desktop.until("the file is looked at", path::isEnabled);
+    }
+
+    private void save() {
+        desktop.activeEditor().doSave(new NullProgressMonitor());
+        desktop.until("it is saved", () -> !desktop.activeEditor().isDirty());
+    }
+
+    @Test
+    void theWorkshopChoosesItOnceAndItsFileIsNotNeededAnyMore() throws Exception {
+        showThePage();
+        Path file = template();
+        byte[] bytes = Files.readAllBytes(file);
+        take(file);
+        assertTrue(label("template.now").contains("ours.xlsx"), label("template.now"));
+        desktop.command("org.eclipse.ui.edit.undo");
+        assertEquals("Quotes are written as they ship.", label("template.now"));
+        desktop.command("org.eclipse.ui.edit.redo");
+        save();
+        Files.delete(file);
+        desktop.press("template.copy");
+        desktop.until("the copy is written", () -> label("template.said").contains("copy of ours.xlsx"));
+        assertArrayEquals(bytes, Files.readAllBytes(WorkbookFolder.current().resolve("copy of ours.xlsx")));
+        desktop.page().activate(job);
+        WrittenWorkbook.by(desktop, job, QUOTE).says("The river bank house rules apply");
+        showThePageAgain();
+        desktop.press("template.remove");
+        save();
+        desktop.page().activate(job);
+        WrittenWorkbook shipped = WrittenWorkbook.by(desktop, job, QUOTE);
+        assertThrows(AssertionError.class, () -> shipped.says("The river bank house rules apply"));
+    }
+
+    private void showThePageAgain() throws Exception {
+        desktop.command("org.copperbook.office.command.registers");
+        desktop.until("it knows the template", () -> label("template.now").contains("ours.xlsx"));
+    }
+
+    @Test
+    void whatCannotBeUsedIsRefusedInWordsAndChangesNothing() throws Exception {
+        showThePage();
+        take(Files.writeString(folder.resolve("notes.xlsx"), "no workbook"));
+        assertTrue(label("template.said").contains("notes.xlsx cannot be read as a workbook"), label("template.said"));
+        take(folder.resolve("gone.xlsx"));
+        assertTrue(label("template.said").contains("gone.xlsx is not there"), label("template.said"));
+        assertFalse(desktop.activeEditor().isDirty());
+        assertEquals("Quotes are written as they ship.", label("template.now"));
     }
 }
