@@ -127,8 +127,12 @@ class RegistersTest {
     void anIdThatAnotherHasIsNotSavedAndSaid() {
         desktop.type("/instruments/0/id", "BR-1");
         save();
-        assertEquals(before.number(), saved(INSTRUMENTS).number());
         assertTrue(desktop.activeEditor().isDirty());
+        desktop.type("/instruments/0/id", "BR-1x");
+        saveAndWait();
+        // A save that had been begun all the same would have made a revision of its own.
+        assertEquals(before.number() + 1, saved(INSTRUMENTS).number());
+        assertTrue(part(PartKind.INSTRUMENTS, Instruments.class).find("BR-1x").isPresent());
     }
 
     @Test
@@ -248,18 +252,37 @@ class RegistersTest {
                 && ((Label) desktop.field("instruments.said")).getText().contains("Written"));
     }
 
+    private void rate(String trade, String perHour, String from) {
+        int row = desktop.grid("/rates").model().rows();
+        desktop.press("/rates" + "#grid.add");
+        desktop.type("/rates", row, 0, trade);
+        desktop.type("/rates", row, 1, perHour);
+        desktop.type("/rates", row, 2, from);
+    }
+
+    @Test
+    void twoRatesOfOneTradeFromOneDayAreNotSavedUntilOneHasAnotherDay() {
+        tab(2);
+        int revision = saved(PartKey.of(PartKind.LABOUR_RATES)).number();
+        rate("spinner", "48", "2025-07-01");
+        rate("Spinner ", "52", "2025-07-01");
+        save();
+        assertTrue(desktop.activeEditor().isDirty());
+        desktop.type("/rates", desktop.grid("/rates").model().filled() - 1, 2, "2025-08-01");
+        saveAndWait();
+        assertEquals(revision + 1, saved(PartKey.of(PartKind.LABOUR_RATES)).number());
+    }
+
     @Test
     void aRateIsKeptBesideTheOlderOne() {
         tab(2);
-        int rows = desktop.grid("/rates").model().rows();
-        desktop.press("/rates" + "#grid.add");
-        desktop.type("/rates", rows, 0, "turner");
-        desktop.type("/rates", rows, 1, "51.5");
-        desktop.type("/rates", rows, 2, "2026-01-01");
+        rate("turner", "48", "2025-07-01");
+        rate("turner", "51.5", "2026-01-01");
         saveAndWait();
         LabourRates kept = part(PartKind.LABOUR_RATES, LabourRates.class);
         assertEquals(new BigDecimal("51.5"), kept.perHour("Turner", LocalDate.of(2026, 1, 1)).orElseThrow());
-        assertTrue(kept.perHour("turner", LocalDate.of(2025, 12, 31)).isEmpty());
+        assertEquals(new BigDecimal("48"), kept.perHour("turner", LocalDate.of(2025, 12, 31)).orElseThrow());
+        assertTrue(kept.perHour("turner", LocalDate.of(2025, 6, 30)).isEmpty());
         desktop.until("the shop is read anew", () -> desktop.session().shop().rates().equals(kept));
     }
 

@@ -22,6 +22,7 @@ import org.copperbook.jobs.report.Workload;
 import org.copperbook.jobs.shop.Capacities;
 import org.copperbook.office.AfterChanges;
 import org.copperbook.office.Behind;
+import org.copperbook.office.NewDay;
 import org.copperbook.office.Quotes;
 import org.copperbook.office.SinglePageEditor;
 import org.copperbook.store.BoardRow;
@@ -105,6 +106,7 @@ public final class BoardEditor extends SinglePageEditor {
         });
         AfterChanges again = new AfterChanges(box, PAUSE, this::reload);
         listening = session.store().onChange(change -> display.asyncExec(again::changed));
+        new NewDay(box, this::reload);
         reload();
     }
 

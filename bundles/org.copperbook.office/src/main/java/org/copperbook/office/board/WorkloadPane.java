@@ -159,7 +159,8 @@ final class WorkloadPane {
     private void chosen() {
         if (table.getSelectionCount() == 1 && table.getSelection()[0].getData() instanceof Workload.Line l) {
             trade.setText(l.trade());
-            hours.setText(l.capacity().map(WorkloadPane::number).orElse(""));
+            // Without groups: a comma between thousands could be meant for one before the decimals when it is typed.
+            hours.setText(l.capacity().map(h -> h.stripTrailingZeros().toPlainString()).orElse(""));
         }
     }
 

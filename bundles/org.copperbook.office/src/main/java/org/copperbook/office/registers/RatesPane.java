@@ -5,10 +5,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.copperbook.desk.editor.ShopEditing;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.shell.DeskSession;
@@ -54,6 +57,7 @@ final class RatesPane extends TradesPane<LabourRates> {
 
     @Override
     Optional<String> problem() {
+        Set<String> known = new HashSet<>();
         for (LabourRates.Rate r : now().rates()) {
             boolean trade = r.trade() != null && !r.trade().isBlank();
             if (trade && r.perHour() != null && r.perHour().signum() < 0) {
@@ -61,6 +65,9 @@ final class RatesPane extends TradesPane<LabourRates> {
             }
             if (trade != (r.perHour() != null)) {
                 return Optional.of(words().text("rates.half"));
+            }
+            if (trade && !known.add(r.trade().strip().toLowerCase(Locale.ROOT) + " " + r.validFrom())) {
+                return Optional.of(words().text("rates.twice", r.trade().strip()));
             }
         }
         return Optional.empty();
