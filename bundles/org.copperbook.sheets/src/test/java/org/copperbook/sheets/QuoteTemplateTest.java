@@ -158,6 +158,7 @@ class QuoteTemplateTest {
             XSSFSheet sheet = book.getSheet("Offer");
             assertEquals(CellType.STRING, sheet.getRow(1004).getCell(0).getCellType());
             assertEquals("=cmd|' /C calc'!A999", sheet.getRow(1004).getCell(0).getStringCellValue());
+            assertTrue(sheet.getRow(1004).getCell(0).getCellStyle().getQuotePrefixed(), "it stays text when it is edited");
             assertEquals(2000.0, sheet.getRow(1006).getCell(3).getNumericCellValue());
         }
     }

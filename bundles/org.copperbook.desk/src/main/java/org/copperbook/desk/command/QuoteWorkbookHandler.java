@@ -10,6 +10,7 @@ import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.quote.Quote;
+import org.copperbook.jobs.report.AgreedQuote;
 import org.copperbook.jobs.shop.Shop;
 import org.copperbook.sheets.QuoteWorkbook;
 import org.copperbook.sheets.WorkbookNotWrittenException;
@@ -26,7 +27,7 @@ public final class QuoteWorkbookHandler extends WorkbookHandler {
     Writing prepare(JobEditor editor, Job job, Shop shop) {
         List<PartKey> quotes = job.keys(PartKind.QUOTE);
         Optional<PartKey> key = editor.shown().filter(quotes::contains)
-                .or(() -> quotes.isEmpty() ? Optional.empty() : Optional.of(quotes.get(quotes.size() - 1)));
+                .or(() -> AgreedQuote.newest(job));
         if (key.isEmpty()) {
             editor.say(DeskWords.text("workbook.noQuote"));
             return null;

@@ -39,12 +39,19 @@ public final class AgreedQuote {
     private AgreedQuote() {
     }
 
+    private static List<PartKey> keys(Job job) {
+        return job.keys(PartKind.QUOTE).stream().sorted(Comparator.comparing(PartKey::name,
+                Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()))).toList();
+    }
+
+    /** The quote with the highest number: the tenth comes after the ninth. */
+    public static Optional<PartKey> newest(Job job) {
+        return keys(job).stream().reduce((before, after) -> after);
+    }
+
     /** The quotes of a job, by their numbers. */
     static List<Quote> all(Job job) {
-        return job.keys(PartKind.QUOTE).stream()
-                .sorted(Comparator.comparing(PartKey::name, Comparator.comparingInt(String::length)
-                        .thenComparing(Comparator.naturalOrder())))
-                .map(key -> (Quote) job.parts().get(key)).toList();
+        return keys(job).stream().map(key -> (Quote) job.parts().get(key)).toList();
     }
 
     private static boolean isAgreed(Quote q) {

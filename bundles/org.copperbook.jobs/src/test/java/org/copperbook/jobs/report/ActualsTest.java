@@ -147,6 +147,7 @@ class ActualsTest {
                 + "'approval':{'agreed':true,'alternative':'good'}}";
         Job job = job("quote/1", QUOTE, "quote/2", more, "quote/10", more.replace("true", "false"), "hours",
                 HOURS.replace("'trade':'winder '", "'trade':'WINDER'"));
+        assertEquals(PartKey.quote(10), AgreedQuote.newest(job).orElseThrow());
         // 30 + 8 of the first, 5 + 2 of the second: 45 agreed, 33.5 + 7 worked.
         assertEquals(Map.of("winder", 4_500L, "tester", 4_000L), AgreedQuote.hoursLeft(job));
         assertEquals(List.of("fitter 0 1.25 1.25", "tester 4 0 -4", "winder 45 40.5 -4.5"), said(Actuals.of(job, List.of(),

@@ -19,7 +19,7 @@ public final class CellText {
     }
 
     /** Whether a spreadsheet could take the text for a formula when it is typed again. */
-    static boolean looksLikeFormula(String text) {
+    public static boolean looksLikeFormula(String text) {
         return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0;
     }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.Row;
@@ -20,13 +21,17 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.copperbook.sheets.page.CellText;
 import org.copperbook.sheets.template.UnusableTemplate.Why;
 
-/** The named cells of a workbook. Filling one leaves its look as it is. */
+/**
+ * The named cells of a workbook. Filling one leaves its look as it is; a text that a spreadsheet could take for a formula is
+ * marked as text, as in the quote that ships.
+ */
 final class NamedCells {
 
     private static final int LONGEST = 32_000;
 
     private final XSSFWorkbook workbook;
     private final Map<String, AreaReference> places = new HashMap<>();
+    private final Map<Short, CellStyle> marked = new HashMap<>();
 
     /**
      * Finds the names that are asked for.
@@ -96,7 +101,7 @@ final class NamedCells {
     }
 
     /** Fills a cell; null empties it. A cell that computes is the template's own and is not overwritten. */
-    static void put(Cell cell, String name, Object value) throws UnusableTemplate {
+    void put(Cell cell, String name, Object value) throws UnusableTemplate {
         if (cell.getCellType() == CellType.FORMULA) {
             throw new UnusableTemplate(Why.FORMULA, null, name, cell.getAddress().formatAsString());
         }
@@ -115,7 +120,20 @@ final class NamedCells {
                 throw new UnusableTemplate(Why.TOO_LONG, null, name, LONGEST);
             }
             cell.setCellValue(text);
+            if (CellText.looksLikeFormula(text)) {
+                cell.setCellStyle(kept(cell.getCellStyle()));
+            }
         }
+    }
+
+    /** The look of a cell with the mark that keeps its text a text when somebody edits it; one for each look. */
+    private CellStyle kept(CellStyle plain) {
+        return marked.computeIfAbsent(plain.getIndex(), i -> {
+            CellStyle style = workbook.createCellStyle();
+            style.cloneStyleFrom(plain);
+            style.setQuotePrefixed(true);
+            return style;
+        });
     }
 
     static Cell cell(XSSFSheet sheet, int row, int column) {

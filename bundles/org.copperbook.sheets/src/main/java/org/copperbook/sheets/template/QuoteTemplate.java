@@ -199,7 +199,7 @@ public final class QuoteTemplate {
             Map<String, Object> values = i < lines.size()
                     ? QuoteFacts.ofLine(context, alternative, lines.get(i), i + 1, amounts.get(i)) : Map.of();
             for (Map.Entry<String, Integer> at : columns.entrySet()) {
-                NamedCells.put(NamedCells.cell(sheet, first + i, at.getValue()), at.getKey(), values.get(at.getKey()));
+                cells.put(NamedCells.cell(sheet, first + i, at.getValue()), at.getKey(), values.get(at.getKey()));
             }
         }
     }
