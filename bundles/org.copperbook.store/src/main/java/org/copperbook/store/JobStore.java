@@ -58,12 +58,13 @@ public interface JobStore extends AutoCloseable {
     JobHandle create(String jobId, Booking booking, String who);
 
     /**
-     * Appends a revision of a part.
+     * Appends a revision of a part. What a hand-back's deliveries say was put in stock is received with it, and what they
+     * say no more is taken back by reverse movements, in the same transaction.
      *
      * @param basedOnRevision the revision this one was made from; 0 when the job has no such part yet
      * @param why             reason, may be empty
      * @throws ConflictException when the store's current revision is another one; nothing is written
-     * @throws StoreException    NOT_FOUND when there is no such job
+     * @throws StoreException    NOT_FOUND when there is no such job; STOCK when stock cannot be moved so
      */
     Saved save(String jobId, PartKey key, Part part, int basedOnRevision, String who, String why);
 
@@ -88,6 +89,9 @@ public interface JobStore extends AutoCloseable {
 
     /** The key of the job with a number. */
     Optional<String> idOf(String number);
+
+    /** The number of the job with a key; nothing else of it is read. */
+    Optional<String> numberOf(String jobId);
 
     /** The earlier job that a job's booking says it returns from; empty when it names none, or none that is here. */
     default Optional<Job> earlierOf(Job job) {

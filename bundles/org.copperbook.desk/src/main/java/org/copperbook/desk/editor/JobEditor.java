@@ -598,7 +598,7 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
             waits(monitor);
         } else if (outcome.failure().isPresent()) {
             doesNotWait();
-            if (outcome.failure().get().kind() != StoreException.Kind.NOT_ALLOWED) {
+            if (!JobSaving.refusal(outcome.failure().get())) {
                 ILog.of(JobEditor.class).error("a part could not be saved", outcome.failure().get());
             }
             failed(DeskWords.text("save.failed", outcome.failure().get().getMessage()), monitor);

@@ -67,19 +67,24 @@ final class JobSaving {
         return new Outcome(booked, saved, conflicts, refused);
     }
 
-    /** What this person may not save does not keep back what the person may; gives the refusal. */
+    /** What this person may not save, or what stock does not allow, does not keep back the rest; gives the refusal. */
     private Optional<StoreException> one(String id, PendingSave p, List<Saved> saved, List<ConflictException> conflicts) {
         try {
             saved.add(store.save(id, p.key(), p.part(), p.basedOnRevision(), who, ""));
         } catch (ConflictException e) {
             conflicts.add(e);
         } catch (StoreException e) {
-            if (e.kind() != StoreException.Kind.NOT_ALLOWED) {
+            if (!refusal(e)) {
                 throw e;
             }
             return Optional.of(e);
         }
         return Optional.empty();
+    }
+
+    /** Whether a save was refused for what it asks for, and the store itself is sound. */
+    static boolean refusal(StoreException e) {
+        return e.kind() == StoreException.Kind.NOT_ALLOWED || e.kind() == StoreException.Kind.STOCK;
     }
 
     /** The job when it was booked in already, by a try of which nothing was heard any more. */

@@ -75,11 +75,14 @@ public record HandBack(int schema, List<OutsideWork> outside, List<Delivery> del
      * @param came     how many or how much came so far; 0 when not stated
      * @param lastCame when the last of it came
      * @param note     remark
+     * @param received what of it was put in stock, in the order in which it came
      */
     @JsonInclude(JsonInclude.Include.NON_EMPTY)
     public record Delivery(String what, String supplier, String orderNo, LocalDate ordered, BigDecimal quantity,
-            BigDecimal came, LocalDate lastCame, String note, @KeepUnknown Map<String, JsonNode> more) {
+            BigDecimal came, LocalDate lastCame, String note, List<ReceivedStock> received,
+            @KeepUnknown Map<String, JsonNode> more) {
         public Delivery {
+            received = received == null ? List.of() : List.copyOf(received);
             more = more == null ? Map.of() : more;
         }
 

@@ -141,6 +141,12 @@ public record StockItem(int schema, String code, Kind kind, String name, String 
                 retired == null ? other.retired : retired, more.isEmpty() ? other.more : more);
     }
 
+    /** The same item, not kept any more; no movement is carried. */
+    public StockItem retire() {
+        return new StockItem(schema, code, kind, name, size, grade, shape, unit, place, price, reorderLevel, onHand, reserved, null,
+                Boolean.TRUE, more);
+    }
+
     /** The same item with another amount on hand and nothing set aside, as it is begun with. */
     public StockItem beginning(BigDecimal onHandThen) {
         return new StockItem(schema, code, kind, name, size, grade, shape, unit, place, price, reorderLevel, onHandThen, null,

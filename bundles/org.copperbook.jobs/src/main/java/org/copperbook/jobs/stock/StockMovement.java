@@ -25,12 +25,13 @@ import org.copperbook.jobs.json.KeepUnknown;
  * @param note     remark, may be null
  * @param undoes   id of the movement that this one takes back; null for none
  * @param at       when
+ * @param list     key of the list that was taken in with it; null for none
  * @param more     fields of newer versions
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record StockMovement(String id, Kind kind, BigDecimal quantity, StockUnit unit, String job, String lot,
         BigDecimal price, BigDecimal ofReserved, Boolean beyond, String note, String undoes, Instant at,
-        @KeepUnknown Map<String, JsonNode> more) {
+        String list, @KeepUnknown Map<String, JsonNode> more) {
 
     /** What can be done with stock. */
     public enum Kind {
@@ -58,32 +59,36 @@ public record StockMovement(String id, Kind kind, BigDecimal quantity, StockUnit
     /** A new movement. */
     public static StockMovement of(Kind kind, BigDecimal quantity, String job, Instant at) {
         return new StockMovement(UUID.randomUUID().toString(), kind, quantity, null, job, null, null, null, null, null,
-                null, at, null);
+                null, at, null, null);
     }
 
     public StockMovement withLot(String lot) {
-        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, more);
+        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, more);
     }
 
     public StockMovement withPrice(BigDecimal price) {
-        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, more);
+        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, more);
     }
 
     public StockMovement withNote(String note) {
-        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, more);
+        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, more);
+    }
+
+    public StockMovement withList(String list) {
+        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, more);
     }
 
     public StockMovement withUnit(StockUnit unit) {
-        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, more);
+        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, more);
     }
 
     /** The same, said by somebody who knows that more is promised then than is there. */
     public StockMovement allTheSame() {
-        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, true, note, undoes, at, more);
+        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, true, note, undoes, at, list, more);
     }
 
     StockMovement completed(StockUnit unit, BigDecimal price, BigDecimal ofReserved) {
-        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, more);
+        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, more);
     }
 
     /** The movement that takes this one back, as it was kept; stock is then as it was before, whatever came in between. */
@@ -98,6 +103,6 @@ public record StockMovement(String id, Kind kind, BigDecimal quantity, StockUnit
         // What was not taken out of the reservation must not come out of it on the way back.
         boolean moves = kind == Kind.ISSUE || kind == Kind.RETURN;
         return new StockMovement(UUID.randomUUID().toString(), back, back == Kind.ADJUST ? quantity.negate() : quantity, unit,
-                job, lot, price, moves && ofReserved == null ? BigDecimal.ZERO : ofReserved, beyond, null, id, when, null);
+                job, lot, price, moves && ofReserved == null ? BigDecimal.ZERO : ofReserved, beyond, null, id, when, null, null);
     }
 }

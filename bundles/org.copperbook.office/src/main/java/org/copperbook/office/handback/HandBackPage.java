@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.copperbook.desk.form.Form;
+import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.check.HandingBack;
@@ -17,6 +18,7 @@ import org.copperbook.office.StandingPage;
 /** Outside work, deliveries, what goes back to the owner, and scrapping with consent. */
 public final class HandBackPage extends PartPage {
 
+    private ReceivingArea receiving;
     private DifferencesArea differences;
     private EndingArea ending;
 
@@ -38,7 +40,7 @@ public final class HandBackPage extends PartPage {
                 .price("/cost", "outside.cost")
                 .proposals("/quoteLine", "outside.quoteLine", this::quotedOutside))
                 .newRow(this::row);
-        here.grid("handback.deliveries", "/deliveries", columns -> columns
+        RecordGrid deliveries = here.grid("handback.deliveries", "/deliveries", columns -> columns
                 .text("/what", "delivery.what")
                 .text("/supplier", "delivery.supplier")
                 .text("/orderNo", "delivery.orderNo")
@@ -49,6 +51,7 @@ public final class HandBackPage extends PartPage {
                 .computedMark("delivery.missing", "delivery.missing", HandBackPage::missing)
                 .text("/note", "delivery.note"))
                 .newRow(this::row);
+        receiving = new ReceivingArea(here.area(), site(), words(), deliveries);
         here.grid("handback.items", "/items", columns -> columns
                 .text("/name", "item.name")
                 .either("/back", "item.back", "item.goes", "item.stays")
@@ -92,6 +95,7 @@ public final class HandBackPage extends PartPage {
     @Override
     protected void changed() {
         if (ending != null) {
+            receiving.show();
             differences.show();
             ending.show();
         }

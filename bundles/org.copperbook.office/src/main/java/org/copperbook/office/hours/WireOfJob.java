@@ -1,22 +1,16 @@
 package org.copperbook.office.hours;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
-import org.copperbook.jobs.quote.ProposedLine;
-import org.copperbook.jobs.quote.ProposedLines;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockMovement;
-import org.copperbook.jobs.stock.StockUnit;
-import org.copperbook.jobs.winding.InsulatedWire;
+import org.copperbook.office.WireNeed;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.stock.StockEntry;
 import org.copperbook.store.stock.StockMove;
@@ -34,12 +28,7 @@ final class WireOfJob {
 
     /** Kilograms of each size that the windings need with the usual allowance; for the window's thread. */
     Map<String, BigDecimal> needed() {
-        Map<String, BigDecimal> needed = new TreeMap<>();
-        new ProposedLines(site.document().job(), site.shop().stock(), site.shop().rates())
-                .of(LocalDate.now(), site.verdicts()).stream()
-                .filter(l -> l.work() == ProposedLine.Work.WIRE && l.quantity() != null)
-                .forEach(l -> needed.merge(l.about(), l.quantity(), BigDecimal::add));
-        return needed;
+        return WireNeed.bySize(site.document().job(), site.shop());
     }
 
     /** Sets aside what is still needed, all of it or nothing, and says what came of it; not for the window's thread. */
@@ -48,17 +37,13 @@ final class WireOfJob {
         List<String> made = new ArrayList<>();
         List<String> lacking = new ArrayList<>();
         try {
-            List<StockItem> items = site.store().stock().items().stream().map(s -> (StockItem) s.part())
-                    .filter(i -> i.kind() == StockItem.Kind.WIRE && i.unit() == StockUnit.KG
-                            && !Boolean.TRUE.equals(i.retired())).toList();
-            Map<String, BigDecimal> has = issued(job);
+            List<StockItem> items = site.store().stock().items().stream().map(s -> (StockItem) s.part()).filter(WireNeed::isWire)
+                    .toList();
+            List<StockEntry> moved = site.store().stock().movesFor(job);
             needed.forEach((size, kg) -> {
-                Optional<StockItem> item = items.stream().filter(i -> i.size() != null && isSame(size, i.size()))
+                Optional<StockItem> item = items.stream().filter(i -> WireNeed.isSame(size, i.size()))
                         .max(java.util.Comparator.comparing(StockItem::free));
-                BigDecimal still = kg.subtract(items.stream().filter(i -> i.size() != null && isSame(size, i.size()))
-                        .map(i -> i.reservedFor(job).add(has.getOrDefault(i.code(), BigDecimal.ZERO)))
-                        .reduce(BigDecimal.ZERO, BigDecimal::add)).setScale(StockItem.DECIMALS, RoundingMode.HALF_UP)
-                        .stripTrailingZeros();
+                BigDecimal still = WireNeed.of(size, Map.of(size, kg), items, moved, job).still();
                 if (item.isEmpty()) {
                     lacking.add(words.text("hours.notKept", size, kg));
                 } else if (still.signum() > 0) {
@@ -77,23 +62,5 @@ final class WireOfJob {
                 : words.text("hours.wireReserved", String.join(", ", made)));
         lacking.forEach(l -> said.append(' ').append(l));
         return said.toString();
-    }
-
-    /** What the job got of each item and has not given back. */
-    private Map<String, BigDecimal> issued(String job) {
-        Map<String, BigDecimal> issued = new TreeMap<>();
-        for (StockEntry e : site.store().stock().movesFor(job)) {
-            StockMovement.Kind kind = e.movement().kind();
-            if (kind == StockMovement.Kind.ISSUE || kind == StockMovement.Kind.RETURN) {
-                issued.merge(e.item().code(), kind == StockMovement.Kind.ISSUE ? e.movement().quantity()
-                        : e.movement().quantity().negate(), BigDecimal::add);
-            }
-        }
-        return issued;
-    }
-
-    private static boolean isSame(String a, String b) {
-        return InsulatedWire.round(a).isPresent() ? InsulatedWire.round(a).equals(InsulatedWire.round(b))
-                : a.strip().equalsIgnoreCase(b.strip());
     }
 }

@@ -90,6 +90,10 @@ public final class ImportWindow<T> {
          * @throws CancellationException when it was stopped
          */
         String save(List<T> rows, IntPredicate goOn);
+
+        /** Told in the window's thread that rows could not be kept, after it was said why; somebody may be asked then. */
+        default void notSaved(List<T> rows, RuntimeException why) {
+        }
     }
 
     /**
@@ -174,6 +178,18 @@ public final class ImportWindow<T> {
         look.dress(shell);
         Reach.ensure(shell);
         shell.setSize(shell.computeSize(look.chars(WIDTH), look.rowHeight() * HEIGHT));
+    }
+
+    /** The window, for what is asked about its rows. */
+    public Shell shell() {
+        return shell;
+    }
+
+    /** Takes other rows in than those read, as somebody chose; only where rows are saved. */
+    public void takeIn(List<T> rows) {
+        if (!shell.isDisposed()) {
+            save(rows);
+        }
     }
 
     /** Shows the window. */
@@ -358,7 +374,7 @@ public final class ImportWindow<T> {
                 });
                 display.asyncExec(() -> saved(done));
             } catch (StoreException | CancellationException e) {
-                display.asyncExec(() -> notSaved(e.getMessage()));
+                display.asyncExec(() -> notSaved(rows, e));
             }
         });
         job.setUser(true);
@@ -373,14 +389,15 @@ public final class ImportWindow<T> {
         told.accept(done);
     }
 
-    private void notSaved(String why) {
+    private void notSaved(List<T> rows, RuntimeException why) {
         running = new Run();
         if (shell.isDisposed()) {
-            told.accept(why);
+            told.accept(why.getMessage());
             return;
         }
         busy(false);
-        say(why);
+        say(why.getMessage());
+        saving.notSaved(rows, why);
     }
 
     private void showWritten(Run mine, int of) {

@@ -75,7 +75,8 @@ final class LedgerPane {
 
     static String[] texts(StockWords words, StockEntry e, Map<String, String> numbers, UnaryOperator<String> names) {
         StockMovement m = e.movement();
-        String did = m.undoes() != null ? words.text("stock.reverse", words.of(m.kind())) : words.of(m.kind());
+        String did = m.undoes() != null ? words.text("stock.reverse", words.of(m.kind()))
+                : m.list() != null ? words.text("stock.byList", words.of(m.kind())) : words.of(m.kind());
         return new String[] {StockWords.when(e.at()), names.apply(e.who()),
             e.undone() ? words.text("stock.undone", did) : did, StockWords.amount(m.quantity(), e.item()),
             m.job() == null ? "" : numbers.getOrDefault(m.job(), m.job()), StockWords.amount(e.item().onHand()),

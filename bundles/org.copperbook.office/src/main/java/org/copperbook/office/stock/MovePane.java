@@ -45,6 +45,7 @@ final class MovePane {
 
     private final StockWords words;
     private final Consumer<Wish> wish;
+    private final Consumer<String> propose;
     private final Label item;
     private final List<Text> order = new ArrayList<>();
     private final Text quantity;
@@ -58,11 +59,13 @@ final class MovePane {
 
     /**
      * @param wish       told what is to be moved
+     * @param propose    asked, with a job as typed, how much of the item is to be set aside for it
      * @param allTheSame told when what was refused is to be done all the same
      */
-    MovePane(Composite parent, StockWords words, Consumer<Wish> wish, Runnable allTheSame) {
+    MovePane(Composite parent, StockWords words, Consumer<Wish> wish, Consumer<String> propose, Runnable allTheSame) {
         this.words = words;
         this.wish = wish;
+        this.propose = propose;
         Look look = Look.of(parent);
         item = look.as(Look.Role.STRONG, new Label(parent, SWT.WRAP));
         item.setData(Desk.ID, "stock.chosen");
@@ -138,6 +141,13 @@ final class MovePane {
         said.getParent().layout(true, true);
     }
 
+    /** Puts an amount to be set aside, to be changed or pressed again; what somebody typed meanwhile stays. */
+    void propose(BigDecimal amount) {
+        if (quantity.getText().isBlank()) {
+            quantity.setText(StockWords.typed(amount));
+        }
+    }
+
     /** After a movement was made the job stays, since the next thing is often for the same one. */
     void made() {
         quantity.setText("");
@@ -151,7 +161,9 @@ final class MovePane {
         Optional<StockUnit> unit = m.matches() ? StockUnit.of(m.group(2)) : Optional.empty();
         Optional<BigDecimal> amount = number(unit.isPresent() ? m.group(1) : text);
         Optional<BigDecimal> cost = number(price.getText());
-        if (amount.isEmpty()) {
+        if (text.isEmpty() && kind == StockMovement.Kind.RESERVE && !job.getText().isBlank()) {
+            propose.accept(job.getText().strip());
+        } else if (amount.isEmpty()) {
             say(words.text("stock.quantityFirst", text), false);
             setFocus();
         } else if (cost.isEmpty() && !price.getText().isBlank()) {

@@ -4,11 +4,15 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.text.NumberFormat;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.Supplier;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.command.WorkbookFolder;
 import org.copperbook.desk.editor.DeskJob;
@@ -18,8 +22,10 @@ import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Reach;
+import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.quote.ProposedLines;
 import org.copperbook.jobs.shop.WireStock;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockMovement;
@@ -27,6 +33,7 @@ import org.copperbook.office.AfterChanges;
 import org.copperbook.office.Behind;
 import org.copperbook.office.Quotes;
 import org.copperbook.office.SinglePageEditor;
+import org.copperbook.office.WireNeed;
 import org.copperbook.office.registers.ImportWindow;
 import org.copperbook.sheets.WorkbookNotWrittenException;
 import org.copperbook.sheets.registers.RegisterShape;
@@ -35,6 +42,7 @@ import org.copperbook.store.JobStore;
 import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.RegisterRow;
 import org.copperbook.store.RegisterSort;
+import org.copperbook.store.Saved;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.stock.Stock;
 import org.copperbook.store.stock.StockEntry;
@@ -47,6 +55,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -82,6 +91,8 @@ public final class StockEditor extends SinglePageEditor {
     private Map<String, String> numbers = Map.of();
     private String shownCode;
     private StockMove refused;
+    /** Place in the chain of what the last list taken in here made; null for none. */
+    private volatile Long lastList;
 
     @Override
     public void createPartControl(Composite parent) {
@@ -110,14 +121,19 @@ public final class StockEditor extends SinglePageEditor {
         tabs.setTabHeight(look.rowHeight());
         Composite moving = new Composite(tabs, SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(6, 6).spacing(0, 6).applyTo(moving);
-        move = new MovePane(moving, words, this::wish, this::allTheSame);
+        move = new MovePane(moving, words, this::wish, this::propose, this::allTheSame);
         ledger = new LedgerPane(moving, words, this::copy);
         Composite row = new Composite(moving, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(4).spacing(8, 0).applyTo(row);
+        RowLayout wraps = new RowLayout(SWT.HORIZONTAL);
+        wraps.marginLeft = 0;
+        wraps.spacing = 8;
+        row.setLayout(wraps);
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(row);
         PushButton.in(row, "stock.takeBack", words.text("stock.takeBack"), this::takeBack);
         PushButton.in(row, "stock.ledgerOut", words.text("stock.ledgerOut"), this::ledgerOut);
         PushButton.in(row, "stock.listOut", words.text("stock.listOut"), this::listOut);
         PushButton.in(row, "stock.listIn", words.text("stock.listIn"), this::listIn);
+        PushButton.in(row, "stock.listBack", words.text("stock.listBack"), this::listBack);
         describe = new ItemPane(tabs, words, this::keep);
         tab("stock.moving", moving);
         tab("stock.description", describe.control());
@@ -211,7 +227,7 @@ public final class StockEditor extends SinglePageEditor {
             for (StockEntry e : entries) {
                 String job = e.movement().job();
                 if (job != null && !jobs.containsKey(job)) {
-                    jobs.put(job, session.store().load(job).number());
+                    session.store().numberOf(job).ifPresent(number -> jobs.put(job, number));
                 }
             }
             behind.later(() -> {
@@ -265,6 +281,49 @@ public final class StockEditor extends SinglePageEditor {
         });
     }
 
+    /** How much of the wire marked the windings of a job need that it does not have yet, and where the figure comes from. */
+    private void propose(String typed) {
+        Optional<StockItem> item = list.marked().filter(WireNeed::isWire);
+        if (item.isEmpty()) {
+            move.say(words.text("stock.typeAmount"), false);
+            move.setFocus();
+            return;
+        }
+        String code = item.get().code();
+        String size = item.get().size();
+        behind.run(() -> {
+            Optional<String> id = jobOf(typed);
+            if (id.isEmpty()) {
+                behind.later(() -> move.say(words.text("stock.noJob", typed), false));
+                return;
+            }
+            Job job = session.store().load(id.get());
+            List<StockItem> items = session.store().stock().items().stream().map(s -> (StockItem) s.part()).toList();
+            WireNeed need = WireNeed.of(size, WireNeed.bySize(job, session.store().shop()), items,
+                    session.store().stock().movesFor(id.get()), id.get());
+            behind.later(() -> {
+                if (code.equals(shownCode)) {
+                    proposed(need, size, job.number());
+                }
+            });
+        });
+    }
+
+    private void proposed(WireNeed need, String size, String number) {
+        if (need.needed().signum() == 0) {
+            move.say(words.text("stock.needsNone", number, size), false);
+            move.setFocus();
+            return;
+        }
+        boolean more = need.still().signum() > 0;
+        if (more) {
+            move.propose(need.still());
+        }
+        move.say(words.text(more ? "stock.needs" : "stock.needsNoMore", number, StockWords.amount(need.needed()), size,
+                StockWords.amount(need.setAside()), StockWords.amount(need.issued()), StockWords.amount(need.still()),
+                NumberFormat.getPercentInstance().format(ProposedLines.ALLOWANCE)), false);
+    }
+
     /** The key of the job with a number, or of the only one in the register that has what was typed. */
     private Optional<String> jobOf(String typed) {
         Optional<String> exact = session.store().idOf(typed);
@@ -279,7 +338,7 @@ public final class StockEditor extends SinglePageEditor {
     private void make(StockMove what, String who) {
         try {
             StockItem now = (StockItem) session.store().stock().move(List.of(what), who).get(0).part();
-            String number = what.movement().job() == null ? "" : session.store().load(what.movement().job()).number();
+            String number = Optional.ofNullable(what.movement().job()).flatMap(session.store()::numberOf).orElse("");
             behind.later(() -> {
                 refused = null;
                 move.made();
@@ -365,38 +424,83 @@ public final class StockEditor extends SinglePageEditor {
             move.say(words.text("stock.whoFirst"), false);
             return;
         }
-        StockSheet sheet = new StockSheet(words);
-        new ImportWindow<Stock.Listed>(box.getShell(), Words.of(Quotes.class), words.text("stock.tab"), sheet.list(),
-                sheet::listed, (rows, goOn) -> words.text("stock.tookIn", session.store().stock()
-                        .takeIn(rows, who.get(), words.text("stock.listIn"), goOn).size()), told -> {
+        Stock stock = session.store().stock();
+        StockSheet sheet = sheet();
+        ListTaking taking = new ListTaking(stock, words, who.get(), taken -> taken.stream()
+                .mapToLong(s -> s.revision().sequence()).max().ifPresent(last -> lastList = last));
+        ImportWindow<Stock.Listed> window = new ImportWindow<>(box.getShell(), Words.of(Quotes.class), words.text("stock.tab"),
+                sheet.list(), sheet::listed, taking, told -> {
                     if (!box.isDisposed()) {
                         move.say(told, false);
                         reload();
                     }
-                }).open();
+                });
+        taking.from(window);
+        window.open();
+    }
+
+    /** The list that made the movement marked, else the last one that was taken in here, is taken back as a whole. */
+    private void listBack() {
+        Optional<String> who = session.who();
+        Optional<Long> of = ledger.marked().filter(e -> e.movement().list() != null).map(StockEntry::sequence)
+                .or(() -> Optional.ofNullable(lastList));
+        if (who.isEmpty() || of.isEmpty()) {
+            move.say(words.text(who.isEmpty() ? "stock.whoFirst" : "stock.listFirst"), false);
+            return;
+        }
+        DeskJob job = new DeskJob(words.text("stock.listBack"), monitor -> {
+            String outcome;
+            try {
+                List<Saved> back = session.store().stock().takeBackList(of.get(), who.get(), words.text("stock.listBackWhy"),
+                        n -> !monitor.isCanceled());
+                long gone = back.stream().map(s -> (StockItem) s.part()).filter(i -> Boolean.TRUE.equals(i.retired())).count();
+                lastList = null;
+                outcome = words.text(gone == 0 ? "stock.tookListBack" : "stock.tookListBackNew", back.size(), gone);
+            } catch (StoreException | CancellationException e) {
+                outcome = e.getMessage();
+            }
+            String told = outcome;
+            behind.later(() -> {
+                move.say(told, false);
+                reload();
+            });
+        });
+        job.setUser(true);
+        job.schedule();
+    }
+
+    private StockSheet sheet() {
+        Stock stock = session.store().stock();
+        return new StockSheet(words, code -> stock.stand(code).map(Stock.Stand::seen).orElse(Stock.Seen.NOTHING));
     }
 
     private void listOut() {
-        StockSheet sheet = new StockSheet(words);
-        write(sheet.listOut(), list.shown().stream().map(sheet::row).toList(), words.text("stock.listFile"));
+        StockSheet sheet = sheet();
+        List<String> codes = list.shown().stream().map(StockItem::code).toList();
+        write(sheet.listOut(), () -> {
+            Map<String, Stock.Stand> stands = new HashMap<>();
+            session.store().stock().stands().forEach(s -> stands.put(s.item().code(), s));
+            return codes.stream().map(stands::get).filter(Objects::nonNull).map(sheet::row).toList();
+        }, words.text("stock.listFile"));
     }
 
     private void ledgerOut() {
-        StockSheet sheet = new StockSheet(words);
-        list.marked().ifPresent(item -> write(sheet.ledger(), ledger.entries().stream()
-                .map(e -> sheet.row(e, numbers, this::nameOf)).toList(), words.text("stock.ledgerFile", item.code())));
+        StockSheet sheet = sheet();
+        List<Map<String, Object>> rows = ledger.entries().stream().map(e -> sheet.row(e, numbers, this::nameOf)).toList();
+        list.marked().ifPresent(item -> write(sheet.ledger(), () -> rows, words.text("stock.ledgerFile", item.code())));
     }
 
-    private void write(RegisterShape shape, List<Map<String, Object>> rows, String file) {
+    /** @param rows read behind the window, as they stand when the workbook is written */
+    private void write(RegisterShape shape, Supplier<List<Map<String, Object>>> rows, String file) {
         Path folder = WorkbookFolder.current();
         Path target = folder.resolve(file);
         DeskJob job = new DeskJob(words.text("stock.writing"), monitor -> {
             String outcome;
             try {
                 Files.createDirectories(folder);
-                new RegisterWorkbook(shape).write(rows, target);
+                new RegisterWorkbook(shape).write(rows.get(), target);
                 outcome = words.text("stock.written", target);
-            } catch (WorkbookNotWrittenException e) {
+            } catch (WorkbookNotWrittenException | StoreException e) {
                 outcome = e.getMessage();
             } catch (IOException e) {
                 outcome = words.text("month.noFolder", folder, String.valueOf(e.getMessage()));

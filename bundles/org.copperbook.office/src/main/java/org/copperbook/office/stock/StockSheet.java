@@ -7,7 +7,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockRules;
 import org.copperbook.jobs.stock.StockUnit;
@@ -21,10 +25,17 @@ import org.copperbook.store.stock.StockEntry;
 /** The list of stock and the ledger of an item as tables. */
 final class StockSheet {
 
-    private final StockWords words;
+    /** In the list where nothing was ever moved. */
+    private static final String NEVER = "-";
+    private static final Pattern LAST = Pattern.compile("-|(\\S+) (\\S+)");
 
-    StockSheet(StockWords words) {
+    private final StockWords words;
+    private final Function<String, Stock.Seen> now;
+
+    /** @param now how the item with a code stands now, for lists that do not say how it stood when they were written */
+    StockSheet(StockWords words, Function<String, Stock.Seen> now) {
         this.words = words;
+        this.now = now;
     }
 
     /** The columns of the list that say what an item is and how much of it there is; these can be taken in again. */
@@ -52,7 +63,9 @@ final class StockSheet {
                 number("onHand", "stock.onHand", "stock.titles.onHand"),
                 number("level", "stock.level", "stock.titles.level"),
                 number("price", "stock.priceOfUnit", "stock.titles.price"),
-                RegisterField.text("place", words.text("stock.place"), words.text("stock.titles.place"))), List.of("code"));
+                RegisterField.text("place", words.text("stock.place"), words.text("stock.titles.place")),
+                RegisterField.number("onHandThen", words.text("stock.onHandThen"), "", BigDecimal.ZERO, StockRules.MOST),
+                RegisterField.text("lastMove", words.text("stock.lastMove"), "")), List.of("code"));
     }
 
     /** What a row of a list says of an item; what it does not say is left open. */
@@ -70,7 +83,27 @@ final class StockSheet {
                 row.text("name").orElse(null), row.text("size").orElse(null),
                 row.number("grade").map(BigDecimal::intValue).orElse(null),
                 row.text("shape").map(StockItem.Shape::valueOf).orElse(null), unit, row.text("place").orElse(null),
-                row.number("price").orElse(null), row.number("level").orElse(null), null, null, null, null, null), counted);
+                row.number("price").orElse(null), row.number("level").orElse(null), null, null, null, null, null), counted,
+                seen(code, row));
+    }
+
+    /** How the item stood when our list was written; of a list of others how it stands now that it is read. */
+    private Stock.Seen seen(String code, RegisterRow row) throws RowRefusedException {
+        Optional<BigDecimal> onHand = row.number("onHandThen");
+        Optional<String> last = row.text("lastMove").map(String::strip);
+        if (onHand.isEmpty() && last.isEmpty()) {
+            return now.apply(code);
+        }
+        Matcher written = LAST.matcher(last.orElse(""));
+        if (onHand.isEmpty() || !written.matches()) {
+            throw new RowRefusedException("lastMove", words.text("stock.badLastMove"));
+        }
+        return new Stock.Seen(onHand.get(), written.group(2) == null ? "" : written.group(2));
+    }
+
+    /** The last movement as the list has it: when, and which. */
+    private String last(Stock.Stand stand) {
+        return stand.lastMove().isEmpty() ? NEVER : stand.at() + " " + stand.lastMove();
     }
 
     /** The list with what follows from it. */
@@ -83,7 +116,8 @@ final class StockSheet {
         return new RegisterShape(words.text("stock.tab"), fields, List.of("code"));
     }
 
-    Map<String, Object> row(StockItem i) {
+    Map<String, Object> row(Stock.Stand stand) {
+        StockItem i = stand.item();
         Map<String, Object> row = new LinkedHashMap<>();
         put(row, "code", i.code());
         put(row, "kind", i.kind().name());
@@ -96,6 +130,8 @@ final class StockSheet {
         put(row, "level", i.reorderLevel());
         put(row, "price", i.price());
         put(row, "place", i.place());
+        put(row, "onHandThen", i.onHand());
+        put(row, "lastMove", last(stand));
         put(row, "reserved", i.reservedInAll());
         put(row, "free", i.free());
         put(row, "value", i.value().orElse(null));

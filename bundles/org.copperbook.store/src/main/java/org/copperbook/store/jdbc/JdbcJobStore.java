@@ -21,6 +21,7 @@ import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.handback.HandBack;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.report.BoardStep;
 import org.copperbook.jobs.report.Workload;
@@ -52,6 +53,7 @@ import org.copperbook.store.StoreText;
 import org.copperbook.store.memory.WindingMemory;
 import org.copperbook.store.people.Accounts;
 import org.copperbook.store.stock.Stock;
+import org.copperbook.store.stock.StockMove;
 
 /** The store over a database engine with SQL. */
 public final class JdbcJobStore implements JobStore {
@@ -69,7 +71,7 @@ public final class JdbcJobStore implements JobStore {
     private final Accounts accounts;
     private final Listeners listeners = new Listeners();
     private final ChangeWatch watch;
-    private final Stock stock;
+    private final JdbcStock stock;
     private final WindingMemory memory;
 
     /**
@@ -151,12 +153,20 @@ public final class JdbcJobStore implements JobStore {
         }
         named(who);
         String reason = why == null ? "" : why;
-        Saved saved = watch.write(c -> {
+        WithStock kept = watch.write(c -> {
             guard.maySave(c, jobId, key, part, who);
-            return writing.save(c, jobId, key, part, basedOnRevision, who, reason);
+            List<StockMove> moves = part instanceof HandBack next ? writing.delivered().moves(c, jobId, next, writing.now())
+                    : List.of();
+            Saved saved = writing.save(c, jobId, key, part, basedOnRevision, who, reason);
+            return new WithStock(saved, stock.moved(c, moves, who));
         });
         listeners.tell(new Change(jobId, key.toString(), false));
-        return saved;
+        stock.tell(kept.moved());
+        return kept.saved();
+    }
+
+    /** What was kept, and the items that were moved with it. */
+    private record WithStock(Saved saved, List<Saved> moved) {
     }
 
     @Override
@@ -218,6 +228,11 @@ public final class JdbcJobStore implements JobStore {
     @Override
     public Optional<String> idOf(String number) {
         return database.read(c -> tables.jobs().idOf(c, number));
+    }
+
+    @Override
+    public Optional<String> numberOf(String jobId) {
+        return database.read(c -> tables.jobs().numberOf(c, jobId));
     }
 
     @Override

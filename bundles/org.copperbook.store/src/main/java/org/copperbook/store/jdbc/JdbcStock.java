@@ -4,7 +4,9 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.IntPredicate;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.rights.Right;
@@ -12,6 +14,7 @@ import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.store.Change;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.Saved;
+import org.copperbook.store.stock.MovedSinceException;
 import org.copperbook.store.stock.Stock;
 import org.copperbook.store.stock.StockEntry;
 import org.copperbook.store.stock.StockMove;
@@ -50,6 +53,22 @@ final class JdbcStock implements Stock {
     }
 
     @Override
+    public List<Stand> stands() {
+        return database.read(c -> {
+            Map<String, StockTable.Last> last = tables.stock().lastMoves(c);
+            return reading.stockItems(c).stream().map(s -> {
+                StockTable.Last of = last.get(s.key().toString());
+                return new Stand((StockItem) s.part(), of == null ? "" : of.id(), of == null ? null : of.savedAt());
+            }).toList();
+        });
+    }
+
+    @Override
+    public Optional<Stand> stand(String code) {
+        return StockItem.isCode(code) ? database.read(c -> writing.stock().stand(c, StockItem.key(code))) : Optional.empty();
+    }
+
+    @Override
     public Saved describe(StockItem item, StockItem before, String who, String why) {
         item.key();
         JdbcJobStore.named(who);
@@ -64,32 +83,54 @@ final class JdbcStock implements Stock {
     @Override
     public List<Saved> move(List<StockMove> moves, String who) {
         JdbcJobStore.named(who);
-        List<Saved> moved = watch.write(c -> {
-            for (StockMove m : moves) {
-                guard.may(c, Right.toMove(m.movement().kind()), who);
-            }
-            return writing.stock().move(c, moves, who);
-        });
+        List<Saved> moved = watch.write(c -> moved(c, moves, who));
         tell(moved);
         return moved;
+    }
+
+    /** Makes movements inside a writing transaction; {@link #tell} of them when it is durable. */
+    List<Saved> moved(Connection c, List<StockMove> moves, String who) throws SQLException {
+        for (StockMove m : moves) {
+            guard.may(c, Right.toMove(m.movement().kind()), who);
+        }
+        return writing.stock().move(c, moves, who);
     }
 
     @Override
     public List<Saved> takeIn(List<Listed> rows, String who, String why, IntPredicate goOn) {
         rows.forEach(r -> r.item().key());
         JdbcJobStore.named(who);
+        String list = UUID.randomUUID().toString();
         List<Saved> taken = watch.write(c -> {
             guard.may(c, Right.KEEP_STOCK, who);
             List<Saved> all = new ArrayList<>();
+            List<MovedSinceException.Moved> since = new ArrayList<>();
+            for (Listed r : rows) {
+                writing.stock().movedSince(c, r).ifPresent(since::add);
+            }
+            if (!since.isEmpty()) {
+                throw new MovedSinceException(since);
+            }
             for (Listed r : rows) {
                 JdbcJobStore.goOn(goOn, all.size());
-                all.add(writing.stock().takeIn(c, r.item(), r.counted(), who, why == null ? "" : why));
+                all.add(writing.stock().takeIn(c, r.item(), r.counted(), list, who, why == null ? "" : why));
             }
             JdbcJobStore.goOn(goOn, all.size());
             return all;
         });
         tell(taken);
         return taken;
+    }
+
+    @Override
+    public List<Saved> takeBackList(long sequence, String who, String why, IntPredicate goOn) {
+        JdbcJobStore.named(who);
+        List<Saved> back = watch.write(c -> {
+            guard.may(c, Right.KEEP_STOCK, who);
+            return writing.listTakenBack().takeBack(c, sequence, who, why == null ? "" : why, writing.now(), goOn);
+        });
+        tell(back);
+        return back;
     }
 
     @Override
@@ -120,13 +161,13 @@ final class JdbcStock implements Stock {
     private List<StockEntry> entries(Connection c, List<StockTable.Move> moves) throws SQLException {
         List<StockEntry> entries = new ArrayList<>();
         for (StockTable.Move m : moves) {
-            entries.add(new StockEntry((StockItem) reading.saved(c, m.revision()).part(), m.revision().savedAt(),
+            entries.add(new StockEntry(m.revision().sequence(), (StockItem) reading.saved(c, m.revision()).part(), m.revision().savedAt(),
                     m.revision().who(), m.undone()));
         }
         return entries;
     }
 
-    private void tell(List<Saved> saved) {
+    void tell(List<Saved> saved) {
         saved.stream().map(s -> s.key().toString()).distinct()
                 .forEach(part -> listeners.tell(new Change(JobStore.SHOP, part, false)));
     }

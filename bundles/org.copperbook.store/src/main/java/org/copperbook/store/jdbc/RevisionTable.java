@@ -256,6 +256,50 @@ final class RevisionTable {
         }
     }
 
+    /**
+     * The unbroken run of revisions round one that the same person made of parts of the same kind with the same reason; empty
+     * when there is no such link.
+     */
+    List<Revision> runAround(Connection c, long sequence) throws SQLException {
+        Optional<Revision> of = links(c, sequence - 1, 1).stream().filter(r -> r.sequence() == sequence).findFirst();
+        if (of.isEmpty()) {
+            return List.of();
+        }
+        long before = otherNextTo(c, of.get(), "<", "DESC").orElse(0L);
+        long after = otherNextTo(c, of.get(), ">", "ASC").orElse(Long.MAX_VALUE);
+        try (PreparedStatement q = c.prepareStatement("SELECT " + COLUMNS
+                + " FROM revision r WHERE r.sequence > ? AND r.sequence < ? ORDER BY r.sequence")) {
+            q.setLong(1, before);
+            q.setLong(2, after);
+            return list(q);
+        }
+    }
+
+    private static Optional<Long> otherNextTo(Connection c, Revision of, String side, String order) throws SQLException {
+        try (PreparedStatement q = c.prepareStatement("SELECT sequence FROM revision WHERE sequence " + side + " ?"
+                + " AND NOT (job_id = ? AND who = ? AND why = ? AND part LIKE ?) ORDER BY sequence " + order + " LIMIT 1")) {
+            q.setLong(1, of.sequence());
+            q.setString(2, of.jobId());
+            q.setString(3, of.who());
+            q.setString(4, of.why());
+            q.setString(5, of.part().substring(0, of.part().indexOf('/') + 1) + "%");
+            try (ResultSet r = q.executeQuery()) {
+                return r.next() ? Optional.of(r.getLong(1)) : Optional.empty();
+            }
+        }
+    }
+
+    /** One revision of a part. */
+    Optional<Revision> numbered(Connection c, String jobId, String part, int revision) throws SQLException {
+        try (PreparedStatement q = c.prepareStatement("SELECT " + COLUMNS
+                + " FROM revision r WHERE r.job_id = ? AND r.part = ? AND r.revision = ?")) {
+            q.setString(1, jobId);
+            q.setString(2, part);
+            q.setInt(3, revision);
+            return list(q).stream().findFirst();
+        }
+    }
+
     /** Where the chain ends. */
     JobStore.ChainEnd end(Connection c) throws SQLException {
         try (PreparedStatement q = c.prepareStatement("SELECT sequence, hash FROM chain_head WHERE id = 1");

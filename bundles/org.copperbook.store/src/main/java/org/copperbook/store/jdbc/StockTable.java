@@ -6,8 +6,12 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockMovement;
 import org.copperbook.store.Revision;
@@ -22,6 +26,8 @@ final class StockTable {
             + " ON r.job_id = 'shop' AND r.part = i.part AND r.revision = i.revision";
     private static final String MOVES = "SELECT " + RevisionTable.COLUMNS + ", EXISTS (SELECT 1 FROM stock_move u"
             + " WHERE u.part = m.part AND u.undoes = m.id AND u.undoes <> '') FROM stock_move m JOIN revision r ON r.sequence = m.sequence";
+
+    private static final String ON_SHELF = "kind IN ('RECEIVE', 'ISSUE', 'RETURN', 'ADJUST')";
 
     /** A movement's revision, and whether it was taken back. */
     record Move(Revision revision, boolean undone) {
@@ -87,6 +93,46 @@ final class StockTable {
                 return BigDecimal.valueOf(r.getLong(1), StockItem.DECIMALS).stripTrailingZeros();
             }
         }
+    }
+
+    /**
+     * The last movement that changed what is on hand of an item.
+     *
+     * @param part    the item's part
+     * @param id      id of the movement
+     * @param savedAt when it was kept
+     */
+    record Last(String part, String id, Instant savedAt) {
+    }
+
+    /** The last movement on the shelf of each item that has one, by part. */
+    Map<String, Last> lastMoves(Connection c) throws SQLException {
+        Map<String, Last> last = new HashMap<>();
+        try (PreparedStatement q = c.prepareStatement("SELECT m.part, m.id, r.saved_at FROM stock_move m JOIN revision r"
+                + " ON r.sequence = m.sequence WHERE m.sequence IN (SELECT MAX(sequence) FROM stock_move WHERE " + ON_SHELF
+                + " GROUP BY part)")) {
+            try (ResultSet r = q.executeQuery()) {
+                while (r.next()) {
+                    last.put(r.getString(1), last(r));
+                }
+            }
+        }
+        return last;
+    }
+
+    /** The last movement on the shelf of an item. */
+    Optional<Last> lastMove(Connection c, String part) throws SQLException {
+        try (PreparedStatement q = c.prepareStatement("SELECT m.part, m.id, r.saved_at FROM stock_move m JOIN revision r"
+                + " ON r.sequence = m.sequence WHERE m.part = ? AND m." + ON_SHELF + " ORDER BY m.sequence DESC LIMIT 1")) {
+            q.setString(1, part);
+            try (ResultSet r = q.executeQuery()) {
+                return r.next() ? Optional.of(last(r)) : Optional.empty();
+            }
+        }
+    }
+
+    private static Last last(ResultSet r) throws SQLException {
+        return new Last(r.getString(1), r.getString(2), Kept.time(r.getString(3)));
     }
 
     /** Whether a movement of an item was made already. */

@@ -23,6 +23,8 @@ import org.copperbook.store.Revision;
 import org.copperbook.store.Saved;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreText;
+import org.copperbook.store.stock.MovedSinceException;
+import org.copperbook.store.stock.Stock;
 import org.copperbook.store.stock.StockMove;
 import org.copperbook.store.stock.StockRefusedException;
 
@@ -89,7 +91,7 @@ final class StockWriting {
             throw new StoreException(StoreException.Kind.STOCK, StoreText.of("stock.unit", item.code(),
                     current.unit().sign()));
         }
-        return next.equals(current.describedAs(current)) && current.movement() == null ? now.get()
+        return next.equals(current.describedAs(current)) ? now.get()
                 : append.append(c, key, next, now.get().number() + 1, who, why);
     }
 
@@ -111,7 +113,7 @@ final class StockWriting {
         return made;
     }
 
-    private StockItem moved(Connection c, StockItem item, StockMovement m) throws SQLException {
+    StockItem moved(Connection c, StockItem item, StockMovement m) throws SQLException {
         String part = item.key().toString();
         if (m.undoes() != null && tables.stock().undone(c, part, m.undoes())) {
             throw refused(c, new Refusal(Refusal.Why.UNDONE_ALREADY, item, m, null, List.of()));
@@ -132,13 +134,34 @@ final class StockWriting {
         return new StockRefusedException(refusal, refusal.message(job -> numbers.get(refusal.jobs().indexOf(job))));
     }
 
+    /** How an item stands in this transaction; nothing when it is not there. */
+    Optional<Stock.Stand> stand(Connection c, PartKey key) throws SQLException {
+        Optional<Saved> now = reading.current(c, JobStore.SHOP, key);
+        if (now.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<StockTable.Last> last = tables.stock().lastMove(c, key.toString());
+        return Optional.of(new Stock.Stand((StockItem) now.get().part(), last.map(StockTable.Last::id).orElse(""),
+                last.map(StockTable.Last::savedAt).orElse(null)));
+    }
+
+    /** How an item stands that was moved on the shelf since its row of a list was made; nothing when it was not. */
+    Optional<MovedSinceException.Moved> movedSince(Connection c, Stock.Listed row) throws SQLException {
+        if (row.counted() == null || row.seen() == null) {
+            return Optional.empty();
+        }
+        return stand(c, row.item().key()).filter(now -> !row.seen().holds(now))
+                .map(now -> new MovedSinceException.Moved(row, now));
+    }
+
     /**
      * Takes in an item from a list: a new one with what is on hand as its first delivery, one that is there described anew
      * and counted. What is set aside comes as movements and not with the item.
      *
      * @param counted how much is on hand; null when nobody counted
+     * @param list    key of the list that it is of; null for none
      */
-    Saved takeIn(Connection c, StockItem item, BigDecimal counted, String who, String why) throws SQLException {
+    Saved takeIn(Connection c, StockItem item, BigDecimal counted, String list, String who, String why) throws SQLException {
         Optional<Saved> now = reading.current(c, JobStore.SHOP, item.key());
         StockItem before = now.map(s -> (StockItem) s.part()).orElse(null);
         Saved described = describe(c, before == null ? item : item.filledFrom(before), before, who, why);
@@ -149,8 +172,11 @@ final class StockWriting {
         }
         StockMovement said = item.movement();
         boolean told = before == null && said != null && said.kind() == Kind.RECEIVE && said.quantity().compareTo(more) == 0;
+        if (told && said.job() != null) {
+            reading.number(c, said.job());
+        }
         StockMovement m = told ? said : StockMovement.of(before == null && more.signum() > 0 ? Kind.RECEIVE : Kind.ADJUST,
-                more, null, null).allTheSame();
+                more, null, null).allTheSame().withList(list);
         return append.append(c, item.key(), moved(c, is, m), described.number() + 1, who, why);
     }
 
@@ -177,7 +203,7 @@ final class StockWriting {
         return StockItem.key(code);
     }
 
-    private static StoreException noItem(String code) {
+    static StoreException noItem(String code) {
         return new StoreException(StoreException.Kind.NOT_FOUND, StoreText.of("stock.noItem", code));
     }
 }

@@ -48,6 +48,8 @@ final class Writing {
     private final StageOf stageOf;
     private final Clock clock;
     private final StockWriting stock;
+    private final DeliveredStock delivered;
+    private final ListTakenBack listTakenBack;
 
     Writing(Tables tables, Reading reading, PartJson json, StaffRecord staff, StageOf stageOf, Clock clock) {
         this.tables = tables;
@@ -56,12 +58,23 @@ final class Writing {
         this.staff = staff;
         this.stageOf = stageOf;
         this.clock = clock;
-        stock = new StockWriting(tables, reading, json,
-                (c, key, part, revision, who, why) -> append(c, JobStore.SHOP, "", key, part, revision, who, why));
+        delivered = new DeliveredStock(tables, reading);
+        StockWriting.Append shop = (c, key, part, revision, who, why) -> append(c, JobStore.SHOP, "", key, part, revision, who,
+                why);
+        stock = new StockWriting(tables, reading, json, shop);
+        listTakenBack = new ListTakenBack(tables, reading, stock, shop);
     }
 
     StockWriting stock() {
         return stock;
+    }
+
+    ListTakenBack listTakenBack() {
+        return listTakenBack;
+    }
+
+    DeliveredStock delivered() {
+        return delivered;
     }
 
     JobHandle create(Connection c, String jobId, Booking booking, String who) throws SQLException {
@@ -124,11 +137,7 @@ final class Writing {
             tables.photos().put(c, photo, now());
         }
         for (Map.Entry<PartKey, Part> e : new TreeMap<>(intake.shopParts()).entrySet()) {
-            if (e.getValue() instanceof StockItem item) {
-                if (!StockItem.isCode(item.code()) || !item.key().equals(e.getKey())) {
-                    throw new IllegalArgumentException(e.getKey() + " holds an item with the code " + item.code());
-                }
-                stock.takeIn(c, item, item.onHand(), who, why);
+            if (e.getValue() instanceof StockItem) {
                 continue;
             }
             int latest = tables.revisions().latest(c, JobStore.SHOP, e.getKey().toString()).map(Revision::revision)
@@ -148,8 +157,21 @@ final class Writing {
             remember(c, PastWindingEntry.of(new Job(handle.id(), handle.number(), job.parts()), Map.of(), changed));
             handles.add(handle);
         }
-        stock.move(c, intake.stockMoves(), who);
+        takeInStock(c, intake, who, why);
         return handles;
+    }
+
+    /** After the jobs, which a movement can name. */
+    private void takeInStock(Connection c, Intake intake, String who, String why) throws SQLException {
+        for (Map.Entry<PartKey, Part> e : new TreeMap<>(intake.shopParts()).entrySet()) {
+            if (e.getValue() instanceof StockItem item) {
+                if (!StockItem.isCode(item.code()) || !item.key().equals(e.getKey())) {
+                    throw new IllegalArgumentException(e.getKey() + " holds an item with the code " + item.code());
+                }
+                stock.takeIn(c, item, item.onHand(), null, who, why);
+            }
+        }
+        stock.move(c, intake.stockMoves(), who);
     }
 
     void rebuildRegister(Connection c) throws SQLException {

@@ -29,6 +29,16 @@ final class MirroredStock implements Stock {
     }
 
     @Override
+    public List<Stand> stands() {
+        return store.read(s -> s.stock().stands());
+    }
+
+    @Override
+    public Optional<Stand> stand(String code) {
+        return store.read(s -> s.stock().stand(code));
+    }
+
+    @Override
     public Saved describe(StockItem item, StockItem before, String who, String why) {
         return store.onServer(s -> s.stock().describe(item, before, who, why));
     }
@@ -41,6 +51,11 @@ final class MirroredStock implements Stock {
     @Override
     public List<Saved> takeIn(List<Listed> rows, String who, String why, IntPredicate goOn) {
         return store.onServer(s -> s.stock().takeIn(rows, who, why, goOn));
+    }
+
+    @Override
+    public List<Saved> takeBackList(long sequence, String who, String why, IntPredicate goOn) {
+        return store.onServer(s -> s.stock().takeBackList(sequence, who, why, goOn));
     }
 
     @Override

@@ -370,6 +370,11 @@ public final class MirroredStore implements JobStore {
     }
 
     @Override
+    public Optional<String> numberOf(String jobId) {
+        return read(s -> s.numberOf(jobId));
+    }
+
+    @Override
     public RegisterSlice register(RegisterQuery query) {
         return read(s -> s.register(query));
     }

@@ -15,6 +15,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
@@ -22,6 +23,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.IntStream;
+import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.shop.Person;
 import org.copperbook.jobs.shop.WireStock;
@@ -40,6 +42,7 @@ import org.copperbook.store.Saved;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreException.Kind;
 import org.copperbook.store.people.SignIn;
+import org.copperbook.store.stock.MovedSinceException;
 import org.copperbook.store.stock.Stock;
 import org.copperbook.store.stock.StockEntry;
 import org.copperbook.store.stock.StockMove;
@@ -200,6 +203,19 @@ class StockTest extends OnEachEngine {
     }
 
     @Test
+    void describingAnItemAsItIsMakesNoRevisionAlsoAfterAMovement() {
+        JobHandle job = tenOnHand();
+        long end = store.chainEnd().sequence();
+        Saved same = store.stock().describe(wire().describedAs(wire()), wire(), "ada", "");
+        assertEquals(end, store.chainEnd().sequence());
+        assertEquals(2, same.number());
+        store.stock().takeIn(List.of(new Stock.Listed(wire().describedAs(wire()), new BigDecimal("9"))), "ada", "list", n -> true);
+        assertEquals(end + 1, store.chainEnd().sequence(), "the count alone");
+        assertEquals(Optional.of(job.number()), store.numberOf(job.id()));
+        assertEquals(Optional.empty(), store.numberOf("nobody"));
+    }
+
+    @Test
     void theOlderListOfWireCountsUntilItIsTakenOverAndNothingOfItIsLost() {
         PartKey old = PartKey.parse("wire-stock");
         WireStock list = Sample.part("wire-stock", "{\"schema\":1,\"spools\":[{\"size\":\"0.800 mm\",\"grade\":2,"
@@ -262,6 +278,113 @@ class StockTest extends OnEachEngine {
         assertEquals(end, store.chainEnd().sequence());
         store.stock().takeIn(List.of(new Stock.Listed(fresh, new BigDecimal("3"))), "ada", "counted", n -> true);
         same("-1.5", store.stock().ledger("R-1", 1).get(0).movement().quantity());
+    }
+
+    private Stock.Listed counted(String onHand, Stock.Seen seen) {
+        return new Stock.Listed(wire().describedAs(wire()), new BigDecimal(onHand), seen);
+    }
+
+    @Test
+    void aCountOfAnItemThatWasMovedSinceItsListWasMadeIsNotTakenInAndBothFiguresAreTold() {
+        JobHandle job = tenOnHand();
+        Stock.Seen seen = store.stock().stand("w-1.00").orElseThrow().seen();
+        same("10", seen.onHand());
+        store.stock().move(List.of(move(StockMovement.Kind.RESERVE, "1", job.id())), "ada");
+        assertTrue(seen.holds(store.stock().stands().get(0)), "what is set aside is on the shelf all the same");
+        store.stock().move(List.of(move(StockMovement.Kind.ISSUE, "2", job.id())), "ada");
+        StockItem fresh = StockItem.of("N-1", StockItem.Kind.OTHER, "New", StockUnit.PC);
+        MovedSinceException e = assertThrows(MovedSinceException.class, () -> store.stock().takeIn(List.of(
+                new Stock.Listed(fresh, BigDecimal.ONE, Stock.Seen.NOTHING), counted("9", seen)), "ada", "list", n -> true));
+        same("8", e.moved().get(0).now().item().onHand());
+        same("9", e.moved().get(0).row().counted());
+        assertEquals(1, e.moved().size());
+        assertTrue(store.stock().item("N-1").isEmpty(), "all of it or nothing");
+        same("8", wire().onHand());
+        store.stock().takeIn(List.of(counted("9", e.moved().get(0).now().seen())), "ada", "list", n -> true);
+        same("9", wire().onHand());
+    }
+
+    @Test
+    void outAndBackIsAMovementTooThoughAsMuchIsOnHandAsBefore() {
+        JobHandle job = tenOnHand();
+        Stock.Seen seen = store.stock().stand("W-1.00").orElseThrow().seen();
+        store.stock().move(List.of(move(StockMovement.Kind.ISSUE, "2", job.id()),
+                move(StockMovement.Kind.RETURN, "2", job.id())), "ada");
+        assertThrows(MovedSinceException.class, () -> store.stock().takeIn(List.of(counted("10", seen)), "ada", "", n -> true));
+    }
+
+    @Test
+    void aMovementThatAnItemFromAFileCarriesNamesAJobThatIsThereOrComesWithIt() {
+        StockMovement came = StockMovement.of(StockMovement.Kind.RECEIVE, BigDecimal.TEN, "of-the-file", AT);
+        StockItem item = new StockItem(1, "B-1", StockItem.Kind.BEARING, "Bearing", null, null, null, StockUnit.PC, null, null, null,
+                BigDecimal.TEN, null, came, null, null);
+        assertEquals(Kind.NOT_FOUND, assertThrows(StoreException.class, () -> store.takeIn(new Intake(Map.of(item.key(), item),
+                List.of(), List.of(), List.of()), "ada", "", NumberTaken.REFUSE)).kind());
+        assertTrue(store.stock().items().isEmpty());
+        Job job = new Job("of-the-file", "", Map.of(PartKey.parse("booking"), Sample.booking("Harbour Ice", "set")));
+        store.takeIn(new Intake(Map.of(item.key(), item), List.of(), List.of(), List.of(job)), "ada", "", NumberTaken.REFUSE);
+        assertEquals(came.id(), store.stock().movesFor("of-the-file").get(0).movement().id());
+    }
+
+    private List<Saved> takenList(String why) {
+        StockItem renamed = new StockItem(1, "W-1.00", null, "Renamed", null, null, null, StockUnit.KG, null, new BigDecimal("18"), null,
+                null, null, null, null, null);
+        StockItem told = StockItem.of("T-1", StockItem.Kind.TAPE, "Tape", StockUnit.M);
+        return store.stock().takeIn(List.of(new Stock.Listed(renamed, new BigDecimal("7")),
+                new Stock.Listed(StockItem.of("N-1", StockItem.Kind.OTHER, "New", StockUnit.PC), new BigDecimal("3")),
+                new Stock.Listed(told, null)), "ada", why, n -> true);
+    }
+
+    @Test
+    void aWholeListIsTakenBackInOneStepFromAnyOfItsRevisionsAndOnlyOnce() {
+        tenOnHand();
+        StockItem before = wire();
+        takenList("first list");
+        takenList("second list");
+        long end = store.chainEnd().sequence();
+        StockEntry counted = store.stock().ledger("N-1", 1).get(0);
+        assertEquals(0, new BigDecimal("3").compareTo(counted.movement().quantity()));
+        List<Saved> back = store.stock().takeBackList(counted.sequence(), "ben", "back", n -> true);
+        assertEquals(3, back.size());
+        assertEquals(before.describedAs(before), wire().describedAs(wire()), "name, price and amount are those of before");
+        same("0", item(store.stock().item("N-1").orElseThrow()).onHand());
+        assertEquals(Boolean.TRUE, item(store.stock().item("N-1").orElseThrow()).retired());
+        assertEquals(Boolean.TRUE, item(store.stock().item("T-1").orElseThrow()).retired());
+        assertTrue(store.stock().ledger("W-1.00", 9).get(1).undone());
+        assertTrue(store.chainEnd().sequence() > end);
+        assertTrue(store.audit().passed());
+        end = store.chainEnd().sequence();
+        StoreException twice = assertThrows(StoreException.class,
+                () -> store.stock().takeBackList(counted.sequence(), "ben", "back", n -> true));
+        assertEquals(Kind.STOCK, twice.kind());
+        assertEquals(end, store.chainEnd().sequence());
+    }
+
+    @Test
+    void aListOfWhichSomethingWasMovedOrDescribedSinceIsNotTakenBackAndThatIsNamed() {
+        JobHandle job = tenOnHand();
+        long one = takenList("a list").get(2).revision().sequence();
+        store.stock().move(List.of(move(StockMovement.Kind.ISSUE, "1", job.id())), "ada");
+        store.stock().describe(StockItem.of("T-1", StockItem.Kind.TAPE, "Glass tape", StockUnit.M),
+                item(store.stock().item("T-1").orElseThrow()), "ada", "");
+        long end = store.chainEnd().sequence();
+        String said = assertThrows(StoreException.class, () -> store.stock().takeBackList(one, "ada", "", n -> true)).getMessage();
+        assertTrue(said.contains("W-1.00, T-1") && said.contains("2 of its items") && !said.contains("N-1"), said);
+        assertEquals(end, store.chainEnd().sequence());
+        long single = store.stock().ledger("W-1.00", 1).get(0).sequence();
+        assertEquals(Kind.STOCK, assertThrows(StoreException.class,
+                () -> store.stock().takeBackList(single, "ada", "", n -> true)).kind(), "no list made this one");
+        assertEquals(Kind.STOCK, assertThrows(StoreException.class,
+                () -> store.stock().takeBackList(1_000_000, "ada", "", n -> true)).kind());
+    }
+
+    @Test
+    void takingAListBackCanBeStopped() {
+        tenOnHand();
+        long one = takenList("a list").get(0).revision().sequence();
+        assertThrows(CancellationException.class, () -> store.stock().takeBackList(one, "ada", "", n -> n < 2));
+        same("7", wire().onHand());
+        assertEquals("Renamed", wire().name());
     }
 
     @Test

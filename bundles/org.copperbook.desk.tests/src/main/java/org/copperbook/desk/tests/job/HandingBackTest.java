@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.copperbook.desk.command.WorkbookFolder;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.tests.window.Desktop;
@@ -22,9 +25,15 @@ import org.copperbook.jobs.booking.Standing.How;
 import org.copperbook.jobs.booking.Standing.Waiting;
 import org.copperbook.jobs.booking.Standing.WaitingFor;
 import org.copperbook.jobs.handback.HandBack;
+import org.copperbook.jobs.stock.StockItem;
+import org.copperbook.jobs.stock.StockMovement;
+import org.copperbook.jobs.stock.StockUnit;
 import org.copperbook.store.JobHandle;
+import org.copperbook.store.stock.StockMove;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -125,6 +134,85 @@ class HandingBackTest {
 
     private Waiting waiting() {
         return editor.document().part(PartKey.of(PartKind.STANDING), Standing.class).orElseThrow().waiting();
+    }
+
+    /** An item of its own, of which there is nothing yet. */
+    private String item(StockUnit unit) {
+        String code = "H-" + UUID.randomUUID().toString().substring(0, 8);
+        desktop.session().store().stock().describe(StockItem.of(code, StockItem.Kind.BEARING, "Bearing of " + code, unit), null,
+                desktop.session().who().orElseThrow(), "");
+        return code;
+    }
+
+    private StockItem stock(String code) {
+        return (StockItem) desktop.session().store().stock().item(code).orElseThrow().part();
+    }
+
+    private void openReceiving() {
+        desktop.press("receive.open");
+        desktop.until("the window is open", () -> desktop.shows("receive.quantity"));
+    }
+
+    private void line(String says) {
+        desktop.until("a line says " + says, () -> desktop.shows("receive.line.0") && said("receive.line.0").contains(says));
+    }
+
+    @Test
+    void aDeliveryIsPutInStockWithTheRecordAndTakenOutAgainWithIt() {
+        String code = item(StockUnit.PC);
+        desktop.type("/deliveries", 0, 0, "bearing " + code);
+        desktop.type("/deliveries", 0, 4, "2");
+        desktop.grid("/deliveries").moveTo(0, 0);
+        openReceiving();
+        assertEquals("2", desktop.text("receive.quantity"), "what is missing is proposed");
+        assertEquals(code, ((Table) desktop.field("receive.items")).getSelection()[0].getText(0), "the item of that name is marked");
+        ((Text) desktop.field("receive.price")).setText("4.20");
+        desktop.press("receive.put");
+        line("go into stock when you save");
+        assertEquals(0, stock(code).onHand().signum(), "nothing is moved before it is saved");
+        saved();
+        line("were put in stock, set aside for this job");
+        assertEquals(0, new BigDecimal("2").compareTo(stock(code).reservedFor(job.id())));
+        assertEquals(0, new BigDecimal("4.2").compareTo(stock(code).price()));
+        assertEquals("2", desktop.grid("/deliveries").model().text(0, 5), "what came is written down with it");
+        assertEquals("0", desktop.grid("/deliveries").model().text(0, 7));
+        editor.document().undo(PAGE);
+        desktop.until("it is said", () -> desktop.shows("receive.line.0") && said("receive.line.0").contains("taken out of stock again"));
+        saved();
+        assertEquals(0, stock(code).onHand().signum());
+        assertEquals(0, stock(code).reservedInAll().signum());
+        editor.document().redo(PAGE);
+        saved();
+        line("were put in stock");
+        assertEquals(0, new BigDecimal("2").compareTo(stock(code).onHand()));
+        desktop.press("receive.back.0");
+        saved();
+        assertEquals(0, stock(code).onHand().signum());
+        assertEquals("2", desktop.grid("/deliveries").model().text(0, 5), "it came all the same");
+    }
+
+    @Test
+    void whatWasPutInStockAndIssuedCannotBeTakenOutOfTheRecordAndTheRestIsSaved() {
+        String code = item(StockUnit.PC);
+        desktop.type("/deliveries", 0, 0, code);
+        desktop.grid("/deliveries").moveTo(0, 0);
+        openReceiving();
+        ((Text) desktop.field("receive.quantity")).setText("1.5");
+        desktop.press("receive.put");
+        assertTrue(said("receive.said").contains("pieces are whole"), said("receive.said"));
+        ((Text) desktop.field("receive.quantity")).setText("3");
+        desktop.press("receive.put");
+        saved();
+        desktop.session().store().stock().move(List.of(new StockMove(code, StockMovement.of(StockMovement.Kind.ISSUE,
+                new BigDecimal("2"), job.id(), Instant.now()))), desktop.session().who().orElseThrow());
+        line("were put in stock");
+        desktop.press("receive.back.0");
+        editor.doSave(new NullProgressMonitor());
+        desktop.work();
+        assertTrue(editor.isDirty(), "the record still has what stock cannot give back");
+        assertEquals(0, BigDecimal.ONE.compareTo(stock(code).onHand()));
+        editor.document().undo(PAGE);
+        desktop.until("nothing is left to save", () -> !editor.isDirty());
     }
 
     @Test

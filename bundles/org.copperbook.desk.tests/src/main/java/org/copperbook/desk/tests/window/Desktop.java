@@ -108,7 +108,10 @@ public final class Desktop {
     private void activate() {
         Shell window = page().getWorkbenchWindow().getShell();
         for (Shell other : window.getShells()) {
-            other.close();
+            // One that stood before another is gone with it.
+            if (!other.isDisposed()) {
+                other.close();
+            }
         }
         window.forceActive();
         until("the window has the keyboard", () -> Display.getCurrent().getActiveShell() == window);
