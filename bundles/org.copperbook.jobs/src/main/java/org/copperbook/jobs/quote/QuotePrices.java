@@ -136,8 +136,9 @@ public final class QuotePrices {
 
     private static UnpriceableQuoteException problem(Quote.Alternative alternative, QuoteLine line, String what,
             Throwable cause) {
+        String text = line.text() == null || line.text().isBlank() ? "" : " (" + line.text().strip() + ")";
         return new UnpriceableQuoteException("alternative \"" + alternative.name() + "\", line "
-                + (alternative.lines().indexOf(line) + 1) + " (" + line.text() + "): " + what, cause);
+                + (alternative.lines().indexOf(line) + 1) + text + ": " + what, cause);
     }
 
     private static BigDecimal percent(BigDecimal stated) {

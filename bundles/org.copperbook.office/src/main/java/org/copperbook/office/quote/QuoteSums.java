@@ -68,10 +68,17 @@ final class QuoteSums {
         }
         Sum sum = sum(alternative);
         return sum.figures() == null ? sum.problem() : words.text("alternative.sum", money(sum.figures().totals().net()),
-                money(sum.figures().totals().gross()), prices.currency().code());
+                money(sum.figures().totals().gross()), prices.currency().code()) + untaxed(alternative(alternative).orElseThrow());
     }
 
-    /** Why the offer cannot be added up as it stands, the alternative named; empty when it can. */
+    /** Lines without a tax beside tax kinds are easily forgotten, so they are said. */
+    private String untaxed(Quote.Alternative a) {
+        long without = a.lines().stream().filter(l -> l.tax() == null || l.tax().isBlank()).count();
+        return without == 0 || quote().orElseThrow().taxes().isEmpty() ? ""
+                : ". " + words.text("alternative.untaxed", without, a.lines().size());
+    }
+
+    /** Why the offer cannot be added up as it stands; empty when it can. */
     Optional<String> problem() {
         Quote quote = quote().orElse(null);
         if (quote == null || quote.alternatives().stream().allMatch(a -> a.lines().isEmpty())) {
@@ -79,8 +86,7 @@ final class QuoteSums {
         }
         for (int i = 0; i < quote.alternatives().size(); i++) {
             if (sum(i).figures() == null) {
-                String name = quote.alternatives().get(i).name();
-                return Optional.of(name == null || name.isBlank() ? sum(i).problem() : name + ": " + sum(i).problem());
+                return Optional.of(sum(i).problem());
             }
         }
         return Optional.empty();
@@ -89,24 +95,33 @@ final class QuoteSums {
     /** What the customer's answer lacks or goes against, in words; empty when it is whole. */
     String answer() {
         Quote quote = quote().orElse(null);
-        if (quote == null) {
+        if (quote == null || quote.approval() == null || quote.approval().agreed() == null) {
             return "";
         }
-        Optional<AgreedQuote.Lack> lack = AgreedQuote.lack(quote);
-        if (lack.isPresent()) {
-            return words.text(switch (lack.get()) {
-                case NONE_NAMED -> "approval.noneNamed";
-                case UNKNOWN -> "approval.unknown";
-                case SEVERAL -> "approval.several";
-            });
+        List<String> said = new ArrayList<>();
+        AgreedQuote.lack(quote).ifPresent(lack -> said.add(words.text(switch (lack) {
+            case NONE_NAMED -> "approval.noneNamed";
+            case UNKNOWN -> "approval.unknown";
+            case SEVERAL -> "approval.several";
+        })));
+        overLimit(quote).ifPresent(said::add);
+        Quote.Approval a = quote.approval();
+        if (a.at() == null || isEmpty(a.by()) || isEmpty(a.how())) {
+            said.add(words.text("approval.whoHowWhen"));
         }
+        return String.join(" ", said);
+    }
+
+    private Optional<String> overLimit(Quote quote) {
         Quote.Alternative agreed = AgreedQuote.alternative(quote).orElse(null);
         BigDecimal limit = agreed == null ? null : quote.approval().limit();
-        if (limit == null) {
-            return "";
-        }
-        return figures(quote.alternatives().indexOf(agreed)).map(f -> f.totals().gross().subtract(limit))
-                .filter(over -> over.signum() > 0).map(over -> words.text("approval.overLimit", money(limit), money(over))).orElse("");
+        return limit == null ? Optional.empty() : figures(quote.alternatives().indexOf(agreed))
+                .map(f -> f.totals().gross().subtract(limit)).filter(over -> over.signum() > 0)
+                .map(over -> words.text("approval.overLimit", money(limit), money(over)));
+    }
+
+    private static boolean isEmpty(String text) {
+        return text == null || text.isBlank();
     }
 
     /** The total with tax against the limit up to which nobody has to ask; empty without a limit. */

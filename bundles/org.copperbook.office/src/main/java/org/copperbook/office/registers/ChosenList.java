@@ -13,6 +13,7 @@ import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Rows;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
@@ -115,6 +116,12 @@ final class ChosenList {
 
     void fit() {
         widths.fit();
+    }
+
+    /** The list takes all the height that there is. */
+    void fill() {
+        ((GridData) table.getLayoutData()).grabExcessVerticalSpace = true;
+        ((GridData) table.getLayoutData()).verticalAlignment = SWT.FILL;
     }
 
     private void refilter() {

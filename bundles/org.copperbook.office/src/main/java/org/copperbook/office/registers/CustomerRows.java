@@ -2,6 +2,7 @@ package org.copperbook.office.registers;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -66,14 +67,24 @@ final class CustomerRows {
         return text.isEmpty() ? null : text;
     }
 
-    /** Makes customers; a row is refused whose name, case, accents and legal forms aside, a customer has already. */
+    /**
+     * Makes customers; a row is refused whose name, case, accents and legal forms aside, a customer or a row before it has
+     * already.
+     */
     RegisterImport.Maker<Customer> maker(Collection<Customer> there) {
         Set<String> known = new HashSet<>();
         there.forEach(c -> known.add(CustomerName.of(c.name()).sorted()));
+        Map<String, Integer> first = new HashMap<>();
         return row -> {
             String name = row.text("name").orElseThrow();
-            if (known.contains(CustomerName.of(name).sorted())) {
+            String sorted = CustomerName.of(name).sorted();
+            if (known.contains(sorted)) {
                 throw new RowRefusedException("name", words.text("customers.known", name));
+            }
+            // The table is read anew from its top when a column is meant otherwise.
+            int before = first.merge(sorted, row.number(), Math::min);
+            if (before != row.number()) {
+                throw new RowRefusedException("name", words.text("customers.twice", name, Integer.toString(before)));
             }
             String address = String.join("\n", Stream.of(row.text("address").orElse(""), row.text("town").orElse(""))
                     .filter(t -> !t.isBlank()).toList());

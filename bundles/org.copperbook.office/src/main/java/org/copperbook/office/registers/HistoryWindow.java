@@ -58,7 +58,7 @@ public final class HistoryWindow {
     private final Button goBack;
     private List<Saved> history = List.of();
 
-    /** @param back gets the older part that is wanted again */
+    /** @param back gets the older part that is wanted again; null for a part that goes back by no button */
     HistoryWindow(Shell parent, DeskSession session, Words words, String title, PartKey key, Consumer<Part> back) {
         this(parent, session, words, title, JobStore.SHOP, key, back);
     }
@@ -92,8 +92,8 @@ public final class HistoryWindow {
         GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(said);
         Composite bottom = new Composite(shell, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(bottom);
-        goBack = PushButton.in(bottom, words, "history.goBack", this::goBack);
-        goBack.setEnabled(false);
+        goBack = back == null ? null : PushButton.in(bottom, words, "history.goBack", this::goBack);
+        letGoBack(false);
         PushButton.in(bottom, words, "import.close", shell::close);
         look.dress(shell);
         Reach.ensure(shell);
@@ -149,7 +149,7 @@ public final class HistoryWindow {
                     session.shop().nameOf(s.revision().who()), s.revision().why()});
         }
         revisionWidths.fit();
-        said.setText(words.text(all.isEmpty() ? "history.none" : "history.said"));
+        said.setText(words.text(all.isEmpty() ? "history.none" : back == null ? "history.saidOnly" : "history.said"));
         if (!all.isEmpty()) {
             revisions.setSelection(0);
             showFields();
@@ -169,17 +169,24 @@ public final class HistoryWindow {
                     new TableItem(fields, SWT.NONE).setText(new String[] {inWords(c.path()), c.before(), c.after()});
                 }
             }
-            goBack.setEnabled(at < history.size() - 1);
+            letGoBack(at < history.size() - 1);
         }
         fieldWidths.fit();
     }
 
-    /** Names of fields in words; what names a row stays as it is. */
+    private void letGoBack(boolean older) {
+        if (goBack != null) {
+            goBack.setEnabled(older);
+        }
+    }
+
+    /** Names of fields and people in words; what names a row stays as it is. */
     private String inWords(List<String> path) {
         List<String> said = new ArrayList<>();
         for (String p : path) {
             String key = "field." + p;
-            said.add(words.has(key) ? words.text(key) : p.matches("[a-z]+([A-Z][a-z]*)+")
+            said.add(session.shop().people().containsKey(p) ? session.shop().nameOf(p)
+                    : words.has(key) ? words.text(key) : p.matches("[a-z]+([A-Z][a-z]*)+")
                     ? p.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT) : p);
         }
         return String.join(" \u2013 ", said);

@@ -35,7 +35,6 @@ public final class RegistersEditor extends EditorPart {
     private ShopEditing editing;
     private Composite box;
     private CTabFolder tabs;
-    private PeoplePane people;
 
     @Override
     public void init(IEditorSite site, IEditorInput input) {
@@ -60,15 +59,12 @@ public final class RegistersEditor extends EditorPart {
         panes.add(new RatesPane(tabs, editing, session, words));
         panes.add(new CapacitiesPane(tabs, editing, session, words));
         panes.add(new TemplatePane(tabs, editing, session, words));
+        panes.add(new PeoplePane(tabs, editing, session, words, getSite().getService(IHandlerService.class)));
         for (ShopPane p : panes) {
             CTabItem item = new CTabItem(tabs, SWT.NONE);
             item.setText(p.title());
             item.setControl(p.control());
         }
-        people = new PeoplePane(tabs, words, getSite().getService(IHandlerService.class));
-        CTabItem item = new CTabItem(tabs, SWT.NONE);
-        item.setText(words.text("registers.people"));
-        item.setControl(people.control());
         tabs.setSelection(0);
         tabs.addListener(SWT.Selection, e -> setFocus());
         editing.commands(getSite(), () -> shown().flatMap(ShopPane::key));
@@ -93,7 +89,7 @@ public final class RegistersEditor extends EditorPart {
         }
     }
 
-    /** The register shown; nothing while it is the people. */
+    /** The register shown. */
     private Optional<ShopPane> shown() {
         int at = tabs.getSelectionIndex();
         return at >= 0 && at < panes.size() ? Optional.of(panes.get(at)) : Optional.empty();
@@ -110,7 +106,7 @@ public final class RegistersEditor extends EditorPart {
 
     @Override
     public void setFocus() {
-        shown().ifPresentOrElse(ShopPane::setFocus, people::setFocus);
+        shown().ifPresent(ShopPane::setFocus);
     }
 
     @Override

@@ -135,9 +135,14 @@ abstract class ShopPane {
             say(words.text("registers.chooseFirst"));
             return;
         }
-        new HistoryWindow(box.getShell(), session, words, title(), key.get(), part -> {
+        new HistoryWindow(box.getShell(), session, words, title(), key.get(), !goesBack() ? null : part -> {
             editing.document().put(key.get(), part);
             say(words.text("history.back"));
         }).open();
+    }
+
+    /** Whether an older revision can be put on the screen again. */
+    boolean goesBack() {
+        return true;
     }
 }

@@ -114,11 +114,24 @@ class QuotePageTest {
         line(0, 0, "labour", "wind", "6", "h", "50");
         cell(desktop.grid(LIST + "/0/lines"), 1, "/text", "something without a price");
         desktop.press("quote.send");
-        assertTrue(((Label) desktop.field("sending/said")).getText().startsWith("Not sent: full rewind: "), ((Label) desktop.field("sending/said")).getText());
+        assertTrue(((Label) desktop.field("sending/said")).getText().startsWith("Not sent: alternative \"full rewind\", line 2 (something without a price): has no unit price"), ((Label) desktop.field("sending/said")).getText());
         assertFalse(editor.document().value(QUOTE, "/sent").isObject());
         editor.document().removeRow(QUOTE, LIST + "/0/lines", 1);
         desktop.press("quote.send");
         assertTrue(editor.document().value(QUOTE, "/sent").isObject(), ((Label) desktop.field("sending/said")).getText());
+    }
+
+    @Test
+    void linesWithoutATaxKindBesideTaxKindsAreSaid() {
+        line(0, 0, "labour", "wind", "6", "h", "50");
+        line(0, 1, "material", "wire", "2", "kg", "16");
+        assertFalse(desktop.text("quote.total.0").contains("tax kind"), "a quote without tax kinds has nothing to forget");
+        cell(desktop.grid("/taxes"), 0, "/code", "S");
+        cell(desktop.grid("/taxes"), 0, "/ratePercent", "20");
+        cell(desktop.grid(LIST + "/0/lines"), 0, "/tax", "S");
+        assertTrue(desktop.text("quote.total.0").endsWith("1 of 2 lines without a tax kind"), desktop.text("quote.total.0"));
+        cell(desktop.grid(LIST + "/0/lines"), 1, "/tax", "S");
+        assertFalse(desktop.text("quote.total.0").contains("tax kind"), desktop.text("quote.total.0"));
     }
 
     @Test
@@ -146,7 +159,7 @@ class QuotePageTest {
         // 6 h x 50 = 300 without tax kinds
         assertTrue(desktop.text("quote.answered").contains("50.00 more"), desktop.text("quote.answered"));
         desktop.type("/approval/limit", "300");
-        assertEquals("", desktop.text("quote.answered"));
+        assertEquals("Write down who answered, how and when.", desktop.text("quote.answered"));
     }
 
     @Test
