@@ -73,7 +73,7 @@ class PeopleListTest {
         desktop.field("import.path").notifyListeners(SWT.DefaultSelection, new Event());
         desktop.until("the table is read", () -> ((Table) desktop.field("import.refused")).getItemCount() == 4);
         Table refused = (Table) desktop.field("import.refused");
-        assertTrue(refused.getItem(0).getText(3).contains("row 2"), refused.getItem(0).getText(3));
+        assertTrue(refused.getItem(0).getText(3).contains("Row 2"), refused.getItem(0).getText(3));
         assertTrue(refused.getItem(1).getText(3).contains("wizard is no role"), refused.getItem(1).getText(3));
         assertTrue(refused.getItem(2).getText(3).contains("here already"), refused.getItem(2).getText(3));
         desktop.press("import.takeIn");

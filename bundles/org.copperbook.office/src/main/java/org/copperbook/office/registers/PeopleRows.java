@@ -3,7 +3,6 @@ package org.copperbook.office.registers;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -65,20 +64,13 @@ final class PeopleRows {
         return p.roles().stream().sorted().map(DeskWords.get()::of).collect(Collectors.joining(", "));
     }
 
-    /** Makes people; a row is refused that names somebody who is here, or twice, or a role that there is not. */
+    /** Makes people; a row is refused that names somebody who is here, or a role that there is not. */
     RegisterImport.Maker<Person> maker(Collection<Person> there) {
         Set<String> known = there.stream().map(p -> HeaderGuess.folded(p.name() == null ? "" : p.name())).collect(Collectors.toSet());
-        Map<String, Integer> first = new HashMap<>();
         return row -> {
             String name = row.text("name").orElseThrow().strip();
-            String folded = HeaderGuess.folded(name);
-            if (known.contains(folded)) {
+            if (known.contains(HeaderGuess.folded(name))) {
                 throw new RowRefusedException("name", words.text("people.known", name));
-            }
-            // The table is read anew from its top when a column is meant otherwise.
-            int before = first.merge(folded, row.number(), Math::min);
-            if (before != row.number()) {
-                throw new RowRefusedException("name", words.text("people.twice", name, Integer.toString(before)));
             }
             return new Person(Person.newKey(), name, roles(row.text("roles").orElseThrow()), null, null,
                     !row.text("active").filter(NO::equals).isPresent());

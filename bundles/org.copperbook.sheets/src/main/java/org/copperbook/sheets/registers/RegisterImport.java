@@ -149,7 +149,7 @@ public record RegisterImport(CardFile file, RegisterShape shape, RegisterMapping
         return new RegisterRow(row.number(), values);
     }
 
-    /** Refuses a row for which another stands already; letter case, accents and signs do not make a difference. */
+    /** Refuses a row for which another stands already; letter case does not make a difference. */
     private void twice(RegisterRow row, Map<List<String>, Integer> seen, List<RefusedCell> refused) {
         if (shape.unique().isEmpty()) {
             return;
