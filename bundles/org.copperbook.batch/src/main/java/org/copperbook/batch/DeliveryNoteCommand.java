@@ -1,10 +1,10 @@
 package org.copperbook.batch;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import org.copperbook.sheets.ShippedLanguages;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -13,8 +13,6 @@ import picocli.CommandLine.Parameters;
 /** Writes the delivery note of a job. */
 @Command(name = "delivery-note", mixinStandardHelpOptions = true)
 final class DeliveryNoteCommand implements Callable<Integer> {
-
-    private static final List<String> LANGUAGES = List.of("en", "de");
 
     private final BatchContext context;
 
@@ -37,7 +35,7 @@ final class DeliveryNoteCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Locale wanted = language == null ? null : Locale.forLanguageTag(language);
-        if (wanted != null && !LANGUAGES.contains(wanted.getLanguage())) {
+        if (wanted != null && !ShippedLanguages.has(wanted)) {
             throw new BadUse(BatchText.of("delivery-note.unknown-language", language));
         }
         String written = common.withStore(context, store -> new JobWorkbooks(store, out)

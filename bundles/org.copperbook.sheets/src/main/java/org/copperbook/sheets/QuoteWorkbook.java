@@ -81,7 +81,7 @@ public final class QuoteWorkbook {
 
     /** The language of a quote; English when none is stated. */
     public static Locale locale(Quote quote) {
-        Locale wanted = quote.language() == null ? Locale.ENGLISH : Locale.forLanguageTag(quote.language());
+        Locale wanted = quote.language() == null ? Locale.ENGLISH : Locale.forLanguageTag(quote.language().strip());
         return wanted.getLanguage().isEmpty() ? Locale.ENGLISH : wanted;
     }
 }

@@ -49,7 +49,7 @@ class LaunchScriptsTest {
     @Test
     void aDisplayThatDoesNotAnswerEndsInTheDemoJobsToo() throws Exception {
         Path workbooks = home.resolve("workbooks");
-        Outcome outcome = start(Map.of("DISPLAY", ":4711"), "copperbook", "-demo", demoData(), "-workbooks",
+        Outcome outcome = start(Map.of("DISPLAY", ":4711"), "copperbook", "--demo", demoData(), "--workbooks",
                 workbooks.toString());
         assertAll(
                 () -> assertEquals(0, outcome.code, outcome::toString),
@@ -63,6 +63,15 @@ class LaunchScriptsTest {
         assertAll(
                 () -> assertEquals(NO_DISPLAY, outcome.code, outcome::toString),
                 () -> assertTrue(outcome.errors.contains("copperbook-batch"), outcome.errors),
+                () -> assertEquals(List.of(), filesBelow(home)));
+    }
+
+    @Test
+    void anOptionThatThereIsNotOpensNoWorkshopOfItsOwn() throws Exception {
+        Outcome outcome = start(Map.of("DISPLAY", ""), "copperbook", "--dmeo", demoData());
+        assertAll(
+                () -> assertEquals(2, outcome.code, outcome::toString),
+                () -> assertTrue(outcome.errors.contains("no option --dmeo"), outcome.errors),
                 () -> assertEquals(List.of(), filesBelow(home)));
     }
 

@@ -14,6 +14,7 @@ import org.copperbook.jobs.check.HandingBack;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.report.AgreedQuote;
 import org.copperbook.office.StandingPage;
+import org.copperbook.sheets.ShippedLanguages;
 
 /** Outside work, deliveries, what goes back to the owner, and scrapping with consent. */
 public final class HandBackPage extends PartPage {
@@ -62,7 +63,7 @@ public final class HandBackPage extends PartPage {
                 .longText("/difference", "handback.difference")
                 .date("/handedOver", "handback.handedOver")
                 .text("/takenBy", "handback.takenBy")
-                .text("/language", "handback.language");
+                .proposals("/language", "handback.language", ShippedLanguages::names);
         here.section("handback.scrapping")
                 .text("/scrapping/consentBy", "scrapping.consentBy")
                 .text("/scrapping/how", "scrapping.how")

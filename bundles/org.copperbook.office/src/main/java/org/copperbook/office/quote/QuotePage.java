@@ -15,6 +15,7 @@ import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.quote.QuoteLine;
 import org.copperbook.office.Quotes;
+import org.copperbook.sheets.ShippedLanguages;
 import org.copperbook.store.StoreException;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.swt.widgets.Composite;
@@ -41,7 +42,7 @@ public final class QuotePage extends PartPage {
                 .text("/currency", "quote.currency")
                 .date("/date", "quote.date")
                 .date("/validUntil", "quote.validUntil")
-                .text("/language", "quote.language")
+                .proposals("/language", "quote.language", ShippedLanguages::names)
                 .choice("/rounding", "quote.rounding", RoundingRule.class)
                 .computed("quote.rule", "quote.rule", sums::rule);
         SideBySide beside = new SideBySide(site(), words(), sums, sending::closed);

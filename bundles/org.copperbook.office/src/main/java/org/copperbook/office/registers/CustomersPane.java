@@ -20,6 +20,7 @@ import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.customer.Contact;
 import org.copperbook.jobs.customer.Customer;
 import org.copperbook.jobs.customer.Merging;
+import org.copperbook.sheets.ShippedLanguages;
 import org.copperbook.sheets.registers.RegisterShape;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.PartSave;
@@ -187,7 +188,7 @@ final class CustomersPane extends RegisterPane {
                     .text("/phone", "customers.phone")
                     .text("/mail", "customers.mail");
             form.section("customers.quotes")
-                    .text("/language", "customers.language")
+                    .proposals("/language", "customers.language", ShippedLanguages::names)
                     .text("/currency", "customers.currency")
                     .text("/paymentTerms", "customers.paymentTerms")
                     .longText("/note", "customers.note");

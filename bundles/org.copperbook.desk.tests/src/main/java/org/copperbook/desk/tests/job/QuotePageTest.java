@@ -225,7 +225,7 @@ class QuotePageTest {
                 + "\"Wattkante Werft\",\"customerKey\":\"" + customer.name() + "\"}"), who).number());
         editor.begin(QUOTE);
         desktop.settle(editor);
-        assertEquals("de", desktop.text("/language"));
+        assertEquals("Deutsch", desktop.text("/language"));
         assertEquals("KWD", desktop.text("/currency"));
         assertEquals("14 Tage netto", desktop.text("/terms"));
         line(0, 0, "labour", "wickeln", "2.5", "h", "1.0325");
