@@ -105,7 +105,7 @@ final class ClosingArea {
             say(words.text("closing.reasonFirst"));
             return;
         }
-        Optional<String> refused = new HandingBack(site.document().job()).refused(chosen);
+        Optional<String> refused = new HandingBack(site.document().job()).refused(chosen, reason.getText());
         if (refused.isPresent()) {
             say(refused.get());
             return;

@@ -9,11 +9,13 @@ import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.booking.Standing;
 import org.copperbook.jobs.check.Verdict;
+import org.copperbook.office.handback.SetAsideArea;
 
 /** What a job waits for, and how it ended. */
 public final class StandingPage extends PartPage {
 
     private ClosingArea closing;
+    private SetAsideArea aside;
     private MergedJobs merged;
     private WaitingOffers offers;
 
@@ -32,6 +34,7 @@ public final class StandingPage extends PartPage {
         offers = new WaitingOffers(here.area(), site(), words());
         here.words("standing.closingHint");
         closing = new ClosingArea(here.area("standing.closing"), site(), words());
+        aside = new SetAsideArea(here.area("handback.aside"), site(), words());
         merged = new MergedJobs(here.area(), site(), words());
     }
 
@@ -43,6 +46,7 @@ public final class StandingPage extends PartPage {
     protected void changed() {
         if (closing != null) {
             closing.show();
+            aside.show();
             merged.follow();
             offers.show();
         }

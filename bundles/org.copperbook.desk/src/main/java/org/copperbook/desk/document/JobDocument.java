@@ -12,6 +12,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.ToLongBiFunction;
 import java.util.function.UnaryOperator;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
@@ -31,6 +33,8 @@ public final class JobDocument {
     private final PartJson json;
     private String id;
     private String number;
+    private long steps;
+    private PartKey madeFrom;
     private final Map<PartKey, DraftHistory> parts = new TreeMap<>();
     private final Map<PartKey, Integer> revisions = new TreeMap<>();
     private final Map<PartKey, ObjectNode> beginnings = new TreeMap<>();
@@ -171,6 +175,22 @@ public final class JobDocument {
         return problem;
     }
 
+    /**
+     * Changes another part than the one whose page is shown, as one undo step that is also taken back from that page.
+     *
+     * @param page part whose page the change is made from
+     * @return as {@link #change}
+     */
+    public Optional<String> changeFrom(PartKey page, PartKey key, String where, UnaryOperator<ObjectNode> change) {
+        closeStep(page);
+        madeFrom = page.equals(key) ? null : page;
+        try {
+            return change(key, where, change);
+        } finally {
+            madeFrom = null;
+        }
+    }
+
     /** Puts a whole record as one undo step, for pages that work on the record itself. */
     public void put(PartKey key, Part part) {
         closeStep(key);
@@ -289,26 +309,46 @@ public final class JobDocument {
         }
     }
 
-    /** Takes the last step of a part back; the place it changed, or empty when there is nothing to take back. */
+    /**
+     * Takes the last step of a part back, or one that was made later from its page in another part.
+     *
+     * @return the place it changed, or empty when there is nothing to take back
+     */
     public Optional<String> undo(PartKey key) {
-        Optional<String> where = Optional.ofNullable(parts.get(key)).flatMap(DraftHistory::undo);
-        where.ifPresent(w -> draftChanged(key));
-        return where;
+        return stepped(last(key, DraftHistory::undoable), h -> h.undo(++steps));
     }
 
     /** Does the last step taken back again. */
     public Optional<String> redo(PartKey key) {
-        Optional<String> where = Optional.ofNullable(parts.get(key)).flatMap(DraftHistory::redo);
-        where.ifPresent(w -> draftChanged(key));
+        return stepped(last(key, DraftHistory::redoable), h -> h.redo(++steps));
+    }
+
+    private Optional<String> stepped(Optional<PartKey> key, Function<DraftHistory, Optional<String>> step) {
+        Optional<String> where = key.flatMap(k -> step.apply(parts.get(k)));
+        where.ifPresent(w -> draftChanged(key.get()));
         return where;
     }
 
+    /** The part with the newest step among that of a page and those changed from it. */
+    private Optional<PartKey> last(PartKey page, ToLongBiFunction<DraftHistory, PartKey> order) {
+        PartKey newest = null;
+        long most = DraftHistory.NONE;
+        for (Map.Entry<PartKey, DraftHistory> e : parts.entrySet()) {
+            long number = order.applyAsLong(e.getValue(), e.getKey().equals(page) ? null : page);
+            if (number > most) {
+                most = number;
+                newest = e.getKey();
+            }
+        }
+        return Optional.ofNullable(newest);
+    }
+
     public boolean canUndo(PartKey key) {
-        return parts.containsKey(key) && parts.get(key).canUndo();
+        return last(key, DraftHistory::undoable).isPresent();
     }
 
     public boolean canRedo(PartKey key) {
-        return parts.containsKey(key) && parts.get(key).canRedo();
+        return last(key, DraftHistory::redoable).isPresent();
     }
 
     /** Whether a part holds anything the store does not. */
@@ -399,7 +439,7 @@ public final class JobDocument {
         together.ifPresent(d -> {
             parts.put(key, new DraftHistory(theirs));
             revisions.put(key, theirRevision);
-            history(key).put(d, theirs instanceof WindingData ? "/counts" : "");
+            history(key).put(d, theirs instanceof WindingData ? "/counts" : "", null, ++steps);
             draftChanged(key);
             closeStep(key);
         });
@@ -514,7 +554,7 @@ public final class JobDocument {
     }
 
     private void putDraft(PartKey key, Draft next, String where) {
-        if (history(key).put(next, where)) {
+        if (history(key).put(next, where, madeFrom, ++steps)) {
             draftChanged(key);
         }
     }

@@ -64,6 +64,33 @@ class JobDocumentTest {
     }
 
     @Test
+    void whatAPageChangedInAnotherPartIsTakenBackThereInItsTurn() {
+        PartKey standing = PartKey.of(PartKind.STANDING);
+        document.set(PLATE, "/maker", TextNode.valueOf("B"));
+        document.change(standing, "/waiting", t -> {
+            t.put("schema", 1).putObject("waiting").put("reason", "typed on its own page");
+            return t;
+        });
+        document.changeFrom(PLATE, standing, "/closure", t -> {
+            t.putObject("closure").put("how", "COLLECTED");
+            return t;
+        });
+        document.set(PLATE, "/maker", TextNode.valueOf("C"));
+        assertEquals(Optional.of("/maker"), document.undo(PLATE));
+        assertEquals(Optional.of("/closure"), document.undo(PLATE), "the newest first");
+        assertFalse(document.value(standing, "/closure").isObject());
+        assertEquals(Optional.of("/maker"), document.undo(PLATE));
+        assertFalse(document.canUndo(PLATE), "what was typed on the other page stays");
+        assertTrue(document.canUndo(standing));
+        document.redo(PLATE);
+        assertEquals(Optional.of("/closure"), document.redo(PLATE));
+        assertEquals(Optional.of("/maker"), document.redo(PLATE));
+        assertEquals("C", plate().maker());
+        assertEquals("COLLECTED", document.value(standing, "/closure/how").asText());
+        assertEquals(Optional.of("/closure"), document.undo(standing), "its own page takes it back too");
+    }
+
+    @Test
     void typingAfterUndoForgetsWhatWasUndone() {
         document.set(PLATE, "/maker", TextNode.valueOf("B"));
         document.undo(PLATE);

@@ -2,8 +2,10 @@ package org.copperbook.jobs.check;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -44,8 +46,7 @@ public final class HandingBack {
         return items;
     }
 
-    /** Whether an item of the list stands for something that is to go back. */
-    public static boolean isSame(HandBack.Item a, HandBack.Item b) {
+    private static boolean isSame(HandBack.Item a, HandBack.Item b) {
         boolean machine = Boolean.TRUE.equals(a.machine());
         return machine == Boolean.TRUE.equals(b.machine()) && (machine || key(a).equals(key(b)));
     }
@@ -54,20 +55,44 @@ public final class HandingBack {
         return item.name() == null ? "" : item.name().strip().toLowerCase(Locale.ROOT);
     }
 
+    /**
+     * Which row stands for which item that is to go back: each row for one, so that of two things of one name both have to be there.
+     * Rows that go back are taken first.
+     *
+     * @return for each item of the list expected, the place of its row, or -1
+     */
+    public static int[] rowsOf(List<HandBack.Item> expected, List<HandBack.Item> rows) {
+        int[] places = new int[expected.size()];
+        Arrays.fill(places, -1);
+        boolean[] taken = new boolean[rows.size()];
+        for (boolean goes : new boolean[] {true, false}) {
+            for (int e = 0; e < places.length; e++) {
+                for (int r = 0; r < taken.length && places[e] < 0; r++) {
+                    if (!taken[r] && Boolean.TRUE.equals(rows.get(r).back()) == goes && isSame(rows.get(r), expected.get(e))) {
+                        places[e] = r;
+                        taken[r] = true;
+                    }
+                }
+            }
+        }
+        return places;
+    }
+
     /** Where what goes back is not what came, in words; empty when they agree. */
     public List<String> differences() {
         List<String> words = new ArrayList<>();
         List<HandBack.Item> expected = expected(job);
-        for (HandBack.Item e : expected) {
-            if (record.items().stream().noneMatch(i -> isSame(i, e) && Boolean.TRUE.equals(i.back()))) {
-                words.add(Phrases.say("handback.stays", e.name()));
+        List<HandBack.Item> going = new ArrayList<>(record.items().stream().filter(i -> Boolean.TRUE.equals(i.back())).toList());
+        int[] places = rowsOf(expected, going);
+        for (int e = 0; e < places.length; e++) {
+            if (places[e] < 0) {
+                words.add(Phrases.say("handback.stays", expected.get(e).name()));
+            } else {
+                going.set(places[e], null);
             }
         }
-        for (HandBack.Item i : record.items()) {
-            if (Boolean.TRUE.equals(i.back()) && expected.stream().noneMatch(e -> isSame(i, e))) {
-                words.add(Phrases.say("handback.not-received", i.name() == null ? "" : i.name()));
-            }
-        }
+        going.stream().filter(Objects::nonNull)
+                .forEach(i -> words.add(Phrases.say("handback.not-received", i.name() == null ? "" : i.name())));
         return words;
     }
 
@@ -94,6 +119,15 @@ public final class HandingBack {
 
     /** What has to be written down before the job may end so; empty when nothing is missing. */
     public Optional<String> refused(How how) {
+        return refused(how, null);
+    }
+
+    /**
+     * The same with a reason given on the way.
+     *
+     * @param reason why the job ends so, which also says why a machine goes back that was not released; may be null
+     */
+    public Optional<String> refused(How how, String reason) {
         if (!Set.of(How.COLLECTED, How.DECLINED, How.SCRAPPED).contains(how)) {
             return Optional.empty();
         }
@@ -102,7 +136,19 @@ public final class HandingBack {
         if (!out.isEmpty()) {
             return Optional.of(Phrases.say("handback.still-out", String.join("; ", out)));
         }
+        if (how == How.COLLECTED && !released() && !said(reason) && !said(record.unreleased())) {
+            return Optional.of(Phrases.say("handback.not-released", Stage.of(job).words()));
+        }
         return how == How.SCRAPPED ? withoutConsent() : unexplained();
+    }
+
+    /** Why a machine that was not released goes back as done, as far as anybody said; empty when it was released. */
+    public Optional<String> unreleased() {
+        return released() || !said(record.unreleased()) ? Optional.empty() : Optional.of(record.unreleased().strip());
+    }
+
+    private boolean released() {
+        return Stage.of(job).at() == Stage.At.RELEASED;
     }
 
     private Optional<String> withoutConsent() {

@@ -21,12 +21,13 @@ import org.copperbook.jobs.json.KeepUnknown;
  * @param handedOver day of handing back
  * @param takenBy    name of who took it; kept outside the chained text
  * @param language   language of the delivery note, BCP 47 tag; English when empty
+ * @param unreleased why the machine goes back although it was not released; null when it was, or when nobody has said
  * @param scrapping  consent to scrap the machine, or null
  * @param more       fields of newer versions
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record HandBack(int schema, List<OutsideWork> outside, List<Delivery> deliveries, List<Item> items,
-        String difference, LocalDate handedOver, String takenBy, String language, Scrapping scrapping,
+        String difference, LocalDate handedOver, String takenBy, String language, String unreleased, Scrapping scrapping,
         @KeepUnknown Map<String, JsonNode> more) implements Part {
 
     public static final int SCHEMA = 1;
@@ -36,6 +37,12 @@ public record HandBack(int schema, List<OutsideWork> outside, List<Delivery> del
         deliveries = deliveries == null ? List.of() : List.copyOf(deliveries);
         items = items == null ? List.of() : List.copyOf(items);
         more = more == null ? Map.of() : more;
+    }
+
+    /** A record in which nobody had to say why the machine goes back unreleased. */
+    public HandBack(int schema, List<OutsideWork> outside, List<Delivery> deliveries, List<Item> items, String difference,
+            LocalDate handedOver, String takenBy, String language, Scrapping scrapping, Map<String, JsonNode> more) {
+        this(schema, outside, deliveries, items, difference, handedOver, takenBy, language, null, scrapping, more);
     }
 
     /**

@@ -12,6 +12,7 @@ import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Standing.How;
 import org.copperbook.jobs.booking.Standing.WaitingFor;
 import org.copperbook.jobs.check.HandingBack;
+import org.copperbook.jobs.check.Stage;
 import org.copperbook.jobs.json.BadRecordException;
 import org.copperbook.jobs.json.PartJson;
 import org.junit.jupiter.api.Test;
@@ -25,6 +26,8 @@ class HandingBackTest {
     private static final String BOOKING = "{'schema':1,'machine':'pump set','parts':[{'name':'Fan','received':true},"
             + "{'name':'keys','received':false},{'name':'feet'}]}";
     private static final String ALL = "'items':[{'name':'pump set, cleaned','machine':true,'back':true},{'name':' fan','back':true}]";
+
+    private static final String SAID = ",'unreleased':'the owner takes it as it is'";
 
     private final PartJson json = new PartJson();
 
@@ -45,7 +48,7 @@ class HandingBackTest {
     @Test
     void nothingDiffersWhenAllIsTicked() throws BadRecordException {
         assertEquals(List.of(), of(ALL).differences());
-        assertEquals(Optional.empty(), of(ALL).refused(How.COLLECTED));
+        assertEquals(Optional.empty(), of(ALL + SAID).refused(How.COLLECTED));
         assertEquals(Optional.empty(), of(ALL).refused(How.DECLINED));
     }
 
@@ -59,9 +62,45 @@ class HandingBackTest {
     @Test
     void aDifferenceKeepsTheJobOpenUntilItIsExplained() throws BadRecordException {
         String one = "'items':[{'name':'pump set','machine':true,'back':true},{'name':'Fan','back':false}]";
-        assertTrue(of(one).refused(How.COLLECTED).orElseThrow().contains("Fan"));
+        assertTrue(of(one + SAID).refused(How.COLLECTED).orElseThrow().contains("Fan"));
         assertTrue(of(one + ",'difference':' '").refused(How.DECLINED).isPresent());
-        assertEquals(Optional.empty(), of(one + ",'difference':'replaced by a new one'").refused(How.COLLECTED));
+        assertEquals(Optional.empty(), of(one + SAID + ",'difference':'replaced by a new one'").refused(How.COLLECTED));
+    }
+
+    @Test
+    void aMachineThatWasNotReleasedIsNotHandedBackAsDoneUnlessSomebodySaysWhy() throws BadRecordException {
+        assertTrue(of(ALL).refused(How.COLLECTED).orElseThrow().contains("not released"));
+        assertTrue(of(ALL + ",'unreleased':' '").refused(How.COLLECTED).isPresent());
+        assertEquals(Optional.empty(), of(ALL + SAID).refused(How.COLLECTED));
+        assertEquals(Optional.of("the owner takes it as it is"), of(ALL + SAID).unreleased());
+        assertEquals(Optional.empty(), of(ALL).refused(How.COLLECTED, "taken back for spares"));
+        assertTrue(of(ALL).refused(How.COLLECTED, " ").isPresent());
+        assertEquals(Optional.empty(), of(ALL).refused(How.DECLINED), "unrepaired needs no release");
+    }
+
+    @Test
+    void aReleasedMachineGoesBackWithoutMoreWords() throws BadRecordException {
+        PartKey booking = PartKey.of(PartKind.BOOKING);
+        PartKey signs = PartKey.of(PartKind.SIGN_OFFS);
+        Job job = new Job("id", "2026-0001", Map.of(booking, json.read(booking, "{\"schema\":1,\"machine\":\"pump set\"}"),
+                KEY, json.read(KEY, ("{'schema':1,'items':[{'machine':true,'back':true}]}").replace('\'', '"')),
+                signs, json.read(signs, ("{'schema':1,'signatures':[{'point':'RELEASE','by':'p05','role':'QUALITY_CHECKER',"
+                        + "'at':'2026-05-04T09:00:00Z'}]}").replace('\'', '"'))));
+        assertEquals(Stage.At.RELEASED, Stage.of(job).at(), "as the register says it");
+        assertEquals(Optional.empty(), new HandingBack(job).refused(How.COLLECTED));
+    }
+
+    @Test
+    void ofTwoPartsOfOneNameBothHaveToGoBack() throws BadRecordException {
+        PartKey booking = PartKey.of(PartKind.BOOKING);
+        String two = "{'schema':1,'machine':'pump set','parts':[{'name':'key','received':true},{'name':'Key','received':true}]}";
+        String machine = "{'schema':1,'items':[{'machine':true,'back':true},{'name':'key','back':true}%s]}";
+        for (String[] more : new String[][] {{"", "1"}, {",{'name':'key','back':false}", "1"}, {",{'name':'key','back':true}", "0"},
+                {",{'name':'key','back':true},{'name':'key','back':true}", "1"}}) {
+            Job job = new Job("id", "2026-0001", Map.of(booking, json.read(booking, two.replace('\'', '"')),
+                    KEY, json.read(KEY, machine.formatted(more[0]).replace('\'', '"'))));
+            assertEquals(Integer.parseInt(more[1]), new HandingBack(job).differences().size(), more[0]);
+        }
     }
 
     @Test

@@ -1,6 +1,8 @@
 package org.copperbook.office.handback;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.copperbook.desk.Desk;
@@ -50,20 +52,15 @@ final class DifferencesArea {
         List<HandBack.Item> expected = HandingBack.expected(site.document().job());
         Optional<String> refused = site.document().change(site.key(), "/items", tree -> {
             ArrayNode items = tree.withArray("items");
-            for (HandBack.Item e : expected) {
-                boolean there = false;
-                for (var row : items) {
-                    HandBack.Item item = new HandBack.Item(row.path("name").asText(""), row.path("machine").asBoolean(),
-                            null, null, null);
-                    if (HandingBack.isSame(item, e)) {
-                        there = true;
-                        if (!row.hasNonNull("back")) {
-                            ((com.fasterxml.jackson.databind.node.ObjectNode) row).put("back", true);
-                        }
-                    }
-                }
-                if (!there) {
-                    items.add(Expected.row(site.json(), e).put("back", true));
+            List<HandBack.Item> rows = new ArrayList<>();
+            items.forEach(row -> rows.add(new HandBack.Item(row.path("name").asText(""), row.path("machine").asBoolean(),
+                    row.path("back").asBoolean(), null, null)));
+            int[] places = HandingBack.rowsOf(expected, rows);
+            for (int e = 0; e < places.length; e++) {
+                if (places[e] < 0) {
+                    items.add(Expected.row(site.json(), expected.get(e)).put("back", true));
+                } else if (!items.get(places[e]).hasNonNull("back")) {
+                    ((ObjectNode) items.get(places[e])).put("back", true);
                 }
             }
             return tree;

@@ -25,6 +25,9 @@ import org.eclipse.swt.widgets.Label;
 /** Ends the job from the page where it is handed back: collected, handed back unrepaired, or scrapped. */
 final class EndingArea {
 
+    /** Where it is kept how the job ended, in the part that says where it stands. */
+    static final String CLOSURE = "/closure";
+
     private static final PartKey STANDING = PartKey.of(PartKind.STANDING);
     private static final How[] WAYS = {How.COLLECTED, How.DECLINED, How.SCRAPPED};
 
@@ -32,6 +35,7 @@ final class EndingArea {
     private final Words words;
     private final Map<How, Button> buttons = new EnumMap<>(How.class);
     private final Label said;
+    private boolean saidEnded;
 
     EndingArea(Composite area, PageSite site, Words words) {
         this.site = site;
@@ -54,7 +58,22 @@ final class EndingArea {
         Optional<Standing.Closure> closure = closure();
         boolean open = closure.isEmpty() && site.blocked().isEmpty();
         buttons.values().forEach(b -> b.setEnabled(open));
-        closure.filter(c -> c.how() != null).ifPresent(c -> say(words.text("ending.ended", words.of(c.how()))));
+        Optional<Standing.Closure> ended = closure.filter(c -> c.how() != null);
+        if (ended.isPresent()) {
+            say(ended(ended.get().how(), ended.get().reason()));
+        } else if (saidEnded) {
+            say("");
+        }
+        saidEnded = ended.isPresent();
+    }
+
+    private String ended(How how, String reason) {
+        return words.text(reason == null || reason.isBlank() ? "ending.ended" : "ending.endedBecause", words.of(how), reason);
+    }
+
+    /** Puts the cursor on the way that stands first, if one can still be chosen. */
+    boolean focus() {
+        return buttons.get(WAYS[0]).setFocus();
     }
 
     private Optional<Standing.Closure> closure() {
@@ -62,22 +81,24 @@ final class EndingArea {
     }
 
     private void end(How how) {
-        Optional<String> refused = new HandingBack(site.document().job()).refused(how);
+        HandingBack back = new HandingBack(site.document().job());
+        Optional<String> refused = back.refused(how);
         if (refused.isPresent()) {
             say(refused.get());
             return;
         }
-        ObjectNode closure = site.json().mapper().createObjectNode().put("how", how.name())
-                .put("at", Instant.now().truncatedTo(ChronoUnit.SECONDS).toString());
+        ObjectNode closure = site.json().mapper().createObjectNode().put("how", how.name());
+        Optional<String> because = how == How.COLLECTED ? back.unreleased() : Optional.empty();
+        because.ifPresent(r -> closure.put("reason", words.text("ending.unreleased", r)));
+        closure.put("at", Instant.now().truncatedTo(ChronoUnit.SECONDS).toString());
         site.who().ifPresent(w -> closure.put("by", w));
-        Optional<String> problem = site.document().change(STANDING, "/closure", tree -> {
+        site.document().changeFrom(site.key(), STANDING, CLOSURE, tree -> {
             if (!tree.has("schema")) {
                 tree.put("schema", Standing.SCHEMA);
             }
             tree.set("closure", closure);
             return tree;
-        });
-        say(problem.orElseGet(() -> words.text("ending.ended", words.of(how))));
+        }).ifPresent(this::say);
         show();
     }
 

@@ -22,6 +22,7 @@ public final class HandBackPage extends PartPage {
     private ReceivingArea receiving;
     private DifferencesArea differences;
     private EndingArea ending;
+    private SetAsideArea aside;
 
     @Override
     protected Words words() {
@@ -61,6 +62,7 @@ public final class HandBackPage extends PartPage {
         differences = new DifferencesArea(here.area(), site(), words());
         here.section("handback.over")
                 .longText("/difference", "handback.difference")
+                .longText("/unreleased", "handback.unreleased")
                 .date("/handedOver", "handback.handedOver")
                 .text("/takenBy", "handback.takenBy")
                 .proposals("/language", "handback.language", ShippedLanguages::names);
@@ -69,6 +71,7 @@ public final class HandBackPage extends PartPage {
                 .text("/scrapping/how", "scrapping.how")
                 .date("/scrapping/at", "scrapping.at")
                 .text("/scrapping/copper", "scrapping.copper");
+        aside = new SetAsideArea(here.area("handback.aside"), site(), words());
         ending = new EndingArea(here.area("handback.ending"), site(), words());
     }
 
@@ -99,7 +102,14 @@ public final class HandBackPage extends PartPage {
             receiving.show();
             differences.show();
             ending.show();
+            aside.show();
         }
+    }
+
+    /** How the job ended is changed from here in another part. */
+    @Override
+    public boolean reveal(String pointer) {
+        return pointer.equals(EndingArea.CLOSURE) ? ending.focus() : super.reveal(pointer);
     }
 
     @Override

@@ -87,16 +87,60 @@ class HandingBackTest {
         desktop.press("items.all");
         assertTrue(said("items.differences").contains("fan"), said("items.differences"));
         desktop.press("ending.COLLECTED");
+        assertTrue(said("ending.said").contains("not released"), said("ending.said"));
+        desktop.type("/unreleased", "the owner fits it as it is");
+        desktop.press("ending.COLLECTED");
         assertTrue(said("ending.said").contains("fan"), said("ending.said"));
         desktop.type("/takenBy", "K. Ames");
         desktop.type("/difference", "the fan was worn out and replaced");
         desktop.press("ending.COLLECTED");
         Job kept = saved();
         assertEquals(How.COLLECTED, kept.standing().orElseThrow().closure().how());
+        assertEquals("Not released: the owner fits it as it is", kept.standing().orElseThrow().closure().reason());
+        assertTrue(said("ending.said").contains("the owner fits it as it is"), said("ending.said"));
         HandBack back = kept.part(PartKind.HAND_BACK, HandBack.class).orElseThrow();
         assertEquals("K. Ames", back.takenBy());
         assertEquals(true, back.items().get(0).back());
         assertEquals(false, back.items().get(1).back());
+    }
+
+    @Test
+    void undoOnThePageTakesTheEndingBackAndNothingElse() throws Exception {
+        PartKey standing = PartKey.of(PartKind.STANDING);
+        desktop.type("/difference", "left with the owner");
+        desktop.press("ending.DECLINED");
+        assertTrue(said("ending.said").contains("has ended"), said("ending.said"));
+        desktop.command("org.eclipse.ui.edit.undo");
+        desktop.settle(editor);
+        assertTrue(editor.document().part(standing, Standing.class).map(Standing::closure).isEmpty(), "it is open again");
+        assertEquals("", said("ending.said"));
+        assertEquals("left with the owner", desktop.text("/difference"));
+        desktop.command("org.eclipse.ui.edit.redo");
+        desktop.settle(editor);
+        assertTrue(said("ending.said").contains("has ended"), said("ending.said"));
+        show(standing);
+        editor.document().undo(standing);
+        show(PAGE);
+        assertEquals("", said("ending.said"), "taken back on the other page");
+    }
+
+    @Test
+    void whatIsSetAsideForAJobIsNamedWhereItEndsAndGivenFree() {
+        String code = "W-1.180-G2";
+        var stock = desktop.session().store().stock();
+        BigDecimal before = ((StockItem) stock.item(code).orElseThrow().part()).reservedInAll();
+        desktop.until("nothing is set aside", () -> said("aside.said").startsWith("Nothing"));
+        stock.move(List.of(new StockMove(code, StockMovement.of(StockMovement.Kind.RESERVE, new BigDecimal("2.5"), job.id(),
+                Instant.now()))), desktop.session().who().orElseThrow());
+        desktop.until("it is named", () -> said("aside.said").contains("2.5") && said("aside.said").contains(code));
+        desktop.type("/difference", "never unpacked");
+        desktop.press("ending.DECLINED");
+        desktop.until("it is said that the job has ended", () -> said("aside.said").startsWith("The job has ended"));
+        desktop.press("aside.release");
+        desktop.until("it is free", () -> said("aside.said").startsWith("Given free"));
+        StockItem now = (StockItem) stock.item(code).orElseThrow().part();
+        assertEquals(0, BigDecimal.ZERO.compareTo(now.reservedFor(job.id())));
+        assertEquals(0, before.compareTo(now.reservedInAll()));
     }
 
     @Test
