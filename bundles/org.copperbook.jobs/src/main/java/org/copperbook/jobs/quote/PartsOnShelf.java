@@ -1,6 +1,7 @@
 package org.copperbook.jobs.quote;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
@@ -23,7 +24,7 @@ public final class PartsOnShelf {
 
     private static final Pattern SEPARATORS = Pattern.compile("[\\s/,;()-]+");
     private static final Pattern DESIGNATION = Pattern.compile("[A-Z]{0,4}\\d{3,}[A-Z0-9.]*");
-    /** Clearance (ISO 5753-1), seals, shields, cages and snap rings as makers write them: common practice, no source. */
+    /** Clearance (ISO 5753-1, from memory), seals, shields, cages and snap rings as makers write them: common practice, no source. */
     private static final Pattern SUFFIX = Pattern.compile("C[2-5]|\\d?(?:RS|RZ|LS)[A-Z0-9]?|\\d?Z|ZZ|DDU|LLU|M|J|NR?|TN9?|P[56]");
     private static final Pattern AMPERES = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*A\\b");
     private static final Pattern VOLTS = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*V\\b");
@@ -38,6 +39,16 @@ public final class PartsOnShelf {
      * @param others what fits as well, the likeliest first
      */
     public record Fit(StockItem taken, int pieces, List<StockItem> others) {
+
+        /** The same with another of the fitting items taken. */
+        public Fit with(StockItem chosen) {
+            List<StockItem> left = new ArrayList<>(others);
+            if (!chosen.equals(taken)) {
+                left.remove(chosen);
+                left.add(0, taken);
+            }
+            return new Fit(chosen, pieces, List.copyOf(left));
+        }
 
         /** Price of one unit of the line. */
         public BigDecimal price() {

@@ -22,15 +22,16 @@ public record QuoteFigures(QuoteTotals totals, BigDecimal cost, BigDecimal hours
     /**
      * Adds an alternative up.
      *
+     * @param wire knows the winding wire of the job
      * @throws UnpriceableQuoteException as {@link QuotePrices#totals}
      */
-    public static QuoteFigures of(QuotePrices prices, Quote.Alternative alternative) {
+    public static QuoteFigures of(QuotePrices prices, Quote.Alternative alternative, WireNamed wire) {
         QuoteTotals totals = prices.totals(alternative);
         BigDecimal cost = BigDecimal.ZERO;
         for (QuoteLine line : alternative.lines()) {
             cost = cost.add(QuotePrices.quantity(line).multiply(line.unitPrice()));
         }
-        return new QuoteFigures(totals, prices.currency().round(cost), hours(alternative), copperKg(alternative));
+        return new QuoteFigures(totals, prices.currency().round(cost), hours(alternative), copperKg(alternative, wire));
     }
 
     /** Whether a line is labour by the hour: its unit is "h", or it names none, for the hour is the usual measure of labour. */
@@ -46,9 +47,8 @@ public record QuoteFigures(QuoteTotals totals, BigDecimal cost, BigDecimal hours
     }
 
     /** Kilograms of winding wire of an alternative. */
-    public static BigDecimal copperKg(Quote.Alternative alternative) {
-        return alternative.lines().stream()
-                .filter(l -> l.wire() != null && !l.wire().isBlank() && l.unit() != null && l.unit().strip().equalsIgnoreCase("kg"))
+    public static BigDecimal copperKg(Quote.Alternative alternative, WireNamed wire) {
+        return alternative.lines().stream().filter(wire::isKilograms)
                 .map(QuotePrices::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.quote.QuoteLine;
+import org.copperbook.jobs.quote.WireNamed;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockMovement;
 import org.copperbook.jobs.work.Hours;

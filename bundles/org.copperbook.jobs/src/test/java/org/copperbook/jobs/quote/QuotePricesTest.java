@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.copperbook.calc.money.QuoteTotals;
 import org.copperbook.calc.money.RoundingRule;
+import org.copperbook.jobs.Job;
 import org.junit.jupiter.api.Test;
 
 /** Expected amounts are decimal arithmetic by hand, written out beside each. */
@@ -66,7 +67,8 @@ class QuotePricesTest {
                 null, null, "1.25 mm", Map.of());
         Quote.Alternative a = new Quote.Alternative("rewind", List.of(labour, wire, line("2", "5", null, null)),
                 new BigDecimal("25"), BigDecimal.TEN, null, Map.of());
-        QuoteFigures figures = QuoteFigures.of(new QuotePrices(quote("EUR", null, null)), a);
+        QuoteFigures figures = QuoteFigures.of(new QuotePrices(quote("EUR", null, null)), a,
+                new WireNamed(new Job("1", "2026-0001", Map.of())));
         assertEquals(new BigDecimal("4"), figures.hours());
         assertEquals(BigDecimal.TEN, figures.copperKg(), "varnish in kilograms is no copper");
         assertEquals(new BigDecimal("330.00"), figures.cost());

@@ -14,6 +14,7 @@ import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.quote.QuoteFigures;
 import org.copperbook.jobs.quote.QuotePrices;
 import org.copperbook.jobs.quote.UnpriceableQuoteException;
+import org.copperbook.jobs.quote.WireNamed;
 import org.copperbook.jobs.report.AgreedQuote;
 
 /** What the alternatives of the quote on the page come to, added up once for every state of the draft. */
@@ -194,14 +195,20 @@ final class QuoteSums {
             quote.alternatives().forEach(a -> all.add(new Sum(null, open.getMessage())));
             return all;
         }
+        WireNamed wire = wire();
         for (Quote.Alternative a : quote.alternatives()) {
             try {
-                all.add(new Sum(QuoteFigures.of(prices, a), null));
+                all.add(new Sum(QuoteFigures.of(prices, a, wire), null));
             } catch (UnpriceableQuoteException open) {
                 all.add(new Sum(null, open.getMessage()));
             }
         }
         return all;
+    }
+
+    /** Knows the winding wire among the lines by the windings of the job as they stand. */
+    WireNamed wire() {
+        return new WireNamed(site.document().job());
     }
 
     private String money(BigDecimal amount) {

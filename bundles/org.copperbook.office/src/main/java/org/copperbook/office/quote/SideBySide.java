@@ -58,7 +58,7 @@ final class SideBySide {
         here.grid("quote.inside", LIST, columns -> columns
                 .computedText("named", "alternative.name", row -> row.path("name").asText())
                 .computedMark("hours", "alternative.hours", of(i -> sums.number(i, QuoteFigures::hours)))
-                .computed("copper", "alternative.copper", of(i -> sums.number(i, QuoteFigures::copperKg)))
+                .computed("copper", "alternative.copper", of(i -> sums.number(i, a -> QuoteFigures.copperKg(a, sums.wire()))))
                 .computed("cost", "alternative.cost", of(i -> sums.amount(i, QuoteFigures::cost)))
                 .computed("earned", "alternative.earned", of(i -> sums.amount(i, QuoteFigures::earned)))
                 .computed("markUpReached", "alternative.markUpReached", of(i -> sums.percent(i, QuoteFigures::markUpReached)))

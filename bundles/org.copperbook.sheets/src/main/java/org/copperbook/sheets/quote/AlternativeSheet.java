@@ -11,6 +11,7 @@ import org.copperbook.calc.money.QuoteTotals;
 import org.copperbook.calc.money.RoundingRule;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.quote.QuoteLine;
+import org.copperbook.jobs.quote.WireNamed;
 import org.copperbook.jobs.quote.QuotePrices;
 import org.copperbook.sheets.page.Book;
 import org.copperbook.sheets.page.Entry;
@@ -38,7 +39,7 @@ public final class AlternativeSheet {
     private final Words words;
     private final Map<String, String> taxWords;
     private final Map<QuoteLine.Kind, Integer> subtotals = new EnumMap<>(QuoteLine.Kind.class);
-    private final EffortRows effort = new EffortRows();
+    private final EffortRows effort;
     private AlternativeTotals totals;
     private int markUpRow;
 
@@ -49,6 +50,7 @@ public final class AlternativeSheet {
         this.number = number;
         this.alternative = alternative;
         this.words = context.words();
+        this.effort = new EffortRows(new WireNamed(context.job()));
         this.taxWords = context.taxWords();
         int taxWide = Math.max(6, taxWords.values().stream().mapToInt(String::length).max().orElse(0) + 2);
         int money = moneyWide();

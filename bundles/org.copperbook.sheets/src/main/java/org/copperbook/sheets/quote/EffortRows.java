@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.copperbook.jobs.quote.QuoteFigures;
 import org.copperbook.jobs.quote.QuoteLine;
+import org.copperbook.jobs.quote.WireNamed;
 import org.copperbook.sheets.page.Book;
 import org.copperbook.sheets.page.Entry;
 import org.copperbook.sheets.page.Look;
@@ -17,15 +19,20 @@ final class EffortRows {
     private static final int MOST_ARGUMENTS = 250;
     private static final int LABEL = AlternativeSheet.QUANTITY;
 
+    private final WireNamed named;
     private final Map<String, List<Integer>> hours = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
     private final List<Integer> wire = new ArrayList<>();
 
+    /** @param named knows the winding wire of the job */
+    EffortRows(WireNamed named) {
+        this.named = named;
+    }
+
     /** Notes where a line stands. */
     void at(int row, QuoteLine line) {
-        String unit = line.unit() == null ? "" : line.unit().strip();
-        if (line.kind() == QuoteLine.Kind.LABOUR && unit.equalsIgnoreCase("h")) {
+        if (QuoteFigures.isHours(line)) {
             hours.computeIfAbsent(line.trade() == null ? "" : line.trade().strip(), t -> new ArrayList<>()).add(row);
-        } else if (line.wire() != null && !line.wire().isBlank() && unit.equalsIgnoreCase("kg")) {
+        } else if (named.isKilograms(line)) {
             wire.add(row);
         }
     }
