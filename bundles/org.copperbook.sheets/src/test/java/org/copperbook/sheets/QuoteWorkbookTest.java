@@ -16,12 +16,21 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.usermodel.ReadingOrder;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.copperbook.calc.money.RoundingRule;
+import org.copperbook.jobs.Job;
+import org.copperbook.jobs.Part;
+import org.copperbook.jobs.PartKey;
+import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.quote.QuoteLine;
 import org.copperbook.jobs.quote.QuoteLine.Kind;
@@ -92,6 +101,50 @@ class QuoteWorkbookTest {
         try (ReadBack book = written(quote("EUR", RoundingRule.LINES, "en", alternative("One", null, null, null, many)))) {
             assertEquals(money("250.00"), book.money("hours_1", 2));
         }
+    }
+
+    @Test
+    void wireThatALineOnlyNamesInWordsCountsAsItDoesInThePlanAndLabourWithoutAUnitIsHours() throws Exception {
+        // 12 x 1.18 mm of the winding: 2 kg; 11.18 mm is none of its sizes, lead goes by the metre, varnish names no size
+        Quote q = quote("EUR", RoundingRule.LINES, "en", alternative("One", null, null, null, List.of(
+                line(Kind.MATERIAL, "Winding wire, 12 x 1,18 mm in hand", null, "2", "kg", "16", null, null),
+                line(Kind.MATERIAL, "wire 11.18 mm", null, "1", "kg", "7", null, null),
+                line(Kind.MATERIAL, "lead 1.18 mm", null, "4", "m", "7", null, null),
+                line(Kind.MATERIAL, "varnish", null, "7", "kg", "9", null, null),
+                line(Kind.LABOUR, "wind", "winder", "3", "", "50", null, null))));
+        PartKey key = PartKey.parse("winding/main-stator");
+        Part winding = new PartJson().read(key, "{\"schema\":1,\"role\":\"main-stator\",\"asWound\":false,"
+                + "\"wire\":[{\"size\":\"1.180 mm\",\"strands\":12}]}");
+        Map<PartKey, Part> parts = new TreeMap<>(SampleQuote.job(q).parts());
+        parts.put(key, winding);
+        Path file = folder.resolve("named.xlsx");
+        new QuoteWorkbook().write(new Job("5f0c", "2026-0042", parts), q, SampleShop.shop(), file);
+        try (ReadBack book = new ReadBack(file)) {
+            assertEquals(money("2.000"), book.money("copper_1", 3));
+            assertEquals(money("3.00"), book.money("hours_1", 2));
+        }
+    }
+
+    @Test
+    void arabicAndHebrewAreMarkedAsReadFromTheRightAndNothingElseIs() throws Exception {
+        String arabic = "\u0645\u062d\u0645\u0644 6312 C3.";
+        Quote q = quote("KWD", RoundingRule.LINES, "en", alternative("One", null, null, null, List.of(
+                line(Kind.BEARING, arabic, null, "1", "pc", "15", null, null),
+                line(Kind.BEARING, "bearing 6312 C3.", null, "1", "pc", "15", null, null))));
+        Path file = folder.resolve("right.xlsx");
+        new QuoteWorkbook().write(SampleQuote.job(q), q, SampleShop.shop(), file);
+        int marked = 0;
+        try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(file))) {
+            for (Row row : book.getSheetAt(1)) {
+                for (Cell cell : row) {
+                    boolean right = ((XSSFCellStyle) cell.getCellStyle()).getReadingOrder() == ReadingOrder.RIGHT_TO_LEFT;
+                    assertEquals(cell.getCellType() == CellType.STRING && cell.getStringCellValue().equals(arabic), right,
+                            cell.getAddress().toString());
+                    marked += right ? 1 : 0;
+                }
+            }
+        }
+        assertEquals(1, marked);
     }
 
     @Test

@@ -23,6 +23,14 @@ public final class CellText {
         return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0;
     }
 
+    /** Whether a text is read from right to left: its first letter with a direction, as Arabic or Hebrew, says so. */
+    static boolean isFromTheRight(String text) {
+        return text.codePoints().mapToObj(Character::getDirectionality)
+                .filter(d -> d == Character.DIRECTIONALITY_LEFT_TO_RIGHT || d == Character.DIRECTIONALITY_RIGHT_TO_LEFT
+                        || d == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC)
+                .findFirst().filter(d -> d != Character.DIRECTIONALITY_LEFT_TO_RIGHT).isPresent();
+    }
+
     /**
      * The text for a file or a clipboard without cell types (CSV, tabs): where a spreadsheet would take it for a formula an
      * apostrophe stands before it. Signed numbers, with or without a unit, stay as they are.

@@ -238,7 +238,8 @@ public final class SheetPage {
                 : content instanceof Entry.Formula f ? f.format()
                 : content instanceof Entry.Day ? "yyyy\\-mm\\-dd" : "";
         boolean quoted = content instanceof Entry.Text t && CellText.looksLikeFormula(t.text());
-        XSSFCellStyle style = styles.of(look, format, e.align(), quoted);
+        boolean fromTheRight = content instanceof Entry.Text t && CellText.isFromTheRight(t.text());
+        XSSFCellStyle style = styles.of(look, format, e.align(), quoted, fromTheRight);
         XSSFCell cell = row.createCell(column);
         cell.setCellStyle(style);
         for (int c = column + 1; c < column + e.span(); c++) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.ReadingOrder;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFFont;
@@ -23,7 +24,7 @@ final class Styles {
             Look.TABLE_STRONG, Look.TOTAL, Look.WARNING);
     private static final Set<Look> RULED = EnumSet.of(Look.TABLE_HEAD, Look.TABLE_CELL, Look.TABLE_STRONG);
 
-    private record Key(Look look, String format, HorizontalAlignment align, boolean quoted) {
+    private record Key(Look look, String format, HorizontalAlignment align, boolean quoted, boolean fromTheRight) {
     }
 
     private final XSSFWorkbook workbook;
@@ -50,11 +51,13 @@ final class Styles {
     }
 
     /**
-     * @param format number format, or "" for text
-     * @param quoted true to keep a text that begins like a formula text for good
+     * @param format       number format, or "" for text
+     * @param quoted       true to keep a text that begins like a formula text for good
+     * @param fromTheRight true for a text that is read from right to left; programs that do not look at the text itself put
+     *                     its full stop at the wrong end otherwise
      */
-    XSSFCellStyle of(Look look, String format, HorizontalAlignment align, boolean quoted) {
-        return made.computeIfAbsent(new Key(look, format, align, quoted), this::make);
+    XSSFCellStyle of(Look look, String format, HorizontalAlignment align, boolean quoted, boolean fromTheRight) {
+        return made.computeIfAbsent(new Key(look, format, align, quoted, fromTheRight), this::make);
     }
 
     private XSSFCellStyle make(Key key) {
@@ -65,6 +68,9 @@ final class Styles {
                 ? VerticalAlignment.BOTTOM : VerticalAlignment.CENTER);
         style.setWrapText(key.format().isEmpty());
         style.setQuotePrefixed(key.quoted());
+        if (key.fromTheRight()) {
+            style.setReadingOrder(ReadingOrder.RIGHT_TO_LEFT);
+        }
         if (!key.format().isEmpty()) {
             style.setDataFormat(workbook.createDataFormat().getFormat(key.format()));
         }

@@ -1,6 +1,8 @@
 package org.copperbook.sheets.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,5 +28,14 @@ class CellTextTest {
     @Test
     void whatASpreadsheetItselfMarkedLosesItsMark() {
         assertEquals("=1", CellText.plain("'=1"));
+    }
+
+    @Test
+    void theFirstLetterWithADirectionSaysFromWhereATextIsRead() {
+        assertTrue(CellText.isFromTheRight("12 \u05de\u05e4\u05e2\u05dc, 400 V"));
+        assertTrue(CellText.isFromTheRight("\u0634\u0631\u0643\u0629 (works)."));
+        assertFalse(CellText.isFromTheRight("works \u0634\u0631\u0643\u0629"));
+        assertFalse(CellText.isFromTheRight("400"));
+        assertFalse(CellText.isFromTheRight(""));
     }
 }
