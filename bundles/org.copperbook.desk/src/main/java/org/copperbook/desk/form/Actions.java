@@ -53,10 +53,7 @@ public final class Actions {
         Button button = Look.of(buttons).as(Look.Role.TEXT, new Button(buttons, SWT.PUSH));
         button.setText(text);
         button.setData(Desk.ID, id);
-        button.addListener(SWT.Selection, e -> {
-            Optional<String> blocked = site.blocked().or(unless);
-            say(blocked.isPresent() ? blocked.get() : does.get());
-        });
+        button.addListener(SWT.Selection, e -> again(does));
         return this;
     }
 
@@ -64,6 +61,11 @@ public final class Actions {
     public Actions unless(Supplier<Optional<String>> reason) {
         unless = reason;
         return this;
+    }
+
+    /** Does something that was asked for with one of the buttons and has waited since, unless the part may not be edited now. */
+    public void again(Supplier<String> does) {
+        say(site.blocked().or(unless).orElseGet(does));
     }
 
     private void say(String text) {

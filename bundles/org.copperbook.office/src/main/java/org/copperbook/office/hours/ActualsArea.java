@@ -16,6 +16,7 @@ import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Grown;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Rows;
+import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.report.Actuals;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.store.JobStore;
@@ -77,7 +78,7 @@ final class ActualsArea {
         reserved.setData(Desk.ID, "hours.saidWire");
         GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(reserved);
         JobStore.Listening listening = site.store().onChange(change -> {
-            if (JobStore.SHOP.equals(change.jobId()) && change.part().startsWith("stock-item/")) {
+            if (JobStore.SHOP.equals(change.jobId()) && change.part().startsWith(PartKind.STOCK_ITEM.word() + "/")) {
                 read();
             }
         });

@@ -7,17 +7,22 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntSupplier;
-import java.util.stream.Collectors;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.quote.PartsOnShelf;
+import org.copperbook.jobs.quote.PartsOnShelf.Fit;
 import org.copperbook.jobs.quote.ProposedLine;
 import org.copperbook.jobs.quote.ProposedLines;
 import org.copperbook.jobs.quote.Quote;
@@ -35,6 +40,8 @@ final class Proposals {
     private final Words words;
     private final IntSupplier marked;
     private final Shelf shelf;
+    private PartChoices choices;
+    private Consumer<Supplier<String>> later;
 
     /** @param marked the alternative that the cursor is on, or -1 */
     Proposals(PageSite site, Words words, IntSupplier marked, Shelf shelf) {
@@ -44,8 +51,71 @@ final class Proposals {
         this.marked = marked;
     }
 
-    /** Adds the lines that are not there yet and says how many, and what is missing. */
+    /**
+     * Where to ask which of several fitting items is to be taken.
+     *
+     * @param whenChosen does what was asked for once it is chosen, and says what came of it
+     */
+    void ask(PartChoices where, Consumer<Supplier<String>> whenChosen) {
+        choices = where;
+        later = whenChosen;
+    }
+
+    /** Adds the lines that are not there yet and says how many, and what is missing; asks first where several items fit. */
     String lines() {
+        Set<String> known = known();
+        Map<String, Fit> open = new LinkedHashMap<>();
+        if (isShopsCurrency()) {
+            lines(job()).stream().filter(p -> p.price() == null && !isThere(p, known)).forEach(p -> offer(open, text(p), fit(p)));
+        }
+        return asked(open, this::put);
+    }
+
+    /** Puts rates and prices of the shelf into lines without a price, and says how many are still without; asks as above. */
+    String prices() {
+        if (!isShopsCurrency()) {
+            return words.text("proposal.otherCurrency", site.shop().workshop().currency());
+        }
+        Map<String, Fit> open = new LinkedHashMap<>();
+        into().path("lines").forEach(line -> {
+            if (!line.hasNonNull("unitPrice") && !line.hasNonNull("wire")) {
+                offer(open, line.path("text").asText(), fit(line));
+            }
+        });
+        return asked(open, this::price);
+    }
+
+    private static void offer(Map<String, Fit> open, String line, Optional<Fit> fit) {
+        fit.filter(f -> !f.others().isEmpty()).ifPresent(f -> open.put(line, f));
+    }
+
+    private String asked(Map<String, Fit> open, Function<Map<String, StockItem>, String> then) {
+        if (open.isEmpty()) {
+            choices.close();
+            return then.apply(Map.of());
+        }
+        choices.ask(open, chosen -> later.accept(() -> then.apply(chosen)), () -> later.accept(() -> words.text("proposal.left")));
+        return words.text("proposal.asked", open.size());
+    }
+
+    /** The alternative that lines go into; empty while there is none. */
+    private JsonNode into() {
+        return site.document().rows(site.key(), SideBySide.LIST).path(Math.max(0, marked.getAsInt()));
+    }
+
+    private Set<String> known() {
+        Set<String> known = new HashSet<>();
+        into().path("lines").forEach(l -> known.add(l.path("text").asText()));
+        return known;
+    }
+
+    /** Whether a line stands already, also with another item that fits. */
+    private boolean isThere(ProposedLine p, Set<String> known) {
+        return known.contains(text(p)) || fit(p).stream().flatMap(f -> Stream.concat(Stream.of(f.taken()), f.others().stream()))
+                .anyMatch(i -> known.contains(text(p, i)));
+    }
+
+    private String put(Map<String, StockItem> chosen) {
         List<ProposedLine> proposed = lines(job());
         List<String> lacking = new ArrayList<>();
         List<String> fromShelf = new ArrayList<>();
@@ -61,9 +131,12 @@ final class Proposals {
             for (ProposedLine p : proposed) {
                 if (p.lacking() != null && p.work() == ProposedLine.Work.WIRE) {
                     lacking.add(words.text("proposal.noMass", words.of(p.winding()), words.of(p.lacking())));
-                } else if (known.add(text(p))) {
-                    BigDecimal price = priced ? price(p, fromShelf) : null;
-                    add(lines, p, price);
+                } else if (!isThere(p, known)) {
+                    StockItem item = chosen.get(text(p));
+                    BigDecimal price = priced ? price(p, item, fromShelf) : null;
+                    String text = item == null ? text(p) : text(p, item);
+                    known.add(text);
+                    add(lines, p, text, price);
                     counts[0]++;
                     counts[1] += price != null ? 0 : 1;
                 }
@@ -86,11 +159,7 @@ final class Proposals {
         return said.toString();
     }
 
-    /** Puts rates and prices of the shelf into lines without a price, and says how many are still without. */
-    String prices() {
-        if (!isShopsCurrency()) {
-            return words.text("proposal.otherCurrency", site.shop().workshop().currency());
-        }
+    private String price(Map<String, StockItem> chosen) {
         ProposedLines job = job();
         List<String> fromShelf = new ArrayList<>();
         int[] counts = new int[2];
@@ -102,7 +171,7 @@ final class Proposals {
                 if (!line.hasNonNull("unitPrice")) {
                     Optional<BigDecimal> price = line.hasNonNull("wire") ? job.perKilogram(line.path("wire").asText())
                             : QuoteLine.Kind.LABOUR.name().equals(line.path("kind").asText())
-                                    ? site.shop().rates().perHour(line.path("trade").asText(), day()) : part(line, fromShelf);
+                                    ? site.shop().rates().perHour(line.path("trade").asText(), day()) : part(line, chosen, fromShelf);
                     price.ifPresent(p -> ((ObjectNode) line).put("unitPrice", p));
                     counts[price.isPresent() ? 0 : 1]++;
                 }
@@ -113,41 +182,52 @@ final class Proposals {
     }
 
     /** The price of a proposed line: that of the record's prices, else of the stock's item that fits, which is said. */
-    private BigDecimal price(ProposedLine p, List<String> said) {
+    private BigDecimal price(ProposedLine p, StockItem chosen, List<String> said) {
         return p.price() != null ? p.price() : switch (p.work()) {
-            case BEARING_DE, BEARING_NDE -> shelf(text(p), said, s -> s.bearing(p.about())).orElse(null);
-            case DIODE_SET -> shelf(text(p), said, this::diodes).orElse(null);
+            case BEARING_DE, BEARING_NDE, DIODE_SET -> shelf(text(p), fit(p), chosen, said).orElse(null);
             case WIRE, LABOUR, BALANCING -> null;
         };
     }
 
-    /** The price of a bearing or a diode set that stands in a line already. */
-    private Optional<BigDecimal> part(JsonNode line, List<String> said) {
-        String kind = line.path("kind").asText();
-        String text = line.path("text").asText();
-        if (QuoteLine.Kind.BEARING.name().equals(kind)) {
-            return shelf(text, said, s -> s.bearingNamed(text));
-        }
-        return QuoteLine.Kind.DIODE_SET.name().equals(kind) ? shelf(text, said, this::diodes) : Optional.empty();
+    private Optional<Fit> fit(ProposedLine p) {
+        return switch (p.work()) {
+            case BEARING_DE, BEARING_NDE -> shelf.parts().flatMap(s -> s.bearing(p.about()));
+            case DIODE_SET -> shelf.parts().flatMap(this::diodes);
+            case WIRE, LABOUR, BALANCING -> Optional.empty();
+        };
     }
 
-    private Optional<PartsOnShelf.Fit> diodes(PartsOnShelf stock) {
+    /** The price of a bearing or a diode set that stands in a line already. */
+    private Optional<BigDecimal> part(JsonNode line, Map<String, StockItem> chosen, List<String> said) {
+        String text = line.path("text").asText();
+        return isPart(line) ? shelf(text, fit(line), chosen.get(text), said) : Optional.empty();
+    }
+
+    private static boolean isPart(JsonNode line) {
+        String kind = line.path("kind").asText();
+        return QuoteLine.Kind.BEARING.name().equals(kind) || QuoteLine.Kind.DIODE_SET.name().equals(kind);
+    }
+
+    private Optional<Fit> fit(JsonNode line) {
+        if (!isPart(line)) {
+            return Optional.empty();
+        }
+        return QuoteLine.Kind.BEARING.name().equals(line.path("kind").asText())
+                ? shelf.parts().flatMap(s -> s.bearingNamed(line.path("text").asText())) : shelf.parts().flatMap(this::diodes);
+    }
+
+    private Optional<Fit> diodes(PartsOnShelf stock) {
         return site.document().part(PartKey.of(PartKind.RECTIFIER), RectifierSet.class).flatMap(stock::diodes);
     }
 
-    private Optional<BigDecimal> shelf(String line, List<String> said, Function<PartsOnShelf, Optional<PartsOnShelf.Fit>> find) {
-        Optional<PartsOnShelf> stock = shelf.parts();
-        Optional<PartsOnShelf.Fit> fit = stock.flatMap(find);
+    private Optional<BigDecimal> shelf(String line, Optional<Fit> fits, StockItem chosen, List<String> said) {
+        Optional<Fit> fit = chosen == null ? fits : fits.map(f -> f.with(chosen));
         if (fit.isEmpty()) {
-            said.add(words.text(stock.isEmpty() ? "proposal.stockNotRead" : "proposal.notInStock", line));
+            said.add(words.text(shelf.parts().isEmpty() ? "proposal.stockNotRead" : "proposal.notInStock", line));
         } else {
-            String taken = named(fit.get().taken());
-            List<StockItem> others = fit.get().others();
-            said.add(others.isEmpty() ? words.text("proposal.fromStock", line, taken, fit.get().pieces())
-                    : words.text("proposal.fromStockOfMore", line, taken, fit.get().pieces(),
-                            others.stream().map(this::named).collect(Collectors.joining("; "))));
+            said.add(words.text("proposal.fromStock", line, named(fit.get().taken()), fit.get().pieces()));
         }
-        return fit.map(PartsOnShelf.Fit::price);
+        return fit.map(Fit::price);
     }
 
     private String named(StockItem item) {
@@ -175,7 +255,7 @@ final class Proposals {
         return quoted.isEmpty() || quoted.equalsIgnoreCase(site.shop().workshop().currency());
     }
 
-    private String change(java.util.function.Consumer<ArrayNode> lines) {
+    private String change(Consumer<ArrayNode> lines) {
         int to = Math.max(0, marked.getAsInt());
         return site.document().change(site.key(), SideBySide.LIST + "/" + to + "/lines", tree -> {
             ArrayNode alternatives = tree.withArray("alternatives");
@@ -185,8 +265,8 @@ final class Proposals {
         }).orElse(null);
     }
 
-    private void add(ArrayNode lines, ProposedLine p, BigDecimal price) {
-        ObjectNode line = lines.addObject().put("kind", p.work().kind().name()).put("text", text(p))
+    private void add(ArrayNode lines, ProposedLine p, String text, BigDecimal price) {
+        ObjectNode line = lines.addObject().put("kind", p.work().kind().name()).put("text", text)
                 .put("quantity", p.quantity() == null ? BigDecimal.ZERO : p.quantity()).put("unit", p.work().unit());
         if (price != null) {
             line.put("unitPrice", price);
@@ -198,6 +278,13 @@ final class Proposals {
             line.put("wire", p.about());
         }
         quote().flatMap(q -> q.taxes().stream().findFirst()).ifPresent(t -> line.put("tax", t.code()));
+    }
+
+    /** The text with the item that was chosen for it, as the stock names it. */
+    private String text(ProposedLine p, StockItem item) {
+        String size = item.size() == null ? item.name() : item.size();
+        return p.work() == ProposedLine.Work.DIODE_SET ? words.text("proposal.diodesOf", text(p), size)
+                : words.text("proposal." + p.work().name(), size, "");
     }
 
     private String text(ProposedLine p) {

@@ -12,12 +12,11 @@ import org.copperbook.desk.form.Block;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
+import org.copperbook.jobs.customer.Customer;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.quote.QuoteLine;
 import org.copperbook.office.Quotes;
 import org.copperbook.sheets.ShippedLanguages;
-import org.copperbook.store.StoreException;
-import org.eclipse.core.runtime.ILog;
 import org.eclipse.swt.widgets.Composite;
 
 /** A quote: alternatives side by side and with their lines, taxes, terms, and the customer's answer. */
@@ -50,10 +49,14 @@ public final class QuotePage extends PartPage {
         Composite proposing = here.area();
         Proposals proposals = new Proposals(site(), words(), beside::marked, new Shelf(site(), words(), proposing));
         FindingLines findings = new FindingLines(site(), words());
-        new Actions(proposing, site(), "quote.tookFindings").unless(sending::closed)
+        Actions actions = new Actions(proposing, site(), "quote.tookFindings").unless(sending::closed)
                 .button("quote.takeFindings", words().text("quote.takeFindings"), findings::take)
                 .button("quote.propose", words().text("quote.propose"), proposals::lines)
                 .button("quote.priceLines", words().text("quote.priceLines"), proposals::prices);
+        proposals.ask(new PartChoices(proposing, words(), here::relayout), actions::again);
+        if (document().part(key()).isEmpty()) {
+            CustomersWishes.read(site(), words(), proposing, this::begunFor);
+        }
         for (int i = 0; i < sums.alternatives(); i++) {
             int index = i;
             alternatives.add(here.block(() -> alternative(here, index)));
@@ -146,9 +149,6 @@ public final class QuotePage extends PartPage {
         if (!tree.has("revision")) {
             tree.put("revision", 1);
         }
-        if (document().part(key()).isEmpty()) {
-            customersWishes(tree);
-        }
         if (!tree.has("currency")) {
             tree.put("currency", site().shop().workshop().currency());
         }
@@ -159,21 +159,13 @@ public final class QuotePage extends PartPage {
     }
 
     /** A quote that is begun takes language, currency and terms of the customer of the register. */
-    private void customersWishes(ObjectNode tree) {
-        try {
-            site().store().customerOf(document().job()).ifPresent(c -> {
-                wish(tree, "language", c.language());
-                wish(tree, "currency", c.currency());
-                wish(tree, "terms", c.paymentTerms());
-            });
-        } catch (StoreException e) {
-            ILog.of(QuotePage.class).warn("the customer could not be read for a quote", e);
-        }
-    }
-
-    private static void wish(ObjectNode tree, String field, String value) {
-        if (value != null && !value.isBlank() && !tree.has(field)) {
-            tree.put(field, value.strip());
+    private void begunFor(Customer customer) {
+        String shops = site().shop().workshop().currency();
+        if (document().part(key()).isEmpty()) {
+            document().beginWith(key(), CustomersWishes.put(beginning(), customer, shops));
+            refresh();
+        } else if (document().baseRevision(key()) == 0) {
+            document().change(key(), "", tree -> CustomersWishes.put(tree, customer, shops));
         }
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
+import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.quote.PartsOnShelf;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.store.JobStore;
@@ -15,6 +16,8 @@ import org.eclipse.swt.widgets.Display;
 
 /** Bearings and diodes in stock as they stand, read behind while the page is open. For the window's own thread. */
 final class Shelf {
+
+    private static final String ITEMS = PartKind.STOCK_ITEM.word() + "/";
 
     private final PageSite site;
     private final Words words;
@@ -28,7 +31,7 @@ final class Shelf {
         this.page = page;
         Display display = page.getDisplay();
         JobStore.Listening listening = site.store().onChange(change -> {
-            if (JobStore.SHOP.equals(change.jobId()) && change.part().startsWith("stock-item/")) {
+            if (JobStore.SHOP.equals(change.jobId()) && change.part().startsWith(ITEMS)) {
                 read(display);
             }
         });
@@ -47,11 +50,13 @@ final class Shelf {
             try {
                 PartsOnShelf found = new PartsOnShelf(store.stock().items().stream().map(s -> (StockItem) s.part())
                         .filter(i -> List.of(StockItem.Kind.BEARING, StockItem.Kind.DIODE).contains(i.kind())).toList());
-                display.asyncExec(() -> {
-                    if (!page.isDisposed()) {
-                        parts = found;
-                    }
-                });
+                if (!display.isDisposed()) {
+                    display.asyncExec(() -> {
+                        if (!page.isDisposed()) {
+                            parts = found;
+                        }
+                    });
+                }
             } catch (StoreException e) {
                 ILog.of(Shelf.class).warn("the stock could not be read for a quote", e);
             }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.BooleanNode;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,9 @@ import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.customer.Customer;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.stock.StockItem;
+import org.copperbook.jobs.stock.StockUnit;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
@@ -30,6 +34,7 @@ class QuotePageTest {
 
     private static final PartKey QUOTE = PartKey.quote(1);
     private static final String LIST = "/alternatives";
+    private static final String OTHER = "B-6312-2Z";
 
     private final Desktop desktop = new Desktop();
     private final Keyboard keys = new Keyboard(desktop);
@@ -48,6 +53,15 @@ class QuotePageTest {
     @AfterEach
     void leave() {
         desktop.closeAll();
+        desktop.session().store().stock().item(OTHER).map(i -> (StockItem) i.part()).filter(i -> !Boolean.TRUE.equals(i.retired()))
+                .ifPresent(i -> describe(true, i));
+    }
+
+    /** A bearing that fits where a 6312 is asked for. */
+    private void describe(boolean retired, StockItem before) {
+        desktop.session().store().stock().describe(new StockItem(StockItem.SCHEMA, OTHER, StockItem.Kind.BEARING,
+                "Deep groove ball bearing", "6312-2Z C3", null, null, StockUnit.PC, null, new BigDecimal("55.25"), null, null, null,
+                null, retired, null), before, desktop.session().who().orElseThrow(), "");
     }
 
     private void cell(RecordGrid grid, int row, String column, String words) {
@@ -76,7 +90,9 @@ class QuotePageTest {
         cell(lines, row, "/text", text);
         cell(lines, row, "/quantity", quantity);
         cell(lines, row, "/unit", unit);
-        cell(lines, row, "/unitPrice", price);
+        if (!price.isEmpty()) {
+            cell(lines, row, "/unitPrice", price);
+        }
     }
 
     @Test
@@ -204,6 +220,89 @@ class QuotePageTest {
         assertTrue(said.contains("1 x B-6312 (6312"), said);
     }
 
+    private String said() {
+        return ((Label) desktop.field("quote.tookFindings")).getText();
+    }
+
+    /** Presses a button until the stock is read, which goes on behind the page. */
+    private void pressOnceTheStockIsRead(String button) {
+        desktop.press(button);
+        desktop.until("the stock is read", () -> {
+            if (said().contains("the stock is not read yet")) {
+                desktop.press(button);
+            }
+            return !said().contains("the stock is not read yet");
+        });
+    }
+
+    private JsonNode first() {
+        return editor.document().value(QUOTE, LIST + "/0/lines/0");
+    }
+
+    @Test
+    void aDiodeSetHasThePriceOfAsManyDiodesOfTheStockAsItsBridgeHas() throws Exception {
+        StockItem diode = (StockItem) desktop.session().store().stock().item("D-40-12-K").orElseThrow().part();
+        PartKey rectifier = PartKey.of(PartKind.RECTIFIER);
+        editor.document().put(rectifier, desktop.session().json().read(rectifier, "{\"schema\":1,\"circuit\":\"FULL_WAVE\","
+                + "\"fitted\":{\"averageA\":35,\"repetitivePeakV\":1000}}"));
+        line(0, 0, "diode set", "complete diode set", "1", "set", "");
+        pressOnceTheStockIsRead("quote.priceLines");
+        assertTrue(first().path("unitPrice").isMissingNode(), "two kinds fit, so it is asked first");
+        Combo choice = (Combo) desktop.field("proposal.choice.0");
+        assertEquals(2, choice.getItemCount(), "cathode or anode to the stud");
+        desktop.press("proposal.leave");
+        assertFalse(desktop.shows("proposal.choice.0"));
+        assertTrue(first().path("unitPrice").isMissingNode(), "left, nothing is put in");
+        desktop.press("quote.priceLines");
+        desktop.press("proposal.take");
+        assertEquals(0, diode.price().multiply(BigDecimal.valueOf(6)).compareTo(first().path("unitPrice").decimalValue()),
+                "six diodes in a three-phase bridge");
+        assertTrue(said().contains("6 x D-40-12-"), said());
+    }
+
+    @Test
+    void whatNothingInStockFitsHasNoPriceAndIsNamed() {
+        line(0, 0, "bearing", "bearing 7310 B, drive end", "1", "pc", "");
+        pressOnceTheStockIsRead("quote.priceLines");
+        assertTrue(first().path("unitPrice").isMissingNode());
+        assertTrue(said().contains("\"bearing 7310 B, drive end\": nothing in stock is known to fit"), said());
+    }
+
+    @Test
+    void anotherFittingItemIsChosenByTheKeyboardAndItsTextAndPriceComeInWithTheLines() throws Exception {
+        desktop.beSomebody();
+        describe(false, desktop.session().store().stock().item(OTHER).map(i -> (StockItem) i.part()).orElse(null));
+        editor = desktop.open("2026-0005");
+        editor.show(QUOTE);
+        desktop.settle(editor);
+        desktop.press("quote.revise");
+        JsonNode before = editor.document().rows(QUOTE, LIST + "/0/lines").deepCopy();
+        desktop.until("the question is asked", () -> {
+            desktop.press("quote.propose");
+            boolean asked = desktop.shows("proposal.choice.0");
+            if (!asked) {
+                editor.document().undo(QUOTE);
+            }
+            return asked;
+        });
+        assertEquals(before, editor.document().rows(QUOTE, LIST + "/0/lines"), "nothing is in the quote yet");
+        Combo choice = (Combo) desktop.field("proposal.choice.0");
+        assertTrue(choice.isFocusControl(), "the keyboard is on it");
+        assertTrue(choice.getText().startsWith("B-6312:"), choice.getText());
+        keys.press(SWT.ARROW_DOWN);
+        desktop.until("the next one is chosen", () -> choice.getText().startsWith("B-6312-2Z:"));
+        desktop.press("proposal.take");
+        JsonNode line = bearing("6312-2Z C3");
+        assertEquals(0, new BigDecimal("55.25").compareTo(line.path("unitPrice").decimalValue()));
+        desktop.press("quote.propose");
+        JsonNode lines = editor.document().rows(QUOTE, LIST + "/0/lines").deepCopy();
+        assertEquals(1, lines.findValuesAsText("text").stream().filter(t -> t.contains("6312") && t.contains("drive end")
+                && !t.contains("non-drive")).count(), "it is not proposed a second time: " + lines);
+        editor.document().undo(QUOTE);
+        desktop.work();
+        assertEquals(before, editor.document().rows(QUOTE, LIST + "/0/lines"), "one undo takes all of it back");
+    }
+
     private JsonNode bearing(String type) {
         for (JsonNode line : editor.document().rows(QUOTE, LIST + "/0/lines")) {
             if (line.path("text").asText().startsWith("bearing " + type + ", drive end")) {
@@ -225,7 +324,7 @@ class QuotePageTest {
                 + "\"Wattkante Werft\",\"customerKey\":\"" + customer.name() + "\"}"), who).number());
         editor.begin(QUOTE);
         desktop.settle(editor);
-        assertEquals("Deutsch", desktop.text("/language"));
+        desktop.until("the customer is read", () -> desktop.text("/language").equals("Deutsch"));
         assertEquals("KWD", desktop.text("/currency"));
         assertEquals("14 Tage netto", desktop.text("/terms"));
         line(0, 0, "labour", "wickeln", "2.5", "h", "1.0325");
