@@ -290,7 +290,7 @@ class StockTest {
         issue("3");
         readList(target);
         assertEquals(List.of(code, "10", "10", "7"), asked("Code", "On hand then", "List says", "On hand now"));
-        desktop.press("moved.takeIn");
+        desktop.press("moved/takeIn");
         desktop.until("nothing is taken in", () -> said().startsWith("0 items were taken in"));
         assertEquals(0, new BigDecimal("7").compareTo(now().onHand()));
     }
@@ -306,13 +306,13 @@ class StockTest {
         desktop.press("moved.DIFFERENCE");
         assertEquals(List.of("9 pc"), asked("On hand afterwards"), "7 and 2 more");
         issue("1");
-        desktop.press("moved.takeIn");
+        desktop.press("moved/takeIn");
         desktop.until("it is asked again", () -> desktop.shows("moved.rows") && asked("On hand now").equals(List.of("6")));
         desktop.press("moved.COUNT");
         assertEquals(List.of("12 pc"), asked("On hand afterwards"));
         desktop.press("moved.DIFFERENCE");
         assertEquals(List.of("8 pc"), asked("On hand afterwards"), "2 more than when the list was written, on top of 6");
-        desktop.press("moved.takeIn");
+        desktop.press("moved/takeIn");
         desktop.until("it is taken in", () -> said().startsWith("1 items were taken in"));
         assertEquals(0, new BigDecimal("8").compareTo(now().onHand()));
         Files.delete(file);

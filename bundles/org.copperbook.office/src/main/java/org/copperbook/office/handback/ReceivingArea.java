@@ -16,10 +16,12 @@ import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Grown;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Reach;
+import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.handback.HandBack;
 import org.copperbook.jobs.handback.ReceivedStock;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockMovement;
+import org.copperbook.office.AfterChanges;
 import org.copperbook.office.stock.ReceivingDialog;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.StoreException;
@@ -38,6 +40,8 @@ import org.eclipse.swt.widgets.Label;
  * together when the page is saved; until then it is a step to be undone like any other.
  */
 final class ReceivingArea {
+
+    private static final int PAUSE = 200;
 
     private final PageSite site;
     private final Words words;
@@ -63,15 +67,17 @@ final class ReceivingArea {
         said = look.as(Look.Role.TEXT, new Label(area, SWT.WRAP));
         said.setData(Desk.ID, "receive.outcome");
         GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(said);
+        AfterChanges again = new AfterChanges(area, PAUSE, this::read);
         rows = new Composite(area, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 4).applyTo(rows);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(rows);
-        JobStore.Listening listening = site.store().onChange(change -> {
+        Display display = area.getDisplay();
+        JobStore.Listening listening = site.store().onChange(change -> display.asyncExec(() -> {
             boolean stock = JobStore.SHOP.equals(change.jobId()) && change.part().startsWith("stock-item/");
-            if (stock || change.part().equals(site.key().toString())) {
-                area.getDisplay().asyncExec(this::read);
+            if (stock || change.jobId().equals(site.document().id()) && change.part().equals(site.key().toString())) {
+                again.changed();
             }
-        });
+        }));
         area.addDisposeListener(e -> listening.close());
         read();
     }
@@ -82,12 +88,13 @@ final class ReceivingArea {
             return;
         }
         String job = site.document().id();
+        PartKey key = site.key();
         JobStore store = site.store();
         Display display = rows.getDisplay();
         new DeskJob(words.text("receive.reading"), monitor -> {
             try {
                 List<StockEntry> entries = store.stock().movesFor(job);
-                List<ReceivedStock> before = store.current(job, site.key()).map(s -> received((HandBack) s.part()))
+                List<ReceivedStock> before = store.current(job, key).map(s -> received((HandBack) s.part()))
                         .orElse(List.of());
                 display.asyncExec(() -> {
                     if (!rows.isDisposed()) {

@@ -45,10 +45,10 @@ final class MovedSinceDialog extends Dialog {
         DIFFERENCE
     }
 
-    private static final int CHARS = 110;
+    private static final int CHARS = 130;
     private static final int ROWS = 9;
     private static final List<String> HEADS = List.of("stock.code", "stock.what", "stock.unit", "moved.then", "moved.list",
-            "moved.now", "moved.at", "moved.becomes");
+            "moved.now", "moved.becomes", "moved.at");
     private static final List<String> FIGURES = List.of("moved.then", "moved.list", "moved.now");
 
     private final StockWords words;
@@ -133,9 +133,10 @@ final class MovedSinceDialog extends Dialog {
             StockItem now = m.now().item();
             table.getItem(i).setText(new String[] {now.code(), words.what(now), now.unit().sign(),
                 StockWords.amount(m.row().seen().onHand()), StockWords.amount(m.row().counted()),
-                StockWords.amount(now.onHand()), m.now().at() == null ? "" : StockWords.when(m.now().at()),
+                StockWords.amount(now.onHand()),
                 choices[i] == Choice.LEAVE ? words.text("moved.left", StockWords.amount(now.onHand(), now))
-                        : StockWords.amount(becomes(m, choices[i]), now)});
+                        : StockWords.amount(becomes(m, choices[i]), now),
+                m.now().at() == null ? "" : StockWords.when(m.now().at())});
         }
         fitted.fit();
     }
@@ -147,8 +148,8 @@ final class MovedSinceDialog extends Dialog {
 
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
-        dressed(createButton(parent, IDialogConstants.OK_ID, words.text("import.takeIn"), true), "moved.takeIn");
-        dressed(createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false), "moved.cancel");
+        dressed(createButton(parent, IDialogConstants.OK_ID, words.text("import.takeIn"), true), "moved/takeIn");
+        dressed(createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false), "moved/cancel");
         Reach.ensure(parent);
     }
 

@@ -182,7 +182,7 @@ public final class ReceivingDialog extends Dialog {
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
         dressed(createButton(parent, IDialogConstants.OK_ID, words.text("receive.put"), true), "receive.put");
-        dressed(createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false), "receive.cancel");
+        dressed(createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false), "receive/cancel");
         Reach.ensure(parent);
     }
 
