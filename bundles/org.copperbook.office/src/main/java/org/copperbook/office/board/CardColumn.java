@@ -57,8 +57,8 @@ final class CardColumn {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table);
         TableColumn only = new TableColumn(table, SWT.LEFT);
         table.addListener(SWT.MeasureItem, e -> e.height = Math.max(e.height, LINES * look.lineHeight() + 2 * GAP));
-        Rows.dress(table, column -> false);
         table.addListener(SWT.EraseItem, e -> e.detail &= ~SWT.FOREGROUND);
+        Rows.dress(table, column -> false);
         table.addListener(SWT.PaintItem, this::paint);
         table.addListener(SWT.SetData, this::fill);
         table.addListener(SWT.Resize, e -> only.setWidth(table.getClientArea().width));
