@@ -19,7 +19,6 @@ import org.copperbook.sheets.page.Entry;
 import org.copperbook.sheets.page.Letterhead;
 import org.copperbook.sheets.page.Look;
 import org.copperbook.sheets.page.SheetPage;
-import org.copperbook.sheets.page.Table;
 import org.copperbook.sheets.page.Words;
 
 /**
@@ -29,7 +28,7 @@ import org.copperbook.sheets.page.Words;
 public final class MonthWorkbook {
 
     /** Columns of the list of jobs: number of the line, what, of, job, customer, machine, amount. */
-    private static final int[] JOBS = {6, 34, 16, 13, 30, 30, 14};
+    private static final int[] JOBS = {6, 40, 16, 13, 30, 30, 14};
     private static final int AMOUNT = JOBS.length - 1;
     private static final int[] FIGURES = {6, 42, 20, 13, 16};
     private static final int SUM = FIGURES.length - 1;
@@ -57,14 +56,14 @@ public final class MonthWorkbook {
             if (demo) {
                 figures.warning(words.get("demo.long"));
             }
-            Table table = new Table(figures, 1, 1, 1, 1, 1).head(words.get("month.line"), words.get("month.what"),
-                    words.get("month.of"), words.get("month.count"), words.get("month.amount"));
+            figures.row(Look.TABLE_HEAD, head("month.line"), head("month.what"), head("month.of"),
+                    head("month.count").right(), head("month.amount").right());
             List<String> amounts = new ArrayList<>();
             for (int i = 0; i < report.lines().size(); i++) {
                 MonthReport.Line line = report.lines().get(i);
                 amounts.add(new CellReference(figures.nextRow(), SUM).formatAsString());
                 String number = new CellReference(figures.nextRow(), 0).formatAsString();
-                table.row(Entry.number(i + 1), Entry.text(MonthWords.of(line.kind())), Entry.text(line.what()),
+                figures.row(Look.TABLE_CELL, Entry.number(i + 1).left(), Entry.text(MonthWords.of(line.kind())), Entry.text(line.what()),
                         Entry.formula("COUNTIF(" + range(jobs, 0) + "," + number + ")", 0),
                         line.kind().adds() ? Entry.formula("SUMIF(" + range(jobs, 0) + "," + number + ","
                                 + range(jobs, AMOUNT) + ")", AMOUNT_DECIMALS) : Entry.blank());
@@ -85,10 +84,10 @@ public final class MonthWorkbook {
         }
         page.gap();
         page.heading(words.get("month.hours"));
-        Table table = new Table(page, 1, 1, 1, 1, 1).head("", words.get("month.trade"), words.get("month.worked"),
-                words.get("month.agreed"), words.get("month.capacity"));
+        page.row(Look.TABLE_HEAD, Entry.blank(), head("month.trade"), head("month.worked").right(),
+                head("month.agreed").right(), head("month.capacity").right());
         for (MonthHours.Row r : hours.rows()) {
-            table.row(Entry.blank(), Entry.text(r.trade()), sum(report, amounts, MonthFact.Kind.WORKED, r.trade()),
+            page.row(Look.TABLE_CELL, Entry.blank(), Entry.text(r.trade()), sum(report, amounts, MonthFact.Kind.WORKED, r.trade()),
                     sum(report, amounts, MonthFact.Kind.HOURS, r.trade()), r.capacity() == null ? Entry.blank() : Entry.number(r.capacity(), 1));
         }
     }
@@ -103,16 +102,19 @@ public final class MonthWorkbook {
 
     private void jobs(SheetPage page, MonthReport report, List<MonthEntry> entries, String title) {
         page.row(Look.TITLE, Entry.text(title).over(page.columns()));
-        Table table = new Table(page, 1, 1, 1, 1, 1, 1, 1).head(words.get("month.line"), words.get("month.what"),
-                words.get("month.of"), words.get("month.job"), words.get("month.customer"), words.get("month.machine"),
-                words.get("month.amount"));
+        page.row(Look.TABLE_HEAD, head("month.line"), head("month.what"), head("month.of"), head("month.job"),
+                head("month.customer"), head("month.machine"), head("month.amount").right());
         page.repeat(1);
         page.freeze();
         for (MonthEntry e : entries) {
-            table.row(Entry.number(line(report, e)), Entry.text(MonthWords.of(e.kind())), Entry.text(e.what()),
+            page.row(Look.TABLE_CELL, Entry.number(line(report, e)).left(), Entry.text(MonthWords.of(e.kind())), Entry.text(e.what()),
                     Entry.text(e.number()), Entry.text(e.customer()), Entry.text(e.machine()),
                     e.kind().adds() ? Entry.number(e.amount(), AMOUNT_DECIMALS) : Entry.blank());
         }
+    }
+
+    private Entry head(String key) {
+        return Entry.text(words.get(key));
     }
 
     private static int line(MonthReport report, MonthEntry entry) {

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.copperbook.jobs.report.MonthEntry;
@@ -72,6 +74,12 @@ class MonthWorkbookTest {
             assertEquals(1500.25, quoted.getCell(4).getNumericCellValue(), 1e-9);
             assertTrue(quoted.getCell(4).getCellFormula().startsWith("SUMIF("), quoted.getCell(4).getCellFormula());
             assertEquals(7.5, row(book, "Hours agreed to").getCell(4).getNumericCellValue(), 1e-9);
+            assertEquals(HorizontalAlignment.RIGHT, quoted.getCell(4).getCellStyle().getAlignment(), "sums stand under each other");
+            assertEquals(PrintSetup.A4_PAPERSIZE, book.getSheetAt(1).getPrintSetup().getPaperSize());
+            assertTrue(book.getSheetAt(1).getPrintSetup().getLandscape());
+            assertEquals(1, book.getSheetAt(1).getPrintSetup().getFitWidth());
+            assertEquals("2:2", book.getSheetAt(1).getRepeatingRows().formatAsString(), "the row of titles on every page");
+            assertEquals("Page &P of &N", book.getSheetAt(1).getFooter().getRight());
             Cell customer = book.getSheetAt(1).getRow(2).getCell(4);
             assertEquals(CellType.STRING, customer.getCellType(), "a customer's name computes nothing");
         }

@@ -10,23 +10,30 @@ import org.copperbook.jobs.shop.Instruments;
  * Until when an instrument's calibration holds, in words.
  *
  * @param text    what to say
+ * @param state   the same without the date, for tables that have the date beside it
  * @param warning whether it is overdue or soon will be
  */
-record CalibrationWords(String text, boolean warning) {
+record CalibrationWords(String text, String state, boolean warning) {
 
     static CalibrationWords of(Instrument i, LocalDate today, Words words) {
         if (!i.inUse()) {
-            return new CalibrationWords(words.text("instruments.outOfUse"), false);
+            return undated("outOfUse", words);
         }
         if (i.calibrationDue() == null) {
-            return new CalibrationWords(words.text("instruments.noDue"), false);
+            return undated("noDue", words);
         }
+        String due = i.calibrationDue().toString();
         long days = ChronoUnit.DAYS.between(today, i.calibrationDue());
         if (days < 0) {
-            return new CalibrationWords(words.text("instruments.overdue", i.calibrationDue().toString()), true);
+            return new CalibrationWords(words.text("instruments.overdue", due), words.text("instruments.isOverdue"), true);
         }
         return days <= Instruments.SOON_DAYS
-                ? new CalibrationWords(words.text("instruments.soon", days, i.calibrationDue().toString()), true)
-                : new CalibrationWords(words.text("instruments.holds", i.calibrationDue().toString()), false);
+                ? new CalibrationWords(words.text("instruments.soon", days, due), words.text("instruments.isSoon", days), true)
+                : new CalibrationWords(words.text("instruments.holds", due), words.text("instruments.isHolding"), false);
+    }
+
+    private static CalibrationWords undated(String key, Words words) {
+        String said = words.text("instruments." + key);
+        return new CalibrationWords(said, said, false);
     }
 }

@@ -152,7 +152,9 @@ final class ChosenList {
             Entry entry = shown.get(e.index);
             TableItem item = (TableItem) e.item;
             item.setText(entry.cells().toArray(String[]::new));
-            item.setForeground(heads.length - 1, entry.warning() ? Look.of(table).palette().problem() : null);
+            Look look = Look.of(table);
+            item.setForeground(heads.length - 1, entry.warning() ? look.palette().problem() : null);
+            item.setFont(heads.length - 1, entry.warning() ? look.font(Look.Role.STRONG) : null);
         }
     }
 

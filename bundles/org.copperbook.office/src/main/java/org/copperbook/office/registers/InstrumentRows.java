@@ -18,14 +18,19 @@ import org.copperbook.sheets.registers.RegisterField;
 import org.copperbook.sheets.registers.RegisterImport;
 import org.copperbook.sheets.registers.RegisterRow;
 import org.copperbook.sheets.registers.RegisterShape;
+import org.copperbook.sheets.registers.RegisterWorkbook;
 import org.copperbook.sheets.registers.RowRefusedException;
 
 /** Instruments as rows of a table: one row for each range, so an instrument with three ranges has three. */
 final class InstrumentRows {
 
-    private static final List<String> QUANTITIES = List.of("ohm", "V", "A", "degC", "r/min", "N m", "mm/s", "mm");
+    private static final List<String> QUANTITIES = List.of("ohm", "V", "A", "W", "Hz", "degC", "r/min", "N m", "mm/s",
+            "mm");
     private static final List<String> OF_INSTRUMENT = List.of("name", "kind", "fourWire", "certificate", "laboratory",
             "calibrated", "due", "note");
+
+    private static final String CALIBRATION = "calibration";
+    private static final String QUANTITY = "quantity";
 
     private final Words words;
     private final RegisterShape shape;
@@ -56,8 +61,7 @@ final class InstrumentRows {
                 RegisterField.date("calibrated", words.text("instruments.calibrated"),
                         words.text("instruments.calibratedTitles")),
                 RegisterField.date("due", words.text("instruments.due"), words.text("instruments.dueTitles")),
-                RegisterField.choice("quantity", words.text("instruments.quantity"),
-                        words.text("instruments.quantityTitles"), quantities()),
+                quantity(quantities()),
                 number("upTo", "instruments.upTo", "instruments.upToTitles"),
                 number("resolution", "instruments.resolution", "instruments.resolutionTitles"),
                 number("percentOfReading", "instruments.percent", "instruments.percentTitles"),
@@ -75,11 +79,35 @@ final class InstrumentRows {
         return all;
     }
 
-    RegisterShape shape() {
-        return shape;
+    /**
+     * The columns of a table that is taken in.
+     *
+     * @param kept instruments of the register: what their ranges measure is understood too, so that every list written here can
+     *             be taken in
+     */
+    RegisterShape shape(List<Instrument> kept) {
+        Map<String, String> known = quantities();
+        kept.stream().flatMap(i -> i.ranges().stream()).map(Instrument.Range::quantity)
+                .filter(q -> q != null && !q.isBlank()).forEach(q -> known.put(q, q));
+        return new RegisterShape(shape.name(), shape.fields().stream().map(f -> f.key().equals(QUANTITY) ? quantity(known) : f)
+                .toList(), shape.unique());
     }
 
-    List<Map<String, Object>> rows(List<Instrument> instruments) {
+    private RegisterField quantity(Map<String, String> known) {
+        return RegisterField.choice(QUANTITY, words.text("instruments.quantity"), words.text("instruments.quantityTitles"),
+                known);
+    }
+
+    /** The columns with what follows from them: whether the calibration holds. */
+    RegisterShape shapeOut() {
+        List<RegisterField> fields = new ArrayList<>(shape.fields());
+        int afterDue = fields.indexOf(shape.field("due").orElseThrow()) + 1;
+        fields.add(afterDue, RegisterField.text(CALIBRATION, words.text("instruments.calibration"), ""));
+        return new RegisterShape(shape.name(), fields, shape.unique());
+    }
+
+    /** @param today the day by which a calibration holds or is overdue */
+    List<Map<String, Object>> rows(List<Instrument> instruments, LocalDate today) {
         List<Map<String, Object>> rows = new ArrayList<>();
         for (Instrument i : instruments) {
             Map<String, Object> head = new LinkedHashMap<>();
@@ -92,13 +120,16 @@ final class InstrumentRows {
                     && c.date().equals(i.calibrated())).map(Instrument.Certificate::laboratory).findFirst().orElse(null));
             head.put("calibrated", i.calibrated());
             head.put("due", i.calibrationDue());
+            CalibrationWords calibration = CalibrationWords.of(i, today, words);
+            head.put(CALIBRATION, calibration.warning() ? new RegisterWorkbook.Warning(calibration.state())
+                    : calibration.state());
             head.put("note", i.note());
             if (i.ranges().isEmpty()) {
                 rows.add(head);
             }
             for (Instrument.Range r : i.ranges()) {
                 Map<String, Object> row = new LinkedHashMap<>(head);
-                row.put("quantity", r.quantity());
+                row.put(QUANTITY, r.quantity());
                 row.put("upTo", decimal(r.upTo()));
                 row.put("resolution", decimal(r.resolution()));
                 row.put("percentOfReading", decimal(r.percentOfReading()));
@@ -156,11 +187,11 @@ final class InstrumentRows {
             }
             r.text("fourWire").ifPresent(t -> one.put("fourWire", t.equals("TRUE")));
             certificate(one, r);
-            if (r.text("quantity").isPresent()) {
+            if (r.text(QUANTITY).isPresent()) {
                 if (begun.add(id.toLowerCase(Locale.ROOT))) {
                     one.remove("ranges");
                 }
-                ObjectNode range = one.withArray("ranges").addObject().put("quantity", r.text("quantity").get());
+                ObjectNode range = one.withArray("ranges").addObject().put(QUANTITY, r.text(QUANTITY).get());
                 for (String key : List.of("upTo", "resolution", "percentOfReading", "digits")) {
                     r.number(key).ifPresent(n -> range.put(key, n));
                 }

@@ -207,7 +207,12 @@ final class InstrumentsPane extends RegisterPane {
 
     @Override
     RegisterShape shape() {
-        return table.shape();
+        return table.shape(instruments());
+    }
+
+    @Override
+    RegisterShape shapeOut() {
+        return table.shapeOut();
     }
 
     @Override
@@ -217,7 +222,7 @@ final class InstrumentsPane extends RegisterPane {
 
     @Override
     List<Map<String, Object>> rows() {
-        return table.rows(instruments());
+        return table.rows(instruments(), LocalDate.now());
     }
 
     @Override

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
@@ -40,8 +41,13 @@ abstract class RegisterPane extends ShopPane {
         historyButton();
     }
 
-    /** Its columns in tables. */
+    /** Its columns in tables that are taken in. */
     abstract RegisterShape shape();
+
+    /** Its columns in workbooks: those that can be taken in again, and what follows from them. */
+    RegisterShape shapeOut() {
+        return shape();
+    }
 
     /** What it shows, headings first. */
     abstract CopiedBlock block();
@@ -63,14 +69,14 @@ abstract class RegisterPane extends ShopPane {
 
     private void writeWorkbook() {
         List<Map<String, Object>> rows = rows();
-        RegisterShape shape = shape();
+        RegisterWorkbook workbook = new RegisterWorkbook(shapeOut(), session().shop().workshop(), LocalDate.now());
         Path folder = WorkbookFolder.current();
         Path target = folder.resolve(words().text("registers.file", title().toLowerCase(java.util.Locale.getDefault())));
         new DeskJob(words().text("registers.writing"), monitor -> {
             String outcome;
             try {
                 Files.createDirectories(folder);
-                new RegisterWorkbook(shape).write(rows, target);
+                workbook.write(rows, target);
                 outcome = words().text("month.written", target);
             } catch (WorkbookNotWrittenException e) {
                 outcome = e.getMessage();

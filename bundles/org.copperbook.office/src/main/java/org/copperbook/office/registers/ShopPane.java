@@ -84,9 +84,12 @@ abstract class ShopPane {
         return session;
     }
 
+    /** What it says of a change holds until the next one, until it is undone or saved. */
     final void say(String text) {
-        said.setText(text);
-        box.layout(true, true);
+        if (!text.equals(said.getText())) {
+            said.setText(text);
+            box.layout(true, true);
+        }
     }
 
     /** Does something in the window's thread unless the pane is gone by then; from any thread. */

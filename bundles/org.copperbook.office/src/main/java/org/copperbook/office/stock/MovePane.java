@@ -164,7 +164,7 @@ final class MovePane {
         if (text.isEmpty() && kind == StockMovement.Kind.RESERVE && !job.getText().isBlank()) {
             propose.accept(job.getText().strip());
         } else if (amount.isEmpty()) {
-            say(words.text("stock.quantityFirst", text), false);
+            say(text.isEmpty() ? words.text("stock.noQuantity") : words.text("stock.quantityFirst", text), false);
             setFocus();
         } else if (cost.isEmpty() && !price.getText().isBlank()) {
             say(words.text("stock.priceFirst", price.getText().strip()), false);

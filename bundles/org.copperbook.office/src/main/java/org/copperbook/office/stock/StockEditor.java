@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.NumberFormat;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -487,18 +488,20 @@ public final class StockEditor extends SinglePageEditor {
     private void ledgerOut() {
         StockSheet sheet = sheet();
         List<Map<String, Object>> rows = ledger.entries().stream().map(e -> sheet.row(e, numbers, this::nameOf)).toList();
-        list.marked().ifPresent(item -> write(sheet.ledger(), () -> rows, words.text("stock.ledgerFile", item.code())));
+        list.marked().ifPresent(item -> write(sheet.ledger(item.code()), () -> rows,
+                words.text("stock.ledgerFile", item.code())));
     }
 
     /** @param rows read behind the window, as they stand when the workbook is written */
     private void write(RegisterShape shape, Supplier<List<Map<String, Object>>> rows, String file) {
+        RegisterWorkbook workbook = new RegisterWorkbook(shape, session.shop().workshop(), LocalDate.now());
         Path folder = WorkbookFolder.current();
         Path target = folder.resolve(file);
         DeskJob job = new DeskJob(words.text("stock.writing"), monitor -> {
             String outcome;
             try {
                 Files.createDirectories(folder);
-                new RegisterWorkbook(shape).write(rows.get(), target);
+                workbook.write(rows.get(), target);
                 outcome = words.text("stock.written", target);
             } catch (WorkbookNotWrittenException | StoreException e) {
                 outcome = e.getMessage();

@@ -206,7 +206,7 @@ final class StockList {
             case KEPT -> !retired || item.onHand().signum() > 0;
             case WIRE -> !retired && item.kind() == StockItem.Kind.WIRE;
             case PARTS -> !retired && item.kind() != StockItem.Kind.WIRE;
-            case LOW -> item.isLow() || item.free().signum() < 0;
+            case LOW -> StockWords.isWarning(item);
             case RESERVED -> !item.reserved().isEmpty();
             case RETIRED -> retired;
         };
@@ -247,8 +247,10 @@ final class StockList {
 
     private void fill(TableItem row, StockItem item) {
         row.setText(texts(item));
-        boolean look = item.isLow() || item.free().signum() < 0;
-        row.setForeground(HEADS.indexOf("stock.hint"), look ? Look.of(table).palette().problem() : null);
+        boolean warning = StockWords.isWarning(item);
+        Look look = Look.of(table);
+        row.setForeground(HEADS.indexOf("stock.hint"), warning ? look.palette().problem() : null);
+        row.setFont(HEADS.indexOf("stock.hint"), warning ? look.font(Look.Role.STRONG) : null);
     }
 
     private String[] texts(StockItem item) {

@@ -18,6 +18,7 @@ import org.copperbook.jobs.stock.StockUnit;
 import org.copperbook.sheets.registers.RegisterField;
 import org.copperbook.sheets.registers.RegisterRow;
 import org.copperbook.sheets.registers.RegisterShape;
+import org.copperbook.sheets.registers.RegisterWorkbook;
 import org.copperbook.sheets.registers.RowRefusedException;
 import org.copperbook.store.stock.Stock;
 import org.copperbook.store.stock.StockEntry;
@@ -135,12 +136,14 @@ final class StockSheet {
         put(row, "reserved", i.reservedInAll());
         put(row, "free", i.free());
         put(row, "value", i.value().orElse(null));
-        put(row, "hint", words.hint(i));
+        String hint = words.hint(i);
+        put(row, "hint", StockWords.isWarning(i) ? new RegisterWorkbook.Warning(hint) : hint);
         return row;
     }
 
-    RegisterShape ledger() {
-        return new RegisterShape(words.text("stock.ledger"), List.of(RegisterField.date("date", words.text("stock.when"), ""),
+    /** @param code of the item whose movements they are */
+    RegisterShape ledger(String code) {
+        return new RegisterShape(words.text("stock.ledgerOf", code), List.of(RegisterField.date("date", words.text("stock.when"), ""),
                 text("who", "stock.who"), text("did", "stock.did"), number("quantity", "stock.quantity", ""),
                 text("unit", "stock.unit"), text("job", "stock.job"), number("after", "stock.after", ""),
                 number("reserved", "stock.reservedAfter", ""), number("price", "stock.priceOfUnit", ""),

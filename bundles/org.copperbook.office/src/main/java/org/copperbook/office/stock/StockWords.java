@@ -104,4 +104,9 @@ final class StockWords {
         }
         return item.isLow() ? words.text("stock.low") : "";
     }
+
+    /** Whether what is said of it is to be seen first. */
+    static boolean isWarning(StockItem item) {
+        return item.isLow() || item.free().signum() < 0;
+    }
 }

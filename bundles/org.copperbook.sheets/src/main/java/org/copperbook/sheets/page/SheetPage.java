@@ -3,7 +3,6 @@ package org.copperbook.sheets.page;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -26,9 +25,6 @@ public final class SheetPage {
     /** Room for rows on an A4 page inside the margins, upright and turned, points. */
     private static final float HIGH = 726f;
     private static final float TURNED_HIGH = 480f;
-    private static final float WIDE = 509f;
-    private static final float TURNED_WIDE = 755f;
-    private static final float DIGIT = 5.25f;
 
     private final XSSFSheet sheet;
     private final Styles styles;
@@ -45,8 +41,8 @@ public final class SheetPage {
         for (int i = 0; i < widths.length; i++) {
             sheet.setColumnWidth(i, widths[i] * 256);
         }
-        float wide = (float) Arrays.stream(widths).sum() * DIGIT;
-        float scale = Math.min(1, (landscape ? TURNED_WIDE : WIDE) / wide);
+        float wide = (float) Arrays.stream(widths).sum() * PrintedPage.DIGIT;
+        float scale = Math.min(1, (landscape ? PrintedPage.TURNED_WIDE : PrintedPage.WIDE) / wide);
         this.room = (landscape ? TURNED_HIGH : HIGH) / scale;
         this.left = room;
         printOn(head, landscape);
@@ -64,24 +60,10 @@ public final class SheetPage {
     }
 
     private void printOn(Letterhead head, boolean landscape) {
-        PrintSetup print = sheet.getPrintSetup();
-        print.setPaperSize(PrintSetup.A4_PAPERSIZE);
-        print.setLandscape(landscape);
-        print.setFitWidth((short) 1);
-        print.setFitHeight((short) 0);
-        sheet.setFitToPage(true);
-        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.LEFT, 0.6);
-        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.RIGHT, 0.6);
-        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.TOP, 0.85);
-        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.BOTTOM, 0.75);
-        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.HEADER, 0.4);
-        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.FOOTER, 0.35);
+        PrintedPage.set(sheet, head, landscape);
+        PrintedPage.fitWidth(sheet);
         sheet.setHorizontallyCenter(true);
         sheet.setDisplayGridlines(false);
-        sheet.getHeader().setLeft(Letterhead.escaped(head.workshop()));
-        sheet.getHeader().setRight(Letterhead.escaped(head.job()));
-        sheet.getFooter().setLeft(Letterhead.escaped(head.foot()));
-        sheet.getFooter().setRight(head.pageCode());
     }
 
     /** The sheet itself, for drawings and names. */

@@ -10,6 +10,9 @@ import java.util.List;
  */
 final class TextMeasure {
 
+    /** How much wider bold text is. */
+    static final double BOLD = 1.09;
+
     private TextMeasure() {
     }
 
@@ -20,7 +23,7 @@ final class TextMeasure {
      * @param bold  whether the text is bold
      */
     static List<String> lines(String text, double width, boolean bold) {
-        double room = Math.max(1, width - 1.2) / (bold ? 1.09 : 1.0);
+        double room = Math.max(1, width - 1.2) / (bold ? BOLD : 1.0);
         List<String> lines = new ArrayList<>();
         for (String paragraph : text.split("\n", -1)) {
             breakParagraph(paragraph, room, lines);

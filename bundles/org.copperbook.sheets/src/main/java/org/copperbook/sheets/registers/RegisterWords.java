@@ -13,7 +13,11 @@ final class RegisterWords {
     }
 
     static String say(String key, Object... args) {
-        return new MessageFormat(ResourceBundle.getBundle(BUNDLE, Locale.getDefault(),
-                RegisterWords.class.getClassLoader()).getString(key), Locale.getDefault()).format(args);
+        return new MessageFormat(raw(key), Locale.getDefault()).format(args);
+    }
+
+    /** The text as it stands, for patterns that are filled elsewhere. */
+    static String raw(String key) {
+        return ResourceBundle.getBundle(BUNDLE, Locale.getDefault(), RegisterWords.class.getClassLoader()).getString(key);
     }
 }

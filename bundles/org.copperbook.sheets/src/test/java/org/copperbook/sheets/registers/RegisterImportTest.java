@@ -216,7 +216,7 @@ class RegisterImportTest {
             rows.add(row);
         }
         Path file = folder.resolve("shelf.xlsx");
-        new RegisterWorkbook(SHAPE).write(rows, file);
+        new RegisterWorkbook(SHAPE, PrintedRegisterTest.WORKSHOP, LocalDate.of(2026, 3, 2)).write(rows, file);
         RegisterReading<RegisterRow> r = read(RegisterImport.open(file, SHAPE));
         assertEquals(List.of(), r.refused());
         assertEquals(rows, r.values().stream().map(RegisterRow::values).toList());
