@@ -22,12 +22,14 @@ import org.eclipse.swt.widgets.TableItem;
  */
 public record CopiedBlock(List<List<String>> rows) {
 
-    /** A table as it is shown, headings first. */
+    /** A table as it is shown, headings first, without a last column that has no heading and only takes room. */
     public static CopiedBlock of(Table table) {
+        int all = table.getColumnCount();
+        int columns = all > 0 && table.getColumn(all - 1).getText().isEmpty() ? all - 1 : all;
         List<List<String>> rows = new ArrayList<>();
-        rows.add(Arrays.stream(table.getColumns()).map(TableColumn::getText).toList());
+        rows.add(Arrays.stream(table.getColumns()).limit(columns).map(TableColumn::getText).toList());
         for (TableItem item : table.getItems()) {
-            rows.add(IntStream.range(0, table.getColumnCount()).mapToObj(item::getText).toList());
+            rows.add(IntStream.range(0, columns).mapToObj(item::getText).toList());
         }
         return new CopiedBlock(rows);
     }

@@ -130,6 +130,8 @@ public final class MonthEditor extends SinglePageEditor {
         for (int i = 0; i < heads.length; i++) {
             new TableColumn(t, NUMBERS.contains(heads[i]) ? SWT.RIGHT : SWT.LEFT).setText(words.text(heads[i]));
         }
+        // GTK gives the room left over to the last column; numbers in it would stand far from what they are of.
+        new TableColumn(t, SWT.LEFT).setWidth(Look.of(box).chars(1));
         Rows.dress(t, column -> false);
         GridDataFactory.fillDefaults().grab(true, true).hint(Look.of(box).chars(NARROW), SWT.DEFAULT).applyTo(t);
         t.addListener(SWT.KeyDown, e -> {
