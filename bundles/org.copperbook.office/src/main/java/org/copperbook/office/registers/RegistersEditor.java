@@ -100,7 +100,10 @@ public final class RegistersEditor extends EditorPart {
     }
 
     private void changed(Change change) {
-        panes.stream().filter(p -> change.key() != null && p.owns(change.key())).forEach(ShopPane::changed);
+        panes.stream().filter(p -> change.key() != null && p.owns(change.key())).forEach(p -> {
+            p.say("");
+            p.changed();
+        });
         firePropertyChange(IEditorPart.PROP_DIRTY);
     }
 
