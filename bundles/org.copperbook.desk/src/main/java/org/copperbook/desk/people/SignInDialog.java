@@ -178,7 +178,22 @@ public final class SignInDialog extends Dialog {
         b.setSelection(session.who().filter(p.key()::equals).isPresent());
         GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, look.rowHeight() * 3 / 2).applyTo(b);
         b.addListener(SWT.Selection, e -> choose(p.key()));
+        b.addListener(SWT.Traverse, e -> {
+            if (e.detail == SWT.TRAVERSE_RETURN) {
+                e.doit = false;
+                choose(p.key());
+            }
+        });
+        b.addListener(SWT.KeyDown, e -> chooseByNumber(e.character));
         people.put(p.key(), b);
+    }
+
+    /** The number before a name chooses it, also without Alt, while the cursor is among the names. */
+    private void chooseByNumber(char typed) {
+        int number = Character.digit(typed, 10);
+        if (number >= 1 && number <= Math.min(NUMBERED, people.size())) {
+            choose(List.copyOf(people.keySet()).get(number - 1));
+        }
     }
 
     private void choose(String key) {
