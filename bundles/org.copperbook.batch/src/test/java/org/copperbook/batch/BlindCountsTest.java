@@ -74,6 +74,7 @@ class BlindCountsTest {
         assertEquals(2, refused.exit());
         assertEquals("", refused.out());
         assertTrue(refused.onlyErrorLine().contains("being counted"), refused.err());
+        assertTrue(refused.onlyErrorLine().contains("hand in the second count"), "it says what to do: " + refused.err());
     }
 
     @Test
