@@ -17,5 +17,13 @@ if not defined JAVA_HOME (
     exit /b 1
   )
 )
-rem Started apart, so that no console window stays open behind it.
-start "" "%JAVAW%" -Xmx1g -Dfile.encoding=UTF-8 %KEPT% -jar "%~dp0plugins\@launcher@" %PLACES% %*
+rem Started apart and minimized: something has to wait for the window, which ends with 23 when it asks to be started again.
+if defined COPPERBOOK_WAITS goto again
+set COPPERBOOK_WAITS=1
+start "Copperbook" /min "%ComSpec%" /d /s /c ""%~f0" %*"
+exit /b 0
+
+:again
+start "" /wait "%JAVAW%" -Xmx1g -Dfile.encoding=UTF-8 %KEPT% -jar "%~dp0plugins\@launcher@" %PLACES% %*
+if "%errorlevel%"=="23" goto again
+exit /b %errorlevel%
