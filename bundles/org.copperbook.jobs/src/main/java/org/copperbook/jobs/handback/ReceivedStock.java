@@ -57,10 +57,10 @@ public record ReceivedStock(String id, String item, BigDecimal quantity, StockUn
                 .collect(Collectors.joining(", "));
         List<StockMovement> made = new ArrayList<>();
         made.add(new StockMovement(first, StockMovement.Kind.RECEIVE, quantity, unit, job, lot, price, null, null,
-                note.isEmpty() ? null : note, null, at, null, null));
+                note.isEmpty() ? null : note, null, at, null, null, null));
         if (Boolean.TRUE.equals(setAside)) {
             made.add(new StockMovement(first + "/aside", StockMovement.Kind.RESERVE, quantity, unit, job, lot, null, null, null,
-                    null, null, at, null, null));
+                    null, null, at, null, null, null));
         }
         return made;
     }

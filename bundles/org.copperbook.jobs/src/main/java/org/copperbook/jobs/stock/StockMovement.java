@@ -26,12 +26,22 @@ import org.copperbook.jobs.json.KeepUnknown;
  * @param undoes   id of the movement that this one takes back; null for none
  * @param at       when
  * @param list     key of the list that was taken in with it; null for none
+ * @param repriced of a delivery that gave the item another price, and of what takes it back: the price before; null for none
  * @param more     fields of newer versions
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record StockMovement(String id, Kind kind, BigDecimal quantity, StockUnit unit, String job, String lot,
         BigDecimal price, BigDecimal ofReserved, Boolean beyond, String note, String undoes, Instant at,
-        String list, @KeepUnknown Map<String, JsonNode> more) {
+        String list, Repriced repriced, @KeepUnknown Map<String, JsonNode> more) {
+
+    /**
+     * That a delivery gave its item another price.
+     *
+     * @param before price per unit before; null where there was none
+     */
+    @JsonInclude(JsonInclude.Include.NON_EMPTY)
+    public record Repriced(BigDecimal before) {
+    }
 
     /** What can be done with stock. */
     public enum Kind {
@@ -59,39 +69,46 @@ public record StockMovement(String id, Kind kind, BigDecimal quantity, StockUnit
     /** A new movement. */
     public static StockMovement of(Kind kind, BigDecimal quantity, String job, Instant at) {
         return new StockMovement(UUID.randomUUID().toString(), kind, quantity, null, job, null, null, null, null, null,
-                null, at, null, null);
+                null, at, null, null, null);
     }
 
     public StockMovement withLot(String lot) {
-        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, more);
+        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, repriced, more);
     }
 
     public StockMovement withPrice(BigDecimal price) {
-        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, more);
+        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, repriced, more);
     }
 
     public StockMovement withNote(String note) {
-        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, more);
+        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, repriced, more);
     }
 
     public StockMovement withList(String list) {
-        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, more);
+        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, repriced, more);
     }
 
     public StockMovement withUnit(StockUnit unit) {
-        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, more);
+        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, repriced, more);
     }
 
     /** The same, said by somebody who knows that more is promised then than is there. */
     public StockMovement allTheSame() {
-        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, true, note, undoes, at, list, more);
+        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, true, note, undoes, at, list, repriced, more);
     }
 
     StockMovement completed(StockUnit unit, BigDecimal price, BigDecimal ofReserved) {
-        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, more);
+        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, repriced, more);
     }
 
-    /** The movement that takes this one back, as it was kept; stock is then as it was before, whatever came in between. */
+    StockMovement withRepriced(Repriced repriced) {
+        return new StockMovement(id, kind, quantity, unit, job, lot, price, ofReserved, beyond, note, undoes, at, list, repriced, more);
+    }
+
+    /**
+     * The movement that takes this one back, as it was kept; stock is then as it was before, whatever came in between. The
+     * price that a delivery brought goes with it, unless the item got another one since.
+     */
     public StockMovement reverse(Instant when) {
         Kind back = switch (kind) {
             case RECEIVE, ADJUST -> Kind.ADJUST;
@@ -103,6 +120,7 @@ public record StockMovement(String id, Kind kind, BigDecimal quantity, StockUnit
         // What was not taken out of the reservation must not come out of it on the way back.
         boolean moves = kind == Kind.ISSUE || kind == Kind.RETURN;
         return new StockMovement(UUID.randomUUID().toString(), back, back == Kind.ADJUST ? quantity.negate() : quantity, unit,
-                job, lot, price, moves && ofReserved == null ? BigDecimal.ZERO : ofReserved, beyond, null, id, when, null, null);
+                job, lot, price, moves && ofReserved == null ? BigDecimal.ZERO : ofReserved, beyond, null, id, when, null,
+                repriced, null);
     }
 }

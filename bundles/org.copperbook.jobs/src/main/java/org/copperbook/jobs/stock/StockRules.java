@@ -75,9 +75,14 @@ public final class StockRules {
 
     /** What a delivery cost is what the item costs from then on. */
     private static Moved receive(StockItem item, StockMovement m) {
-        BigDecimal price = m.price() == null ? item.price() : m.price();
-        return new Done(item.moved(item.onHand().add(m.quantity()), null, null, price,
-                m.completed(item.unit(), m.price(), null)));
+        BigDecimal price = price(item, m);
+        boolean another = !isSame(price, item.price());
+        return new Done(item.moved(item.onHand().add(m.quantity()), null, null, price, m.completed(item.unit(), m.price(), null)
+                .withRepriced(another ? new StockMovement.Repriced(item.price()) : null)));
+    }
+
+    private static boolean isSame(BigDecimal one, BigDecimal other) {
+        return one == null ? other == null : other != null && one.compareTo(other) == 0;
     }
 
     private static Moved reserve(StockItem item, StockMovement m) {
@@ -125,7 +130,9 @@ public final class StockRules {
         if (m.quantity().signum() < 0 && now.compareTo(item.reservedInAll()) < 0 && !beyond(m)) {
             return refused(Why.BELOW_RESERVED, item, m, item.free().max(BigDecimal.ZERO), others(item, null));
         }
-        return new Done(item.moved(now, null, null, item.price(), m.completed(item.unit(), price(item, m), null)));
+        boolean priceGoesBack = m.repriced() != null && isSame(m.price(), item.price());
+        return new Done(item.moved(now, null, null, priceGoesBack ? m.repriced().before() : item.price(),
+                m.completed(item.unit(), price(item, m), null)));
     }
 
     private static Moved done(StockItem item, StockMovement m, BigDecimal onHand, BigDecimal reserved, BigDecimal ofReserved) {

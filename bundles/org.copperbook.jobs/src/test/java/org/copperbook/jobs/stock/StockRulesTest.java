@@ -126,6 +126,29 @@ class StockRulesTest {
         }
     }
 
+    @Test
+    void aDeliveryTakenBackTakesItsPriceAlongUnlessTheItemGotAnotherSince() {
+        StockItem priced = priced("11.50");
+        StockItem slip = moved(priced, read("RECEIVE 5").withPrice(new BigDecimal("1150")));
+        same(new BigDecimal("1150"), slip.price());
+        same(new BigDecimal("11.50"), moved(slip, slip.movement().reverse(AT)).price());
+        StockItem none = moved(priced(null), read("RECEIVE 5").withPrice(new BigDecimal("7")));
+        assertEquals(null, moved(none, none.movement().reverse(AT)).price());
+        StockItem later = moved(slip, read("RECEIVE 5").withPrice(new BigDecimal("12")));
+        same(new BigDecimal("12"), moved(later, slip.movement().reverse(AT)).price());
+        StockItem again = moved(slip, slip.movement().reverse(AT));
+        same(new BigDecimal("11.50"), moved(again, again.movement().reverse(AT)).price());
+    }
+
+    private static StockItem priced(String price) {
+        return new StockItem(1, "W", StockItem.Kind.WIRE, "W", null, null, null, StockUnit.KG, null,
+                price == null ? null : new BigDecimal(price), null, null, null, null, null, null);
+    }
+
+    private static StockItem moved(StockItem item, StockMovement m) {
+        return ((StockRules.Done) StockRules.move(item, m, BigDecimal.ZERO)).item();
+    }
+
     @ParameterizedTest
     @MethodSource("seeds")
     void theOrderOfMovementsForDifferentJobsDoesNotMatter(int seed) {
