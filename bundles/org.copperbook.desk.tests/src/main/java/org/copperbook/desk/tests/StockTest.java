@@ -244,6 +244,34 @@ class StockTest {
     }
 
     @Test
+    void whatIsTypedAboutAnItemIsThereAgainWhenItIsMarkedAgainAndADeliveryIsNoConflict() {
+        ((CTabFolder) desktop.field("stock.tabs")).setSelection(1);
+        set("item/stock.place", "shelf 9");
+        stock.move(List.of(new StockMove(code, StockMovement.of(StockMovement.Kind.RECEIVE, BigDecimal.ONE, null, null)
+                .withPrice(new BigDecimal("4.75")))), desktop.session().who().orElseThrow());
+        desktop.until("the new price is shown", () -> text("item/stock.price").equals("4.75"));
+        assertEquals("shelf 9", text("item/stock.place"), "what is typed stays");
+        desktop.press("stock.new");
+        assertEquals("", text("item/stock.place"));
+        items().deselectAll();
+        items().notifyListeners(SWT.Selection, new Event());
+        items().setSelection(0);
+        items().notifyListeners(SWT.Selection, new Event());
+        desktop.until("it is there again", () -> text("item/stock.place").equals("shelf 9"));
+        desktop.press("stock.keep");
+        desktop.until("it is kept", () -> "shelf 9".equals(now().place()));
+        assertEquals(new BigDecimal("4.75"), now().price());
+        desktop.press("stock.history");
+        desktop.until("all that was kept of it is listed", () -> desktop.shows("history.revisions")
+                && ((Table) desktop.field("history.revisions")).getItemCount() >= 3);
+        desktop.field("history.revisions").getShell().close();
+    }
+
+    private String text(String id) {
+        return ((Text) desktop.field(id)).getText();
+    }
+
+    @Test
     void theListAndTheMovementsAreCopiedAndWrittenAsWorkbooks() throws Exception {
         Event copy = new Event();
         copy.keyCode = 'c';

@@ -147,6 +147,12 @@ public record StockItem(int schema, String code, Kind kind, String name, String 
                 Boolean.TRUE, more);
     }
 
+    /** The same item at another price, null for none. */
+    public StockItem priced(BigDecimal other) {
+        return new StockItem(schema, code, kind, name, size, grade, shape, unit, place, other, reorderLevel, onHand, reserved,
+                movement, retired, more);
+    }
+
     /** The same item with another amount on hand and nothing set aside, as it is begun with. */
     public StockItem beginning(BigDecimal onHandThen) {
         return new StockItem(schema, code, kind, name, size, grade, shape, unit, place, price, reorderLevel, onHandThen, null,

@@ -1,11 +1,16 @@
 package org.copperbook.office.stock;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.form.PushButton;
 import org.copperbook.desk.text.SpokenName;
@@ -26,6 +31,9 @@ import org.eclipse.swt.widgets.Text;
 /** What an item is: code, kind, size, unit, place, price, when to order. */
 final class ItemPane {
 
+    /** What was typed about items and not kept, by code; empty for a new one. It outlives the page, not the program. */
+    private static final Map<String, List<String>> PUT_BY = new HashMap<>();
+
     private static final int PAIRS = 3;
     private static final int FIELD_CHARS = 10;
     private static final int MOST_GRADE = 3;
@@ -41,9 +49,13 @@ final class ItemPane {
     private final Button retired;
     private final Label said;
     private StockItem seen;
+    private List<String> shown = List.of();
 
-    /** @param keep keeps an item as described; with what it was before, null for a new one */
-    ItemPane(Composite parent, StockWords words, BiConsumer<StockItem, StockItem> keep) {
+    /**
+     * @param keep    keeps an item as described; with what it was before, null for a new one
+     * @param history shows everything that was ever kept of the item
+     */
+    ItemPane(Composite parent, StockWords words, BiConsumer<StockItem, StockItem> keep, Consumer<StockItem> history) {
         this.words = words;
         this.keep = keep;
         Look look = Look.of(parent);
@@ -65,7 +77,7 @@ final class ItemPane {
         field(fields, look, "stock.level");
         field(fields, look, "stock.place");
         Composite row = new Composite(box, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(3).spacing(8, 4).applyTo(row);
+        GridLayoutFactory.fillDefaults().numColumns(4).spacing(8, 4).applyTo(row);
         retired = look.as(Look.Role.TEXT, new Button(row, SWT.CHECK));
         retired.setText(words.text("stock.isRetired"));
         retired.setData(Desk.ID, "stock.isRetired");
@@ -73,6 +85,13 @@ final class ItemPane {
         PushButton.in(row, "stock.new", words.text("stock.new"), () -> {
             show(Optional.empty());
             texts.get("stock.code").setFocus();
+        });
+        PushButton.in(row, "stock.history", words.text("registers.history"), () -> {
+            if (seen == null) {
+                say(words.text("stock.noneChosen"));
+            } else {
+                history.accept(seen);
+            }
         });
         said = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
         said.setData(Desk.ID, "stock.itemSaid");
@@ -94,8 +113,74 @@ final class ItemPane {
         box.layout(true, true);
     }
 
-    /** Shows an item; without one the fields are empty, for a new one. */
+    /**
+     * Shows an item; without one the fields are empty, for a new one. What was typed about the one before and not kept is put
+     * by, and is there again with it.
+     */
     void show(Optional<StockItem> item) {
+        if (!shown.isEmpty() && !shown.equals(typed())) {
+            PUT_BY.put(code(), typed());
+        }
+        fill(item);
+        shown = typed();
+        List<String> before = PUT_BY.remove(code());
+        if (before != null) {
+            typeAgain(before);
+            say(words.text("stock.typedBefore"));
+        }
+    }
+
+    /**
+     * Follows the item shown: a delivery may have given it another price. What is typed stays typed; after somebody described
+     * it otherwise nothing is followed, so that keeping tells of it.
+     */
+    void follow(StockItem item) {
+        if (seen == null || !seen.code().equals(item.code()) || !seen.describedAs(seen).equals(seen.describedAs(
+                item.priced(seen.price())))) {
+            return;
+        }
+        List<String> before = shown;
+        List<String> typed = typed();
+        fill(Optional.of(item));
+        shown = typed();
+        List<String> again = new ArrayList<>(shown);
+        for (int i = 0; i < again.size(); i++) {
+            again.set(i, typed.get(i).equals(before.get(i)) ? shown.get(i) : typed.get(i));
+        }
+        typeAgain(again);
+    }
+
+    /** Shows an item as it was kept just now. */
+    void kept(StockItem item) {
+        shown = List.of();
+        PUT_BY.remove(item.code());
+        show(Optional.of(item));
+    }
+
+    private String code() {
+        return seen == null ? "" : seen.code();
+    }
+
+    private List<String> typed() {
+        List<String> all = new ArrayList<>();
+        texts.values().forEach(t -> all.add(t.getText()));
+        Stream.of(kind, unit, shape).forEach(c -> all.add(Integer.toString(c.getSelectionIndex())));
+        all.add(Boolean.toString(retired.getSelection()));
+        return all;
+    }
+
+    private void typeAgain(List<String> before) {
+        int i = 0;
+        for (Text t : texts.values()) {
+            t.setText(before.get(i++));
+        }
+        for (Combo c : List.of(kind, unit, shape)) {
+            c.select(Integer.parseInt(before.get(i++)));
+        }
+        retired.setSelection(Boolean.parseBoolean(before.get(i)));
+    }
+
+    private void fill(Optional<StockItem> item) {
         seen = item.orElse(null);
         StockItem i = item.orElseGet(() -> StockItem.of("", StockItem.Kind.WIRE, "", StockUnit.KG));
         about.setText(seen == null ? words.text("stock.newItem") : words.text("stock.describing", i.code()));

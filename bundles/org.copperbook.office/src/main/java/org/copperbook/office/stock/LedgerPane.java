@@ -83,10 +83,14 @@ final class LedgerPane {
             StockWords.amount(e.item().reservedInAll()), m.lot() == null ? "" : m.lot(), m.note() == null ? "" : m.note()};
     }
 
-    /** The movement marked, or the newest one. */
+    /**
+     * The movement marked; where none is, the newest that still counts, so that taking back again and again goes back through
+     * them and not to and fro.
+     */
     Optional<StockEntry> marked() {
-        int at = Math.max(0, table.getSelectionIndex());
-        return at < entries.size() ? Optional.of(entries.get(at)) : Optional.empty();
+        int at = table.getSelectionIndex();
+        return at >= 0 && at < entries.size() ? Optional.of(entries.get(at))
+                : entries.stream().filter(e -> !e.undone() && e.movement().undoes() == null).findFirst();
     }
 
     List<StockEntry> entries() {

@@ -57,6 +57,9 @@ final class MovePane {
     private final Button allTheSame;
     private final Label said;
 
+    private Map<Text, String> asked = Map.of();
+    private boolean any;
+
     /**
      * @param wish       told what is to be moved
      * @param propose    asked, with a job as typed, how much of the item is to be set aside for it
@@ -127,7 +130,8 @@ final class MovePane {
     void show(Optional<StockItem> chosen, String currency) {
         item.setText(chosen.map(i -> words.text("stock.chosen", i.code(), words.what(i), StockWords.amount(i.onHand(), i),
                 StockWords.amount(i.free(), i), words.hint(i)).strip()).orElse(words.text("stock.noneChosen")));
-        buttons.values().forEach(b -> b.setEnabled(chosen.isPresent()));
+        any = chosen.isPresent();
+        buttons.values().forEach(b -> b.setEnabled(any));
     }
 
     void setFocus() {
@@ -138,6 +142,7 @@ final class MovePane {
     void say(String text, boolean canBeSaid) {
         said.setText(text);
         allTheSame.setEnabled(canBeSaid);
+        buttons.values().forEach(b -> b.setEnabled(any));
         said.getParent().layout(true, true);
     }
 
@@ -148,11 +153,16 @@ final class MovePane {
         }
     }
 
-    /** After a movement was made the job stays, since the next thing is often for the same one. */
+    /**
+     * After a movement was made the job stays, since the next thing is often for the same one; so does what was typed while it
+     * was being made.
+     */
     void made() {
-        quantity.setText("");
-        note.setText("");
-        price.setText("");
+        asked.forEach((field, text) -> {
+            if (field.getText().equals(text)) {
+                field.setText("");
+            }
+        });
     }
 
     private void read(StockMovement.Kind kind) {
@@ -170,6 +180,10 @@ final class MovePane {
             say(words.text("stock.priceFirst", price.getText().strip()), false);
             price.setFocus();
         } else {
+            asked = Map.of(quantity, quantity.getText(), note, note.getText(), price, price.getText());
+            say(words.text("stock.doing", words.of(Act.valueOf(kind.name()))), false);
+            // A second press would do it twice.
+            buttons.values().forEach(b -> b.setEnabled(false));
             wish.accept(new Wish(kind, amount.get(), unit, job.getText().strip(), lot.getText().strip(), cost,
                     note.getText().strip()));
         }

@@ -35,6 +35,7 @@ import org.copperbook.office.Behind;
 import org.copperbook.office.Quotes;
 import org.copperbook.office.SinglePageEditor;
 import org.copperbook.office.WireNeed;
+import org.copperbook.office.registers.HistoryWindow;
 import org.copperbook.office.registers.ImportWindow;
 import org.copperbook.sheets.WorkbookNotWrittenException;
 import org.copperbook.sheets.registers.RegisterShape;
@@ -91,7 +92,7 @@ public final class StockEditor extends SinglePageEditor {
     private ItemPane describe;
     private Map<String, String> numbers = Map.of();
     private String shownCode;
-    private StockMove refused;
+    private MovePane.Wish refused;
     /** Place in the chain of what the last list taken in here made; null for none. */
     private volatile Long lastList;
 
@@ -135,7 +136,8 @@ public final class StockEditor extends SinglePageEditor {
         PushButton.in(row, "stock.listOut", words.text("stock.listOut"), this::listOut);
         PushButton.in(row, "stock.listIn", words.text("stock.listIn"), this::listIn);
         PushButton.in(row, "stock.listBack", words.text("stock.listBack"), this::listBack);
-        describe = new ItemPane(tabs, words, this::keep);
+        describe = new ItemPane(tabs, words, this::keep, item -> new HistoryWindow(box.getShell(), session, Words.of(Quotes.class),
+                item.code(), JobStore.SHOP, item.key(), null).open());
         tab("stock.moving", moving);
         tab("stock.description", describe.control());
         tabs.setSelection(0);
@@ -217,6 +219,8 @@ public final class StockEditor extends SinglePageEditor {
             refused = null;
             move.say("", false);
             describe.show(item);
+        } else {
+            describe.follow(item.get());
         }
         if (item.isEmpty()) {
             ledger.show(List.of(), numbers, this::nameOf);
@@ -253,6 +257,11 @@ public final class StockEditor extends SinglePageEditor {
     }
 
     private void wish(MovePane.Wish wish) {
+        wish(wish, false);
+    }
+
+    /** @param beyond whether it was said that more may be promised than is there */
+    private void wish(MovePane.Wish wish, boolean beyond) {
         Optional<String> who = session.who();
         Optional<StockItem> item = list.marked();
         if (who.isEmpty() || item.isEmpty()) {
@@ -278,7 +287,7 @@ public final class StockEditor extends SinglePageEditor {
                     .withUnit(wish.unit().orElse(null)).withLot(wish.lot().isEmpty() ? null : wish.lot())
                     .withNote(wish.note().isEmpty() ? null : wish.note())
                     .withPrice(wish.kind() == StockMovement.Kind.RECEIVE ? wish.price().orElse(null) : null);
-            make(new StockMove(item.get().code(), m), who.get());
+            make(new StockMove(item.get().code(), beyond ? m.allTheSame() : m), wish, who.get());
         });
     }
 
@@ -335,8 +344,12 @@ public final class StockEditor extends SinglePageEditor {
         return rows.size() == 1 ? Optional.of(rows.get(0).jobId()) : Optional.empty();
     }
 
-    /** For the background. */
-    private void make(StockMove what, String who) {
+    /**
+     * Makes a movement; for the background.
+     *
+     * @param wish what was asked for, to be asked for again all the same; null where it cannot be
+     */
+    private void make(StockMove what, MovePane.Wish wish, String who) {
         try {
             StockItem now = (StockItem) session.store().stock().move(List.of(what), who).get(0).part();
             String number = Optional.ofNullable(what.movement().job()).flatMap(session.store()::numberOf).orElse("");
@@ -350,19 +363,18 @@ public final class StockEditor extends SinglePageEditor {
             });
         } catch (StockRefusedException e) {
             behind.later(() -> {
-                refused = e.refusal().canBeSaid() ? what : null;
-                move.say(e.getMessage(), e.refusal().canBeSaid());
+                boolean canBeSaid = wish != null && e.refusal().canBeSaid();
+                refused = canBeSaid ? wish : null;
+                move.say(e.getMessage(), canBeSaid);
             });
         }
     }
 
+    /** Worked out anew: what was counted may differ by another amount by now. */
     private void allTheSame() {
-        StockMove again = refused;
-        session.who().ifPresent(who -> {
-            if (again != null) {
-                behind.run(() -> make(new StockMove(again.code(), again.movement().allTheSame()), who));
-            }
-        });
+        if (refused != null) {
+            wish(refused, true);
+        }
     }
 
     private void takeBack() {
@@ -373,7 +385,7 @@ public final class StockEditor extends SinglePageEditor {
             return;
         }
         StockMove back = new StockMove(entry.get().item().code(), entry.get().movement().reverse(Instant.now()));
-        behind.run(() -> make(back, who.get()));
+        behind.run(() -> make(back, null, who.get()));
     }
 
     private void keep(StockItem item, StockItem before) {
@@ -384,9 +396,10 @@ public final class StockEditor extends SinglePageEditor {
         }
         behind.run(() -> {
             try {
-                session.store().stock().describe(item, before, who.get(), "");
+                StockItem kept = (StockItem) session.store().stock().describe(item, before, who.get(), "").part();
                 behind.later(() -> {
-                    shownCode = null;
+                    describe.kept(kept);
+                    shownCode = kept.code();
                     list.mark(item.code());
                     reload();
                     describe.say(words.text("stock.kept", item.code()));
