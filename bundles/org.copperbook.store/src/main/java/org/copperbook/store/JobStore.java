@@ -119,6 +119,12 @@ public interface JobStore extends AutoCloseable {
     /** A page of the register. */
     RegisterSlice register(RegisterQuery query);
 
+    /** Every job whose machine has a serial number, letter case and spaces at its ends aside, the newest first; none for a blank. */
+    List<RegisterRow> withSerial(String serial);
+
+    /** Who works on which job now, as far as it is saved; looks through the hours of every job. */
+    List<RunningWork> runningWork();
+
     /** A month in figures, added up from what is derived of every job. */
     MonthReport monthReport(YearMonth month);
 

@@ -9,10 +9,7 @@ import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.nameplate.Nameplate;
 import org.copperbook.store.JobStore;
-import org.copperbook.store.RegisterColumn;
-import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.RegisterRow;
-import org.copperbook.store.RegisterSort;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -23,7 +20,8 @@ import org.eclipse.swt.widgets.Label;
 /** Says on the plate's page when its serial number stands on other jobs too: the same machine, or one number misread. */
 public final class SameSerial {
 
-    private static final int MOST_ROWS = 20;
+    /** More than these nobody reads in one sentence; the newest are named. */
+    private static final int MOST_NAMED = 8;
     private static final int LEAST_CHARS = 2;
     private static final int MOST_CHARS = 200;
     private static final int PAUSE = 150;
@@ -71,9 +69,8 @@ public final class SameSerial {
         }
         JobStore store = site.store();
         Display display = area.getDisplay();
-        RegisterQuery query = new RegisterQuery(serial, 0, MOST_ROWS, new RegisterSort(RegisterColumn.NUMBER, false));
         new DeskJob(words.text("before.looking"), monitor -> {
-            List<RegisterRow> rows = store.register(query).rows();
+            List<RegisterRow> rows = store.withSerial(serial);
             display.asyncExec(() -> said(serial, rows));
         }).schedule();
     }
@@ -82,9 +79,10 @@ public final class SameSerial {
         if (area.isDisposed() || !serial.equals(asked)) {
             return;
         }
-        String jobs = rows.stream().filter(r -> !r.jobId().equals(site.document().id())
-                        && r.serial().strip().equalsIgnoreCase(serial))
-                .map(r -> words.text("plate.onJob", r.number(), r.machine(), r.customer())).collect(Collectors.joining("; "));
+        List<RegisterRow> others = rows.stream().filter(r -> !r.jobId().equals(site.document().id())).toList();
+        String jobs = others.stream().limit(MOST_NAMED)
+                .map(r -> words.text("plate.onJob", r.number(), r.machine(), r.customer())).collect(Collectors.joining("; "))
+                + (others.size() > MOST_NAMED ? "; " + words.text("plate.onMore", others.size() - MOST_NAMED) : "");
         say(jobs.isEmpty() ? "" : words.text("plate.sameSerial", serial, jobs));
         area.requestLayout();
     }

@@ -16,6 +16,7 @@ public final class HoursPage extends PartPage {
 
     private Trades trades;
     private Timer timer;
+    private RunningArea running;
     private ActualsArea actuals;
 
     @Override
@@ -38,12 +39,14 @@ public final class HoursPage extends PartPage {
         new Actions(here.area(), site(), "hours.begun")
                 .button("hours.begin", words().text("hours.begin"), timer::begin)
                 .button("hours.stop", words().text("hours.stop"), timer::stop);
+        running = new RunningArea(here.area(), site(), words());
         actuals = new ActualsArea(here.area("hours.compared"), site(), words());
     }
 
     @Override
     protected void changed() {
         if (actuals != null) {
+            running.show();
             actuals.show();
         }
     }

@@ -1,12 +1,8 @@
 package org.copperbook.office.hours;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
@@ -20,12 +16,10 @@ import org.copperbook.jobs.work.Hours;
 /** Begins and stops the work of whoever works at the screen; stopping makes an entry. Each is one step to be undone. */
 final class Timer {
 
-    private static final int MINUTES = 60;
-    private static final int DECIMALS = 2;
-
     private final PageSite site;
     private final Words words;
     private final Trades trades;
+    private Instant askedAbout;
 
     Timer(PageSite site, Words words, Trades trades) {
         this.site = site;
@@ -60,31 +54,13 @@ final class Timer {
         if (running.isEmpty() || running.get().since() == null) {
             return words.text("hours.notBegun");
         }
-        BigDecimal worked = hoursSince(running.get().since(), Instant.now());
-        LocalDate day = LocalDate.ofInstant(running.get().since(), ZoneId.systemDefault());
-        return site.document().change(site.key(), "/entries", tree -> {
-            ArrayNode still = tree.withArray("running");
-            for (int i = still.size() - 1; i >= 0; i--) {
-                if (who.get().equals(still.get(i).path("who").asText())) {
-                    still.remove(i);
-                }
-            }
-            if (still.isEmpty()) {
-                tree.remove("running");
-            }
-            ObjectNode row = tree.withArray("entries").addObject().put("who", who.get());
-            if (running.get().trade() != null) {
-                row.put("trade", running.get().trade());
-            }
-            row.put("date", day.toString()).put("hours", worked);
-            return tree;
-        }).orElseGet(() -> words.text("hours.stopped", worked, time(running.get().since())));
-    }
-
-    /** Whole minutes in hours, to the hundredth; a clock that was set back counts as no time. */
-    static BigDecimal hoursSince(Instant since, Instant now) {
-        long minutes = Math.max(0, Duration.between(since, now).toMinutes());
-        return BigDecimal.valueOf(minutes).divide(BigDecimal.valueOf(MINUTES), DECIMALS, RoundingMode.HALF_UP);
+        BigDecimal worked = WorkStop.hoursSince(running.get().since(), Instant.now());
+        if (WorkStop.tooLong(worked) && !running.get().since().equals(askedAbout)) {
+            askedAbout = running.get().since();
+            return words.text("hours.long", worked, time(askedAbout), WorkStop.LONGEST);
+        }
+        return site.document().change(site.key(), "/entries", tree -> WorkStop.put(tree, running.get(), worked))
+                .orElseGet(() -> words.text("hours.stopped", worked, time(running.get().since())));
     }
 
     private Optional<Hours> hours() {
@@ -95,7 +71,7 @@ final class Timer {
         return hours().map(Hours::running).orElse(List.of()).stream().filter(r -> who.equals(r.who())).findFirst();
     }
 
-    private static String time(Instant at) {
+    static String time(Instant at) {
         return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.SHORT).withZone(ZoneId.systemDefault()).format(at);
     }
 }

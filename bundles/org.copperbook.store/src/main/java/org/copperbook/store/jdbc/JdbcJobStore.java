@@ -45,7 +45,9 @@ import org.copperbook.store.NumberTaken;
 import org.copperbook.store.PartSave;
 import org.copperbook.store.PrivateName;
 import org.copperbook.store.RegisterQuery;
+import org.copperbook.store.RegisterRow;
 import org.copperbook.store.RegisterSlice;
+import org.copperbook.store.RunningWork;
 import org.copperbook.store.Saved;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreOptions;
@@ -239,6 +241,16 @@ public final class JdbcJobStore implements JobStore {
     public RegisterSlice register(RegisterQuery query) {
         return database.read(c -> tables.register().page(c, query,
                 query.text().isBlank() ? List.of() : aliases.families(c)));
+    }
+
+    @Override
+    public List<RegisterRow> withSerial(String serial) {
+        return serial == null || serial.isBlank() ? List.of() : database.read(c -> tables.register().withSerial(c, serial.strip()));
+    }
+
+    @Override
+    public List<RunningWork> runningWork() {
+        return database.read(reading::runningWork);
     }
 
     @Override

@@ -33,16 +33,20 @@ import org.copperbook.jobs.shop.Workshop;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.WireOnShelf;
 import org.copperbook.jobs.winding.OldCard;
+import org.copperbook.jobs.work.Hours;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.LotSearch;
 import org.copperbook.store.NumberPattern;
 import org.copperbook.store.Revision;
+import org.copperbook.store.RunningWork;
 import org.copperbook.store.Saved;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreText;
 
 /** Makes records of kept revisions. */
 final class Reading {
+
+    private static final System.Logger LOG = System.getLogger(Reading.class.getName());
 
     private final Tables tables;
     private final PartJson json;
@@ -119,6 +123,24 @@ final class Reading {
     String number(Connection c, String jobId) throws SQLException {
         return tables.jobs().numberOf(c, jobId).orElseThrow(() -> new StoreException(StoreException.Kind.NOT_FOUND,
                 StoreText.of("noJob", jobId)));
+    }
+
+    /** Work begun and not stopped; hours that cannot be read are left out, for the job itself says so when it is opened. */
+    List<RunningWork> runningWork(Connection c) throws SQLException {
+        Map<String, String> numbers = new HashMap<>();
+        tables.jobs().all(c).forEach(j -> numbers.put(j.id(), j.number()));
+        List<RunningWork> running = new ArrayList<>();
+        tables.revisions().eachLatest(c, PartKind.HOURS.word(), r -> {
+            if (numbers.containsKey(r.jobId()) && r.json().contains("\"running\"")) {
+                try {
+                    Hours hours = (Hours) json.read(PartKey.of(PartKind.HOURS), r.json());
+                    hours.running().forEach(w -> running.add(new RunningWork(r.jobId(), numbers.get(r.jobId()), w)));
+                } catch (BadRecordException e) {
+                    LOG.log(System.Logger.Level.WARNING, "the hours of job " + numbers.get(r.jobId()) + " cannot be read", e);
+                }
+            }
+        });
+        return running;
     }
 
     /** The uses of a lot in the current parts of every job, by number. */

@@ -90,6 +90,14 @@ final class RegisterTable {
         return new RegisterSlice(total, rows);
     }
 
+    /** By the key that sorts, which is indexed and finds a little more than the number itself. */
+    List<RegisterRow> withSerial(Connection c, String serial) throws SQLException {
+        RegisterFilter.Found found = new RegisterFilter.Found("register", List.of("serial_key = ?"),
+                List.of(SearchText.key(serial)));
+        return rows(c, found, " ORDER BY number_key DESC", Integer.MAX_VALUE, 0).stream()
+                .filter(r -> r.serial().equalsIgnoreCase(serial)).toList();
+    }
+
     private static int count(Connection c, RegisterFilter.Found of) throws SQLException {
         try (PreparedStatement q = c.prepareStatement("SELECT COUNT(*)" + of.sql())) {
             fill(q, of.values());

@@ -7,9 +7,11 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import org.copperbook.jobs.Job;
@@ -18,6 +20,7 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.check.SentQuoteGuard;
+import org.copperbook.jobs.customer.Customer;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.json.PersonalFields;
 import org.copperbook.jobs.quote.Quote;
@@ -98,6 +101,9 @@ final class Writing {
         if (part instanceof Quote quote) {
             refuseToChangeWhatWentOut(c, jobId, number, key, quote);
         }
+        if (part instanceof Customer customer) {
+            refuseToMergeInACircle(c, key, customer);
+        }
         Saved saved = append(c, jobId, number, key, part, basedOn + 1, who, why);
         if (!JobStore.SHOP.equals(jobId)) {
             Reading.Readable job = reading.readable(c, jobId, number);
@@ -122,6 +128,21 @@ final class Writing {
         }
         if (changed) {
             throw new StoreException(StoreException.Kind.NOT_ALLOWED, StoreText.of("quote.wentOut"));
+        }
+    }
+
+    /** Asked of what is kept now: two people may merge two customers into each other at the same time. */
+    private void refuseToMergeInACircle(Connection c, PartKey key, Customer customer) throws SQLException {
+        Set<String> way = new HashSet<>(Set.of(key.name()));
+        Customer at = customer;
+        while (at != null && at.mergedInto() != null && Customer.isKey(at.mergedInto())) {
+            String into = at.mergedInto();
+            if (into.equals(key.name())) {
+                throw new StoreException(StoreException.Kind.NOT_ALLOWED, StoreText.of("customer.circle",
+                        customer.name() == null ? key.name() : customer.name()));
+            }
+            at = way.add(into) ? reading.current(c, JobStore.SHOP, Customer.key(into)).map(s -> (Customer) s.part()).orElse(null)
+                    : null;
         }
     }
 

@@ -44,7 +44,9 @@ import org.copperbook.store.NumberTaken;
 import org.copperbook.store.PartSave;
 import org.copperbook.store.PrivateName;
 import org.copperbook.store.RegisterQuery;
+import org.copperbook.store.RegisterRow;
 import org.copperbook.store.RegisterSlice;
+import org.copperbook.store.RunningWork;
 import org.copperbook.store.Saved;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.StoreException.Kind;
@@ -377,6 +379,16 @@ public final class MirroredStore implements JobStore {
     @Override
     public RegisterSlice register(RegisterQuery query) {
         return read(s -> s.register(query));
+    }
+
+    @Override
+    public List<RegisterRow> withSerial(String serial) {
+        return read(s -> s.withSerial(serial));
+    }
+
+    @Override
+    public List<RunningWork> runningWork() {
+        return read(JobStore::runningWork);
     }
 
     @Override

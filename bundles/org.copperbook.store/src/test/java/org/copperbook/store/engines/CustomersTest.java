@@ -21,6 +21,7 @@ import org.copperbook.store.RegisterRow;
 import org.copperbook.store.RegisterSort;
 import org.copperbook.store.Sample;
 import org.copperbook.store.Saved;
+import org.copperbook.store.StoreException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -94,6 +95,28 @@ class CustomersTest extends OnEachEngine {
         store.saveShopPart(Customer.key("b"), customer("Quayside Cold Store"), 2, "o", "not one after all");
         assertEquals(List.of("Quayside Cold Store"), found("quayside"));
         assertEquals(List.of("Quayside Cold Store"), found("kaltwasser"), "that one is still another name of it");
+    }
+
+    @Test
+    void twoAreNotMergedIntoEachOtherHoweverLongTheWayRound() {
+        for (String k : List.of("a", "b", "c")) {
+            store.saveShopPart(Customer.key(k), customer(k), 0, "o", "");
+        }
+        store.saveShopPart(Customer.key("a"), customer("a").into("b"), 1, "o", "");
+        StoreException two = assertThrows(StoreException.class,
+                () -> store.saveShopPart(Customer.key("b"), customer("b").into("a"), 1, "p", ""));
+        assertEquals(StoreException.Kind.NOT_ALLOWED, two.kind());
+        store.saveShopPart(Customer.key("b"), customer("b").into("c"), 1, "p", "");
+        long links = store.chainEnd().sequence();
+        assertThrows(StoreException.class, () -> store.saveShopPart(Customer.key("c"), customer("c").into("a"), 1, "o", ""));
+        assertThrows(StoreException.class, () -> store.saveShopPart(Customer.key("c"), customer("c").into("c"), 1, "o", ""));
+        assertThrows(StoreException.class, () -> store.saveShopParts(List.of(
+                new PartSave(Customer.key("x"), customer("x").into("y"), 0),
+                new PartSave(Customer.key("y"), customer("y").into("x"), 0)), "o", ""), "also of one save together");
+        assertEquals(links, store.chainEnd().sequence());
+        store.saveShopPart(Customer.key("b"), customer("b"), 2, "o", "not one after all");
+        store.saveShopPart(Customer.key("c"), customer("c").into("a"), 1, "o", "");
+        assertTrue(store.audit().passed());
     }
 
     @Test

@@ -137,6 +137,40 @@ class HoursTest {
     }
 
     @Test
+    void moreThanTwelveHoursInOneGoAreAskedAboutBeforeTheyAreWrittenDown() {
+        Instant since = Instant.now().minusSeconds(13 * 3600).truncatedTo(java.time.temporal.ChronoUnit.SECONDS);
+        editor.document().change(HOURS, "/running", tree -> {
+            tree.withArray("running").addObject().put("who", who).put("since", since.toString());
+            return tree;
+        });
+        desktop.work();
+        assertTrue(said("hours.running").contains(desktop.session().shop().nameOf(who)), said("hours.running"));
+        desktop.press("hours.stop");
+        assertTrue(said("hours.begun").contains("13"), said("hours.begun"));
+        assertEquals(List.of(), editor.document().part(HOURS, Hours.class).orElseThrow().entries());
+        desktop.press("hours.stop");
+        assertEquals(13, editor.document().part(HOURS, Hours.class).orElseThrow().entries().get(0).hours().doubleValue(), 0.05);
+        assertTrue(said("hours.running").startsWith("Nobody"), said("hours.running"));
+    }
+
+    @Test
+    void workOnTwoJobsAtOnceIsSaidAndTheOtherStoppedFromHere() throws Exception {
+        Instant since = Instant.now().minusSeconds(2 * 3600).truncatedTo(java.time.temporal.ChronoUnit.SECONDS);
+        JobHandle other = store.takeIn(new Job(UUID.randomUUID().toString(), "", Map.of(HOURS, desktop.session().json().read(HOURS,
+                "{\"schema\":1,\"running\":[{\"who\":\"" + who + "\",\"trade\":\"fitter\",\"since\":\"" + since + "\"},"
+                        + "{\"who\":\"somebody\",\"since\":\"" + since + "\"}]}"))), who, "", NumberTaken.REFUSE);
+        desktop.press("hours.begin");
+        desktop.until("the other job is named", () -> said("hours.elsewhere").contains(other.number()));
+        desktop.press("hours.stopOther");
+        desktop.until("it is stopped", () -> said("hours.elsewhere").contains("written down"));
+        Hours there = (Hours) store.current(other.id(), HOURS).orElseThrow().part();
+        assertEquals(List.of("somebody"), there.running().stream().map(Hours.Running::who).toList());
+        assertEquals(2, there.entries().get(0).hours().doubleValue(), 0.05);
+        assertEquals("fitter", there.entries().get(0).trade());
+        assertEquals(1, editor.document().part(HOURS, Hours.class).orElseThrow().running().size(), "work here goes on");
+    }
+
+    @Test
     void theWireOfTheJobIsSetAsideByItsMassOnceAndWhatIsIssuedCounts() {
         StockItem before = (StockItem) store.stock().item("W-1.180-G2").orElseThrow().part();
         desktop.press("hours.reserveWire");
