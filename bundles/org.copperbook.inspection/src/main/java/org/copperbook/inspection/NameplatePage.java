@@ -9,6 +9,8 @@ import org.copperbook.desk.form.Form;
 import org.copperbook.desk.page.PartPage;
 import org.copperbook.desk.text.Words;
 import org.copperbook.inspection.before.SameSerial;
+import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.booking.MachineKind;
 import org.copperbook.jobs.check.PlateWords;
 import org.copperbook.jobs.limits.Limit;
 import org.copperbook.jobs.nameplate.Nameplate;
@@ -117,7 +119,12 @@ public final class NameplatePage extends PartPage {
 
     /** What the figures of the plate say about each other; a contradiction is shown and never refused. */
     private String crossChecked() {
-        return document().part(key(), Nameplate.class).map(p -> String.join("\n", PlateWords.of(p))).orElse("");
+        return document().part(key(), Nameplate.class).map(p -> String.join("\n", PlateWords.of(p, kind()))).orElse("");
+    }
+
+    /** What the machine was booked in as, or null. */
+    private MachineKind kind() {
+        return document().job().booking().map(Booking::machineKind).orElse(null);
     }
 
     /** What the figures of one further rating say, beside them. */
@@ -127,10 +134,15 @@ public final class NameplatePage extends PartPage {
             at++;
             if (r.equals(row) && !row.isEmpty()) {
                 int rating = at;
-                return document().part(key(), Nameplate.class).map(p -> PlateWords.of(p, rating)).map(said -> said.isEmpty()
-                        ? words().text("plate.rowAgrees") : String.join(" ", said)).orElse("");
+                return document().part(key(), Nameplate.class).map(p -> ofRating(p, rating)).orElse("");
             }
         }
         return "";
+    }
+
+    private String ofRating(Nameplate plate, int rating) {
+        List<String> said = PlateWords.of(plate, kind(), rating);
+        String notCompared = PlateWords.notCompared(plate, kind(), rating);
+        return !said.isEmpty() ? String.join(" ", said) : notCompared.isEmpty() ? words().text("plate.rowAgrees") : notCompared;
     }
 }

@@ -3,7 +3,9 @@ package org.copperbook.inspection.before;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.editor.JobInput;
@@ -241,13 +243,19 @@ public final class HereBefore {
             Job earlier = store.load(row.jobId());
             display.asyncExec(() -> {
                 if (!area.isDisposed()) {
-                    taken.take(earlier);
-                    said.setText(words.text("before.taken", earlier.number()));
+                    said.setText(taken(earlier));
                     said.requestLayout();
                     goOn.run();
                 }
             });
         }).schedule();
+    }
+
+    /** Takes an earlier job over and says what was left as typed. */
+    private String taken(Job earlier) {
+        Set<String> left = taken.take(earlier);
+        return left.isEmpty() ? words.text("before.taken", earlier.number()) : words.text("before.takenBut", earlier.number(),
+                left.stream().map(words::text).collect(Collectors.joining(", ")));
     }
 
     private void open(RegisterRow row) {

@@ -122,7 +122,7 @@ final class DiodeReadingCheck implements Check {
         }
         Outcome outcome = f.outcome();
         MeterUse overdue = meter(p, asFound, shop);
-        if (outcome == Outcome.MEETS && overdue != null && overdue.overdue() != null) {
+        if (outcome == Outcome.MEETS && overdue != null && overdue.lapse() != null) {
             outcome = Outcome.DOUBTFUL;
         }
         if (f.state() == DiodeFinding.State.SHORTED || f.state() == DiodeFinding.State.OPEN) {
@@ -131,7 +131,7 @@ final class DiodeReadingCheck implements Check {
         String readings = Phrases.say("diode.readings", shown(asFound ? p.asFoundForward() : p.asLeftForward()),
                 shown(asFound ? p.asFoundReverse() : p.asLeftReverse()));
         d.outcome(outcome).reason(readings + " " + Phrases.word("diode", f.reason()));
-        if (overdue != null && overdue.overdue() != null) {
+        if (overdue != null && overdue.lapse() != null) {
             d.addReason(overdue.objection());
         }
         if (f.state() == DiodeFinding.State.DOUBTFUL && f.suspected() != DiodeFinding.State.DOUBTFUL) {

@@ -67,7 +67,8 @@ final class InstrumentCheck implements Check {
     private static String instead(Reading r, double seen, LimitBook limits, Shop shop) {
         double share = limits.find("instrument.resolve").upper().orElse(Double.POSITIVE_INFINITY);
         return shop.instruments().instruments().stream()
-                .filter(i -> !i.id().equals(r.instrument()) && kinds(r.quantity()).contains(i.kind()))
+                .filter(i -> i.inUse() && i.id() != null && !i.id().isBlank() && !i.id().equals(r.instrument()))
+                .filter(i -> kinds(r.quantity()).contains(i.kind()))
                 .filter(i -> i.ranges().stream().anyMatch(x -> unit(r.quantity()).equals(x.quantity())
                         && (x.upTo() == null || x.upTo() >= Math.abs(seen))))
                 .filter(i -> Boolean.TRUE.equals(i.fourWire()) || r.quantity() != ReadingQuantity.RESISTANCE

@@ -72,7 +72,7 @@ record InsulationAt40(List<Uncertain> corrected, String trouble, String remark) 
         boolean differ = false;
         for (Uncertain c : corrected) {
             MeterUse m = at.meter();
-            MeterUse as = new MeterUse(c, m.trust(), m.overdue(), m.name(), m.key(), m.sharedGain(), m.resolution());
+            MeterUse as = new MeterUse(c, m.trust(), m.lapse(), m.name(), m.key(), m.sharedGain(), m.resolution());
             OhmsToEarth.Finding f = at.against(bounds, as);
             differ |= worst != null && f.outcome() != worst.outcome();
             if (worst == null || c.value() == lowest()) {

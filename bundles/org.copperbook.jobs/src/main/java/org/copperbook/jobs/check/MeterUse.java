@@ -15,13 +15,13 @@ import org.copperbook.jobs.shop.Shop;
  *
  * @param value       the reading with the instrument's standard uncertainty, unit of the reading
  * @param trust       whether the uncertainty is known, and why not
- * @param overdue     date on which the calibration had run out before the reading; null when it had not
+ * @param lapse       why no calibration was in force when it was taken; null when one was
  * @param name        instrument as people call it; empty when none is named
  * @param key         names instrument and range, so that readings with the same one share its gain; empty when unknown
  * @param sharedGain  relative standard uncertainty that readings of this instrument and range share
  * @param resolution  one count of the range; 0 when unknown
  */
-record MeterUse(Uncertain value, Trust trust, LocalDate overdue, String name, String key, double sharedGain,
+record MeterUse(Uncertain value, Trust trust, Instrument.Lapse lapse, String name, String key, double sharedGain,
         double resolution) {
 
     /** What is known of the instrument behind a reading. */
@@ -45,15 +45,15 @@ record MeterUse(Uncertain value, Trust trust, LocalDate overdue, String name, St
         if (found == null) {
             return unknown(reading, Trust.NOT_REGISTERED, instrument, null);
         }
-        LocalDate overdue = overdue(found, at);
+        Instrument.Lapse lapse = lapse(found, at);
         String name = found.name() == null ? found.id() : found.name() + " (" + found.id() + ")";
         Instrument.Range range = range(found, quantity, Math.abs(reading));
         if (range == null || (range.percentOfReading() == null && range.digits() == null)) {
-            return unknown(reading, Trust.NO_ACCURACY, name, overdue);
+            return unknown(reading, Trust.NO_ACCURACY, name, lapse);
         }
         InstrumentAccuracy accuracy = new InstrumentAccuracy(orZero(range.percentOfReading()), orZero(range.digits()),
                 orZero(range.resolution()));
-        return new MeterUse(accuracy.of(reading), Trust.KNOWN, overdue, name,
+        return new MeterUse(accuracy.of(reading), Trust.KNOWN, lapse, name,
                 found.id() + "|" + range.quantity() + "|" + range.upTo(), accuracy.sharedRelative(),
                 orZero(range.resolution()));
     }
@@ -81,16 +81,12 @@ record MeterUse(Uncertain value, Trust trust, LocalDate overdue, String name, St
         return best;
     }
 
-    private static LocalDate overdue(Instrument instrument, Instant at) {
-        if (at == null || instrument.calibrationDue() == null) {
-            return null;
-        }
-        LocalDate day = LocalDate.ofInstant(at, ZoneId.systemDefault());
-        return day.isAfter(instrument.calibrationDue()) ? instrument.calibrationDue() : null;
+    private static Instrument.Lapse lapse(Instrument instrument, Instant at) {
+        return at == null ? null : instrument.lapsedOn(LocalDate.ofInstant(at, ZoneId.systemDefault())).orElse(null);
     }
 
-    private static MeterUse unknown(double reading, Trust trust, String name, LocalDate overdue) {
-        return new MeterUse(Uncertain.exact(reading), trust, overdue, name, "", 0, 0);
+    private static MeterUse unknown(double reading, Trust trust, String name, Instrument.Lapse lapse) {
+        return new MeterUse(Uncertain.exact(reading), trust, lapse, name, "", 0, 0);
     }
 
     private static double orZero(Double d) {
@@ -103,13 +99,13 @@ record MeterUse(Uncertain value, Trust trust, LocalDate overdue, String name, St
 
     /** The same with more standard uncertainty in quadrature and the value shifted. */
     MeterUse shifted(double by, double moreU) {
-        return new MeterUse(new Uncertain(value.value() + by, Math.hypot(value.u(), moreU)), trust, overdue, name, key,
+        return new MeterUse(new Uncertain(value.value() + by, Math.hypot(value.u(), moreU)), trust, lapse, name, key,
                 sharedGain, resolution);
     }
 
     /** The same with its uncertainty not known after all. */
     MeterUse doubted() {
-        return new MeterUse(value, Trust.NO_ACCURACY, overdue, name, "", 0, resolution);
+        return new MeterUse(value, Trust.NO_ACCURACY, lapse, name, "", 0, resolution);
     }
 
     /** Why this use cannot support "meets", in words; empty when it can. */
@@ -117,17 +113,21 @@ record MeterUse(Uncertain value, Trust trust, LocalDate overdue, String name, St
         if (trust != Trust.KNOWN) {
             return Phrases.say("meter." + trust.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'), name);
         }
-        return overdue == null ? "" : Phrases.say("meter.overdue", name, overdue.toString());
+        return lapsed();
     }
 
     /** What the register says against it, apart from its accuracy; empty when nothing or when none is named. */
     String registerObjection() {
         boolean unknown = trust == Trust.NOT_REGISTERED;
-        if (!unknown && overdue == null) {
+        return unknown ? Phrases.say("meter.not-in-register", name) : lapsed();
+    }
+
+    private String lapsed() {
+        if (lapse == null) {
             return "";
         }
-        return unknown ? Phrases.say("meter.not-in-register", name)
-                : Phrases.say("meter.overdue", name, overdue.toString());
+        return lapse.ranOut() == null ? Phrases.say("meter.not-yet", name, lapse.firstOne().toString())
+                : Phrases.say("meter.overdue", name, lapse.ranOut().toString());
     }
 
     /** What to do about the objection. */
@@ -135,7 +135,7 @@ record MeterUse(Uncertain value, Trust trust, LocalDate overdue, String name, St
         if (trust != Trust.KNOWN) {
             return Phrases.say("meter.remedy.accuracy");
         }
-        return overdue == null ? "" : Phrases.say("meter.remedy.calibration");
+        return lapse == null ? "" : Phrases.say("meter.remedy.calibration");
     }
 
     /** The first objection among several uses, or nothing. */

@@ -2,6 +2,10 @@ package org.copperbook.jobs.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.copperbook.jobs.booking.MachineKind;
 import org.copperbook.jobs.nameplate.Nameplate;
 import org.copperbook.jobs.nameplate.PlateCrossCheck;
 
@@ -14,9 +18,9 @@ public final class PlateWords {
     }
 
     /** The contradictions of one rating: 0 is the plate's first, 1 the first of the others; empty when there are none. */
-    public static List<String> of(Nameplate plate, int rating) {
+    public static List<String> of(Nameplate plate, MachineKind kind, int rating) {
         List<String> said = new ArrayList<>();
-        for (PlateCrossCheck.Contradiction c : CROSS_CHECK.findings(plate)) {
+        for (PlateCrossCheck.Contradiction c : CROSS_CHECK.findings(plate, kind)) {
             if (c.rating() == rating) {
                 said.add(sentence(c));
             }
@@ -24,14 +28,31 @@ public final class PlateWords {
         return List.copyOf(said);
     }
 
-    /** All contradictions, those of further ratings with their number; one sentence of agreement when there are none. */
-    public static List<String> of(Nameplate plate) {
+    /**
+     * All contradictions, those of further ratings with their number. Without any, one sentence: that those compared agree, or
+     * that too few are given, and which is missing.
+     *
+     * @param kind what the machine was booked in as, or null
+     */
+    public static List<String> of(Nameplate plate, MachineKind kind) {
         List<String> said = new ArrayList<>();
-        for (PlateCrossCheck.Contradiction c : CROSS_CHECK.findings(plate)) {
+        for (PlateCrossCheck.Contradiction c : CROSS_CHECK.findings(plate, kind)) {
             said.add(c.rating() == 0 ? sentence(c)
                     : Phrases.say("plate.of-rating", Integer.toString(c.rating()), sentence(c)));
         }
-        return said.isEmpty() ? List.of(Phrases.say("plate.agrees")) : List.copyOf(said);
+        if (!said.isEmpty()) {
+            return List.copyOf(said);
+        }
+        boolean compared = IntStream.rangeClosed(0, plate.otherRatings().size())
+                .anyMatch(i -> CROSS_CHECK.compares(plate, kind, i));
+        return List.of((Phrases.say(compared ? "plate.agrees" : "plate.too-few") + " " + notCompared(plate, kind, 0)).strip());
+    }
+
+    /** What keeps power, volts and amps of a rating from being compared, in words; empty when nothing does. */
+    public static String notCompared(Nameplate plate, MachineKind kind, int rating) {
+        Set<PlateCrossCheck.Missing> missing = CROSS_CHECK.missing(plate, kind, rating);
+        return missing.isEmpty() ? "" : Phrases.say("plate.not-compared", missing.stream()
+                .map(m -> Phrases.word("plate-missing", m)).collect(Collectors.joining(", ")));
     }
 
     private static String sentence(PlateCrossCheck.Contradiction c) {

@@ -1,9 +1,13 @@
 package org.copperbook.jobs.nameplate;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import org.copperbook.jobs.booking.MachineKind;
 import org.copperbook.jobs.nameplate.Nameplate.Rating;
 
 /**
@@ -59,20 +63,25 @@ public final class PlateCrossCheck {
         RECONNECTED_VOLTS
     }
 
-    /** The contradictions; empty when the figures given agree or too few are given to say. */
-    public List<Contradiction> findings(Nameplate plate) {
+    /** A figure without which power, volts and amps cannot be compared. */
+    public enum Missing { POWER, VOLTS, AMPS, PHASES }
+
+    /**
+     * The contradictions; empty when the figures given agree or too few are given to say.
+     *
+     * @param kind what the machine was booked in as; null when nobody has said, and a plate without kVA is then a motor's
+     */
+    public List<Contradiction> findings(Nameplate plate, MachineKind kind) {
         List<Contradiction> found = new ArrayList<>();
-        boolean motor = plate.apparentPowerVA() == null
-                && plate.otherRatings().stream().allMatch(r -> r.apparentPowerVA() == null);
-        Rating first = new Rating(plate.apparentPowerVA(), plate.powerW(), plate.voltageV(), plate.connection(),
-                plate.currentA(), plate.frequencyHz(), plate.speedRpm(), plate.powerFactor(), null);
+        List<Rating> all = ratings(plate);
+        Rating first = all.get(0);
+        boolean motor = motor(plate, kind);
+        Optional<Integer> phases = phases(plate, kind);
         if (plate.poles() != null && plate.poles() % 2 != 0) {
             found.add(new Contradiction(What.ODD_POLES, 0, List.of(plate.poles())));
         }
-        List<Rating> all = new ArrayList<>(List.of(first));
-        all.addAll(plate.otherRatings());
         for (int i = 0; i < all.size(); i++) {
-            OneRating one = new OneRating(all.get(i), i, plate, motor, found);
+            OneRating one = new OneRating(all.get(i), i, plate.poles(), phases, motor, found);
             one.apparentPower();
             one.power();
             one.speed();
@@ -81,6 +90,68 @@ public final class PlateCrossCheck {
             }
         }
         return found;
+    }
+
+    /**
+     * What keeps power, volts and amps of a rating from being compared.
+     *
+     * @param rating 0 for the plate's first rating, 1 for the first of the others ...
+     * @return empty when they are compared, or when not even two of them are given
+     */
+    public Set<Missing> missing(Nameplate plate, MachineKind kind, int rating) {
+        Rating r = ratings(plate).get(rating);
+        Set<Missing> missing = EnumSet.noneOf(Missing.class);
+        if (r.apparentPowerVA() == null && r.powerW() == null) {
+            missing.add(Missing.POWER);
+        }
+        if (r.voltageV() == null) {
+            missing.add(Missing.VOLTS);
+        }
+        if (r.currentA() == null) {
+            missing.add(Missing.AMPS);
+        }
+        if (missing.size() > 1) {
+            return Set.of();
+        }
+        if (phases(plate, kind).isEmpty()) {
+            missing.add(Missing.PHASES);
+        }
+        return missing;
+    }
+
+    /** Whether any two figures of a rating say something of each other. */
+    public boolean compares(Nameplate plate, MachineKind kind, int rating) {
+        Rating r = ratings(plate).get(rating);
+        boolean powers = r.apparentPowerVA() != null || r.powerW() != null;
+        return powers && r.voltageV() != null && r.currentA() != null && phases(plate, kind).isPresent()
+                || r.apparentPowerVA() != null && r.powerW() != null || r.frequencyHz() != null && r.speedRpm() != null
+                || rating > 0 && r.voltageV() != null && r.frequencyHz() != null && plate.voltageV() != null
+                && plate.frequencyHz() != null;
+    }
+
+    private static List<Rating> ratings(Nameplate plate) {
+        List<Rating> all = new ArrayList<>();
+        all.add( new Rating(plate.apparentPowerVA(), plate.powerW(), plate.voltageV(), plate.connection(),
+                plate.currentA(), plate.frequencyHz(), plate.speedRpm(), plate.powerFactor(), null));
+        all.addAll(plate.otherRatings());
+        return all;
+    }
+
+    private static boolean motor(Nameplate plate, MachineKind kind) {
+        return kind != null ? kind != MachineKind.BRUSHLESS_ALTERNATOR
+                : ratings(plate).stream().allMatch(r -> r.apparentPowerVA() == null);
+    }
+
+    /** As the plate says, else three where a connection or slip rings say so; a kind of machine that is built both ways does not. */
+    private static Optional<Integer> phases(Nameplate plate, MachineKind kind) {
+        if (plate.phases() != null) {
+            return Optional.of(plate.phases());
+        }
+        boolean three = kind == MachineKind.INDUCTION_MOTOR_WOUND_ROTOR || plate.rotorV() != null
+                || ratings(plate).stream().map(Rating::connection).filter(Objects::nonNull)
+                        .map(w -> w.toLowerCase(Locale.ROOT)).anyMatch(w -> w.contains("star") || w.contains("wye")
+                                || w.contains("delta"));
+        return three ? Optional.of(3) : Optional.empty();
     }
 
     private static boolean apart(double stated, double computed, double percent) {
@@ -106,17 +177,16 @@ public final class PlateCrossCheck {
         return words.contains("parallel") || words.contains("series");
     }
 
-    private record OneRating(Rating r, int at, Nameplate plate, boolean motor, List<Contradiction> found) {
+    private record OneRating(Rating r, int at, Integer poles, Optional<Integer> phases, boolean motor,
+            List<Contradiction> found) {
 
         private void add(What what, Object... arguments) {
             found.add(new Contradiction(what, at, List.of(arguments)));
         }
 
         private Optional<Double> voltAmperes() {
-            if (r.voltageV() == null || r.currentA() == null || plate.phases() == null) {
-                return Optional.empty();
-            }
-            return Optional.of((plate.phases() == 3 ? SQRT_3 : plate.phases()) * r.voltageV() * r.currentA());
+            return r.voltageV() == null || r.currentA() == null ? Optional.empty()
+                    : phases.map(p -> (p == 3 ? SQRT_3 : p) * r.voltageV() * r.currentA());
         }
 
         private void apparentPower() {
@@ -136,6 +206,17 @@ public final class PlateCrossCheck {
                         && apart(r.powerW(), r.apparentPowerVA() * r.powerFactor(), TOLERANCE_PERCENT)) {
                     add(What.POWER, r.apparentPowerVA() * r.powerFactor() / KILO, r.powerW() / KILO);
                 }
+            } else if (r.powerW() != null) {
+                voltAmperes().ifPresent(this::output);
+            }
+        }
+
+        /** A generator of which only kW is stated: what goes out is the volt-amperes times the power factor. */
+        private void output(double voltAmperes) {
+            if (r.powerFactor() == null && r.powerW() > voltAmperes * (1 + TOLERANCE_PERCENT / 100)) {
+                add(What.POWER_FACTOR, r.powerW() / voltAmperes);
+            } else if (r.powerFactor() != null && apart(r.powerW(), voltAmperes * r.powerFactor(), TOLERANCE_PERCENT)) {
+                add(What.POWER, voltAmperes * r.powerFactor() / KILO, r.powerW() / KILO);
             }
         }
 
@@ -154,13 +235,13 @@ public final class PlateCrossCheck {
             if (r.frequencyHz() == null || r.speedRpm() == null || r.speedRpm() <= 0) {
                 return;
             }
-            if (plate.poles() == null || plate.poles() <= 0) {
+            if (poles == null || poles <= 0) {
                 if (!someEvenPolesFit()) {
                     add(What.NO_POLES, r.frequencyHz(), r.speedRpm());
                 }
                 return;
             }
-            double computed = 120 * r.frequencyHz() / plate.poles();
+            double computed = 120 * r.frequencyHz() / poles;
             if (!fits(computed)) {
                 add(What.SPEED, computed, r.speedRpm());
             }

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.copperbook.jobs.PhotoRef;
 
@@ -56,6 +57,34 @@ public record Instrument(String id, String name, Kind kind, List<Range> ranges, 
             Double leadOhmU, LocalDate calibrated, LocalDate calibrationDue, String certificate, Map<String, JsonNode> more) {
         this(id, name, kind, ranges, fourWire, leadOhm, leadOhmU, calibrated, calibrationDue, certificate, null, null, null,
                 more);
+    }
+
+    /**
+     * A day on which no calibration was in force.
+     *
+     * @param ranOut   day on which the last one before had run out; null when there was none before
+     * @param firstOne day of the first calibration that is kept, when it is later; null when one had run out
+     */
+    public record Lapse(LocalDate ranOut, LocalDate firstOne) {
+    }
+
+    /**
+     * Whether no calibration was in force on a day, by the certificates of before that day: one that came later says nothing of
+     * it. A certificate that does not say when it runs out leaves what the others say.
+     *
+     * @return empty when one was in force, or when nobody has said when any runs out
+     */
+    public Optional<Lapse> lapsedOn(LocalDate day) {
+        List<Certificate> kept = certificates.stream().filter(c -> c.date() != null).toList();
+        if (kept.isEmpty()) {
+            kept = List.of(new Certificate(certificate, null, calibrated, calibrationDue, null, null, null));
+        }
+        List<Certificate> before = kept.stream().filter(c -> c.date() == null || !c.date().isAfter(day)).toList();
+        if (before.isEmpty()) {
+            return kept.stream().map(Certificate::date).min(Comparator.naturalOrder()).map(d -> new Lapse(null, d));
+        }
+        return before.stream().map(Certificate::due).filter(Objects::nonNull).max(Comparator.naturalOrder())
+                .filter(day::isAfter).map(d -> new Lapse(d, null));
     }
 
     /** Whether it is offered. */

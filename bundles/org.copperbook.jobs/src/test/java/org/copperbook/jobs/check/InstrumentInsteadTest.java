@@ -53,4 +53,25 @@ class InstrumentInsteadTest {
         assertTrue(v.reason().contains("2020-01-01"), v.reason());
         assertTrue(v.settle().contains("Bridge (B)"), v.settle());
     }
+
+    @Test
+    void aNewerCertificateDoesNotMakeAnOldReadingGood() {
+        // The reading is of 2026-03-03: after the first certificate ran out, before the second.
+        String twice = METER.formatted("2030-01-01").replace("'ranges'", "'certificates':[{'date':'2024-02-01','due':'2025-02-01'},"
+                + "{'date':'2026-06-01','due':'2027-06-01'}],'ranges'");
+        Verdict v = on(shop(twice), "200", "M");
+        assertEquals(Outcome.DOUBTFUL, v.outcome());
+        assertTrue(v.reason().contains("2025-02-01"), v.reason());
+        Verdict first = on(shop(twice.replace("{'date':'2024-02-01','due':'2025-02-01'},", "")), "200", "M");
+        assertTrue(first.reason().contains("2026-06-01"), first.reason());
+    }
+
+    @Test
+    void anInstrumentOutOfUseOrWithoutAnIdIsNotNamed() {
+        String gone = BRIDGE.formatted("2030-01-01").replace("'fourWire'", "'outOfUse':true,'fourWire'");
+        String nameless = BRIDGE.formatted("2030-01-01").replace("'id':'B',", "");
+        Verdict v = on(shop(METER.formatted("2030-01-01"), gone, nameless), "0.2", "M");
+        assertEquals(Outcome.DOUBTFUL, v.outcome());
+        assertFalse(v.settle().contains("Bridge"), v.settle());
+    }
 }

@@ -1,12 +1,16 @@
 package org.copperbook.jobs.nameplate;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.List;
+import java.util.Set;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.booking.MachineKind;
+import org.copperbook.jobs.check.PlateWords;
 import org.copperbook.jobs.json.BadRecordException;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.nameplate.PlateCrossCheck.Contradiction;
@@ -29,11 +33,19 @@ class PlateCrossCheckTest {
             + "'apparentPowerVA':600e3";
 
     private static List<Contradiction> of(String fields) {
+        return of(fields, null);
+    }
+
+    private static List<Contradiction> of(String fields, MachineKind kind) {
+        return new PlateCrossCheck().findings(plate(fields), kind);
+    }
+
+    private static Nameplate plate(String fields) {
         try {
             PartJson json = new PartJson();
             PartKey key = PartKey.of(PartKind.NAMEPLATE);
-            return new PlateCrossCheck().findings((Nameplate) json.read(key, (ObjectNode)
-                    json.mapper().readTree(("{'schema':1," + fields + "}").replace('\'', '"'))));
+            return (Nameplate) json.read(key, (ObjectNode)
+                    json.mapper().readTree(("{'schema':1," + fields + "}").replace('\'', '"')));
         } catch (IOException | BadRecordException e) {
             throw new AssertionError(e);
         }
@@ -115,5 +127,42 @@ class PlateCrossCheckTest {
     @Test
     void tooFewFiguresSayNothing() {
         assertEquals(List.of(), of("'maker':'x'"));
+    }
+
+    @Test
+    void withoutPhasesVoltsAndAmpsAreNotComparedAndThatIsSaid() {
+        String plate = "'apparentPowerVA':100e3,'voltageV':400,'currentA':10";
+        assertEquals(List.of(), of(plate, MachineKind.BRUSHLESS_ALTERNATOR));
+        String said = String.join(" ", PlateWords.of(plate(plate), MachineKind.BRUSHLESS_ALTERNATOR));
+        assertTrue(said.contains("Too few figures") && said.contains("phases"), said);
+        // With star on the plate it has three phases, and root of three times 400 V and 10 A are 6.928 kVA.
+        says(of(plate + ",'connection':'star'"), What.APPARENT_POWER, 0, 6.9282, 1e-4);
+        says(of("'powerW':100e3,'voltageV':400,'currentA':10", MachineKind.INDUCTION_MOTOR_WOUND_ROTOR), What.EFFICIENCY, 0,
+                100 * 100e3 / (Math.sqrt(3) * 400 * 10), 1e-6);
+    }
+
+    @Test
+    void whatIsMissingToCompareIsNamedAndNothingWhenNothingWasBegun() {
+        PlateCrossCheck check = new PlateCrossCheck();
+        assertEquals(Set.of(PlateCrossCheck.Missing.AMPS), check.missing(plate("'phases':3,'powerW':5e3,'voltageV':400"), null, 0));
+        assertEquals(Set.of(), check.missing(plate("'voltageV':400"), null, 0));
+        assertEquals(Set.of(), check.missing(plate(EIGHT_POLES), null, 0));
+        assertTrue(PlateWords.of(plate("'maker':'x'"), null).get(0).startsWith("Too few figures"));
+        assertTrue(PlateWords.of(plate(EIGHT_POLES), null).get(0).contains("do not contradict"));
+    }
+
+    @Test
+    void anAlternatorWithKilowattsOnlyDoesNotSlip() {
+        String plate = "'phases':3,'poles':4,'frequencyHz':50,'speedRpm':1430,'powerW':40e3";
+        assertEquals(List.of(), of(plate, MachineKind.INDUCTION_MOTOR_CAGE), "1430 r/min are a motor's at 4 poles and 50 Hz");
+        says(of(plate, MachineKind.BRUSHLESS_ALTERNATOR), What.SPEED, 0, 1500, 1e-9);
+    }
+
+    @Test
+    void anAlternatorsKilowattsAreVoltAmperesTimesPowerFactor() {
+        String plate = "'phases':3,'voltageV':400,'currentA':100,'powerFactor':0.8,'powerW':";
+        assertEquals(List.of(), of(plate + "55.4e3", MachineKind.BRUSHLESS_ALTERNATOR));
+        says(of(plate + "45.4e3", MachineKind.BRUSHLESS_ALTERNATOR), What.POWER, 0, Math.sqrt(3) * 400 * 100 * 0.8 / 1000, 1e-9);
+        assertEquals(List.of(), of(plate + "45.4e3", MachineKind.INDUCTION_MOTOR_CAGE), "at the shaft, of 82 %");
     }
 }

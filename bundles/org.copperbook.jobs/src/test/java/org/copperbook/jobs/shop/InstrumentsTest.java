@@ -48,6 +48,33 @@ class InstrumentsTest {
     }
 
     @Test
+    void aDayIsJudgedByTheCertificatesOfBeforeIt() {
+        Instrument i = instrument("A", certificate("c1", "2024-05-01", "2025-05-01"), certificate("c2", "2026-02-01", "2027-02-01"));
+        assertEquals(Optional.empty(), i.lapsedOn(LocalDate.of(2025, 5, 1)));
+        assertEquals(Optional.of(new Instrument.Lapse(LocalDate.of(2025, 5, 1), null)), i.lapsedOn(LocalDate.of(2025, 5, 2)));
+        assertEquals(Optional.of(new Instrument.Lapse(LocalDate.of(2025, 5, 1), null)), i.lapsedOn(LocalDate.of(2026, 1, 31)),
+                "the newer certificate says nothing of the day before it");
+        assertEquals(Optional.empty(), i.lapsedOn(LocalDate.of(2026, 2, 1)));
+        assertEquals(Optional.of(new Instrument.Lapse(null, LocalDate.of(2024, 5, 1))), i.lapsedOn(LocalDate.of(2024, 4, 30)));
+    }
+
+    @Test
+    void aNewestCertificateThatDoesNotSayWhenItRunsOutLeavesWhatTheOlderSay() {
+        Instrument i = instrument("A", certificate("c1", "2024-05-01", "2025-05-01"), certificate("c2", "2024-06-01", null));
+        assertEquals(Optional.of(new Instrument.Lapse(LocalDate.of(2025, 5, 1), null)), i.lapsedOn(LocalDate.of(2025, 6, 1)));
+        assertEquals(Optional.empty(), instrument("B", certificate("c2", "2024-06-01", null)).lapsedOn(LocalDate.of(2025, 6, 1)),
+                "nobody has said when it runs out");
+    }
+
+    @Test
+    void theOnlyCalibrationKeptSaysNothingOfTheDaysBeforeIt() {
+        Instrument i = instrument("A");
+        assertEquals(Optional.of(new Instrument.Lapse(null, LocalDate.of(2020, 1, 1))), i.lapsedOn(LocalDate.of(2019, 12, 31)));
+        assertEquals(Optional.empty(), i.lapsedOn(LocalDate.of(2021, 1, 1)));
+        assertEquals(Optional.of(new Instrument.Lapse(LocalDate.of(2021, 1, 1), null)), i.lapsedOn(LocalDate.of(2021, 1, 2)));
+    }
+
+    @Test
     void anIdThatTwoHaveIsFound() {
         Instruments all = new Instruments(1, List.of(instrument("MM-1"), instrument("B"), instrument(" mm-1")), Map.of());
         assertEquals(List.of("MM-1"), all.idsTwice().stream().map(s -> s.toUpperCase(java.util.Locale.ROOT)).toList());

@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.booking.ReceivedPart;
 import org.copperbook.jobs.booking.Standing;
+import org.copperbook.jobs.booking.MachineKind;
 import org.copperbook.jobs.check.PlateWords;
 import org.copperbook.jobs.limits.Limit;
 import org.copperbook.jobs.nameplate.Nameplate;
@@ -115,9 +116,9 @@ public final class BookingSheet implements RecordSheet {
         for (int i = 0; i < p.otherRatings().size(); i++) {
             rating(c, sheet, table, i + 1, p.otherRatings().get(i), p);
         }
-        if (PlateWords.of(p).size() == 1 && IntStream.rangeClosed(0, p.otherRatings().size())
-                .allMatch(i -> PlateWords.of(p, i).isEmpty())) {
-            page.note(PlateWords.of(p).get(0));
+        if (PlateWords.of(p, kind(c)).size() == 1 && IntStream.rangeClosed(0, p.otherRatings().size())
+                .allMatch(i -> PlateWords.of(p, kind(c), i).isEmpty())) {
+            page.note(PlateWords.of(p, kind(c)).get(0));
         }
     }
 
@@ -127,6 +128,11 @@ public final class BookingSheet implements RecordSheet {
                 a.with(r.apparentPowerVA(), 1000, "kVA"), a.with(r.powerW(), 1000, "kW"), r.powerFactor() == null ? ""
                         : "cos φ " + Amounts.number(r.powerFactor(), 4)), a.with(r.currentA(), "A"),
                 RecordContext.joined(", ", a.with(r.frequencyHz(), "Hz"), a.with(r.speedRpm(), "r/min")));
-        PlateWords.of(p, index).forEach(sheet.page()::note);
+        PlateWords.of(p, kind(c), index).forEach(sheet.page()::note);
+    }
+
+    /** What the machine was booked in as, or null. */
+    private static MachineKind kind(RecordContext c) {
+        return c.job().booking().map(Booking::machineKind).orElse(null);
     }
 }

@@ -30,7 +30,7 @@ public final class InstrumentSheet implements RecordSheet {
     private static void one(RecordContext c, Table table, Instrument i, LocalDate last) {
         String ranges = i.ranges().stream().map(r -> range(c, r)).collect(Collectors.joining("\n"));
         boolean known = !last.equals(LocalDate.MIN);
-        boolean late = known && i.calibrationDue() != null && last.isAfter(i.calibrationDue());
+        boolean late = known && i.lapsedOn(last).isPresent();
         table.row(Entry.text(i.id()), Entry.text(RecordContext.joined(", ", i.name(), fourWire(c, i))), Entry.text(ranges), Entry.text(RecordContext.joined("\n", i.certificate(),
                         late ? c.say("instrument.late") : "")), day(i.calibrated()), day(i.calibrationDue()),
                 known ? day(last) : Entry.blank());

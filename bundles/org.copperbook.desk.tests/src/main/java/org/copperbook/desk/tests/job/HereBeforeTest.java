@@ -107,11 +107,27 @@ class HereBeforeTest {
         Booking now = editor.document().part(BOOKING, Booking.class).orElseThrow();
         assertEquals("Ada Brook", now.contact().name());
         desktop.until("the cursor is on what belongs to this visit", () -> desktop.field("/reportedFault").isFocusControl());
+        assertEquals("c-ninefold", now.customerKey());
+    }
+
+    @Test
+    void whatIsTypedOfTheBookingAlreadyStaysAndIsNamed() {
         desktop.type("/customer", "Somebody Else");
+        desktop.type("/contact", "Ada Brook; 040 555");
+        desktop.type("/liftingMassKg", "812");
+        desktop.type("before.wanted", SERIAL);
+        desktop.until("the machine is found by its serial", () -> said().contains(SERIAL));
+        choose((Table) desktop.field("before.jobs"), 0);
         desktop.press("before.take");
-        desktop.until("the owner of then has come", () -> editor.document().part(BOOKING, Booking.class).orElseThrow()
-                .contact() == null);
-        assertEquals("c-ninefold", editor.document().part(BOOKING, Booking.class).orElseThrow().customerKey());
+        desktop.until("the plate has come", () -> editor.document().part(NAMEPLATE).isPresent());
+        Booking now = editor.document().part(BOOKING, Booking.class).orElseThrow();
+        assertEquals("Somebody Else", now.customer());
+        assertEquals(null, now.customerKey(), "nobody else's key stands with that name");
+        assertEquals("Ada Brook", now.contact().name());
+        assertEquals(812, now.liftingMassKg());
+        Job earlier = desktop.session().store().load(desktop.session().store().idOf(NUMBER).orElseThrow());
+        assertEquals(earlier.booking().orElseThrow().machineKind(), now.machineKind(), "what was blank is filled");
+        assertTrue(said().contains("Customer") && said().contains("Mass to lift"), said());
     }
 
     @Test
