@@ -226,6 +226,9 @@ final class Proposals {
             said.add(words.text(shelf.parts().isEmpty() ? "proposal.stockNotRead" : "proposal.notInStock", line));
         } else {
             said.add(words.text("proposal.fromStock", line, named(fit.get().taken()), fit.get().pieces()));
+            if (fit.get().taken().kind() == StockItem.Kind.DIODE && fit.get().pieces() > 1) {
+                said.add(words.text("proposal.polarities"));
+            }
         }
         return fit.map(Fit::price);
     }
