@@ -9,9 +9,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.copperbook.desk.tests.window.Desktop;
+import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
+import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.customer.Contact;
 import org.copperbook.jobs.customer.Customer;
+import org.copperbook.store.JobStore;
 import org.copperbook.store.PartSave;
 import org.copperbook.store.Saved;
 import org.eclipse.core.runtime.NullProgressMonitor;
@@ -97,6 +100,22 @@ class CustomersTest {
                 kept.contacts());
         ((Text) desktop.field("customers.filter")).setText("ferry.example");
         desktop.until("only it is listed", () -> Stream.of(list().getItems()).map(i -> i.getText(0)).toList().contains(name));
+    }
+
+    @Test
+    void aCustomerWithAnotherNameKeepsTheJobsBookedUnderTheOldOne() throws Exception {
+        String old = "Before " + System.nanoTime();
+        JobStore store = desktop.session().store();
+        String who = desktop.session().who().orElseThrow();
+        PartKey key = Customer.newKey();
+        store.saveShopParts(List.of(new PartSave(key, Customer.named(old), 0)), who, "");
+        String number = store.create((Booking) desktop.session().json().read(PartKey.of(PartKind.BOOKING),
+                "{\"schema\":1,\"customer\":\"" + old + "\"}"), who).number();
+        String name = old.replace("Before", "After");
+        store.saveShopPart(key, Customer.named(name), 1, who, "");
+        desktop.until("it is listed", () -> Stream.of(list().getItems()).anyMatch(i -> i.getText(0).equals(name)));
+        choose(name);
+        desktop.until("its job is named", () -> desktop.text("customers.jobs").contains(number));
     }
 
     @Test

@@ -206,25 +206,33 @@ final class CustomersPane extends RegisterPane {
         return String.join("; ", names);
     }
 
-    /** Numbers of the jobs booked under any name of the customer; found by the register, which shows names. */
+    /** Numbers of the jobs booked under any name that the customer has or had; found by the register, which shows names. */
     private void lookForJobs() {
         String mine = chosen;
         Set<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-        names.addAll(new Merging(customers()).names(mine));
+        Merging merging = new Merging(customers());
+        names.addAll(merging.names(mine));
+        Set<String> keys = merging.family(mine);
         JobStore store = session().store();
         new DeskJob(words().text("registers.reading"), monitor -> {
             Set<String> numbers = new LinkedHashSet<>();
+            boolean[] more = new boolean[1];
             try {
+                keys.forEach(k -> store.history(JobStore.SHOP, Customer.key(k)).stream().map(r -> ((Customer) r.part()).name())
+                        .filter(n -> n != null && !n.isBlank()).map(String::strip).forEach(names::add));
                 for (String name : names) {
                     if (!name.isBlank()) {
-                        store.register(new RegisterQuery(name, 0, MOST_JOBS, new RegisterSort(RegisterColumn.NUMBER, false)))
-                                .rows().stream().filter(r -> names.contains(r.customer())).map(RegisterRow::number)
+                        List<RegisterRow> rows = store.register(new RegisterQuery(name, 0, MOST_JOBS,
+                                new RegisterSort(RegisterColumn.NUMBER, false))).rows();
+                        more[0] |= rows.size() == MOST_JOBS;
+                        rows.stream().filter(r -> names.contains(r.customer())).map(RegisterRow::number)
                                 .forEach(numbers::add);
                     }
                 }
                 later(() -> {
                     if (mine.equals(chosen) && form != null) {
-                        jobs = numbers.isEmpty() ? words().text("customers.noJobs") : String.join(", ", numbers);
+                        jobs = numbers.isEmpty() ? words().text("customers.noJobs") : String.join(", ", numbers)
+                                + (more[0] ? " " + words().text("customers.moreJobs") : "");
                         form.refresh();
                     }
                 });
