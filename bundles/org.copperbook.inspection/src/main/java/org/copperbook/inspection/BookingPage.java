@@ -15,6 +15,7 @@ import org.copperbook.inspection.customer.RegisterCustomers;
 import org.copperbook.jobs.booking.Booking;
 import org.copperbook.jobs.booking.Hazard;
 import org.copperbook.jobs.booking.MachineKind;
+import org.eclipse.swt.widgets.Composite;
 
 /** Booking in: who brought which machine, with what, wanting what. */
 public final class BookingPage extends PartPage {
@@ -36,13 +37,16 @@ public final class BookingPage extends PartPage {
                 .offered("/customer", "booking.customer", "/customerKey", () -> customers.focus())
                 .listTakingOff("/contactKey", "/contact", "booking.contact", new ContactEntry(() -> customers.contacts(),
                         this::contactOfKey));
-        customers = new RegisterCustomers(here.area(), site(), words(), form()::reveal);
+        Composite offers = here.area();
         here.section("booking.arrival")
                 .text("/orderNo", "booking.orderNo")
                 .text("/arrivedBy", "booking.arrivedBy")
                 .moment("/bookedAt", "booking.at")
                 .person("/bookedBy", "booking.by")
                 .text("/tag", "booking.tag");
+        // Behind the fields: whoever goes on typing with Tab must not press it with a blank.
+        Composite keeping = here.area();
+        customers = new RegisterCustomers(offers, keeping, site(), words(), form()::reveal);
         before = new HereBefore(here.area("before.title"), site(), words(),
                 () -> form().reveal("/reportedFault"));
         here.section("booking.machineTitle")
@@ -62,7 +66,7 @@ public final class BookingPage extends PartPage {
         here.words("booking.liftingCaution");
         here.grid("booking.parts", "/parts", columns -> columns
                 .text("/name", "booking.part")
-                .either("/received", "booking.received", "booking.came", "booking.missing")
+                .answer("/received", "booking.received", "booking.came", "booking.missing")
                 .text("/note", "booking.note"))
                 .newRow(() -> site().json().mapper().createObjectNode());
         here.photos("booking.photos", "/photos");

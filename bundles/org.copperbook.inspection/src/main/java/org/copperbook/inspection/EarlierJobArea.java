@@ -6,6 +6,7 @@ import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.FittedColumns;
+import org.copperbook.desk.theme.Grown;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Rows;
 import org.copperbook.jobs.Job;
@@ -125,7 +126,7 @@ final class EarlierJobArea {
                         * Math.min(MOST_ROWS, since.rows().size() + 1)).applyTo(table);
         changes.setText(since.changes().isEmpty() ? words.text("earlier.unchanged")
                 : "\u2022 " + String.join("\n\u2022 ", since.changes()));
-        area.requestLayout();
+        Grown.tell(area);
     }
 
     private void build() {

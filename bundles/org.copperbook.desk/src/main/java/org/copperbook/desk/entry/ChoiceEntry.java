@@ -82,6 +82,18 @@ public final class ChoiceEntry implements Entry {
         return new ChoiceEntry(() -> m, false);
     }
 
+    /** Two words for true and false that answer a question, e.g. "received" and "missing"; yes and no are understood too. */
+    public static ChoiceEntry answer(String whenTrue, String whenFalse) {
+        Map<String, JsonNode> words = new LinkedHashMap<>();
+        for (String yes : DeskWords.text("entry.yes.also").split(" *, *")) {
+            words.put(yes, BooleanNode.TRUE);
+        }
+        for (String no : DeskWords.text("entry.no.also").split(" *, *")) {
+            words.put(no, BooleanNode.FALSE);
+        }
+        return new ChoiceEntry(either(whenTrue, whenFalse).options, false, Map.copyOf(words));
+    }
+
     /** Two words for true and false, e.g. "isolated" and "in circuit"; blank means not stated. */
     public static ChoiceEntry either(String whenTrue, String whenFalse) {
         Map<JsonNode, String> m = new LinkedHashMap<>();

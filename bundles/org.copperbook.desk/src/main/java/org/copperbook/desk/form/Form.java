@@ -1,6 +1,7 @@
 package org.copperbook.desk.form;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -49,6 +50,7 @@ public final class Form {
     private final List<RecordGrid> grids = new ArrayList<>();
     private final List<Composite> flowing = new ArrayList<>();
     private boolean editable = true;
+    private Predicate<String> open = pointer -> true;
     private boolean layoutAsked;
     private boolean hasDoor;
 
@@ -160,7 +162,7 @@ public final class Form {
         List<Control> added = new ArrayList<>(List.of(body.getChildren()));
         added.removeAll(known);
         added.forEach(c -> c.moveAbove(next.first()));
-        grids.forEach(g -> g.editable(editable));
+        editable(editable);
         refresh();
         relayout();
         return new Block(added, this::relayout);
@@ -198,14 +200,14 @@ public final class Form {
     /** Lets the form be typed into, or shows it only. */
     public void editable(boolean now) {
         editable = now;
-        fields.forEach(f -> f.enable(now));
-        grids.forEach(g -> g.editable(now));
+        fields.forEach(f -> f.enable(now && open.test(f.pointer())));
+        grids.forEach(g -> g.editable(now && open.test(g.list())));
     }
 
-    /** Lets only some of the form be typed into, where it may be at all. */
+    /** Lets only some of the form be typed into from now on, where it may be at all. */
     public void editableOnly(Predicate<String> pointers) {
-        fields.forEach(f -> f.enable(editable && pointers.test(f.pointer())));
-        grids.forEach(g -> g.editable(editable && pointers.test(g.list())));
+        open = pointers;
+        editable(editable);
     }
 
     /** Puts the cursor where a JSON pointer leads: the field itself, or the cell of a grid. */
@@ -223,7 +225,8 @@ public final class Form {
                 return true;
             }
         }
-        for (RecordGrid g : grids) {
+        List<RecordGrid> around = around(pointer);
+        for (RecordGrid g : around) {
             if (g.reveal(pointer)) {
                 return true;
             }
@@ -234,7 +237,17 @@ public final class Form {
                 return true;
             }
         }
-        return false;
+        return around.stream().anyMatch(g -> g.revealNearest(pointer));
+    }
+
+    /**
+     * The grids over the innermost list that a JSON pointer leads into, the one with the keyboard first: a row that is gone
+     * is missed in its own grid, and not found in the grid of what it belonged to.
+     */
+    private List<RecordGrid> around(String pointer) {
+        int inner = grids.stream().filter(g -> g.isAbove(pointer)).mapToInt(g -> g.list().length()).max().orElse(0);
+        return grids.stream().filter(g -> g.isAbove(pointer) && g.list().length() == inner)
+                .sorted(Comparator.comparing(g -> !g.table().isFocusControl())).toList();
     }
 
     /** What people call the place to which a JSON pointer leads: a field's label, a grid's row and heading. */
@@ -263,6 +276,11 @@ public final class Form {
         return c instanceof Composite && !(c instanceof Combo) && !(c instanceof Table);
     }
 
+    /** Scrolls down by some pixels, as far as there is something to scroll; up where they are below zero. */
+    public void scrollBy(int pixels) {
+        scroll.setOrigin(scroll.getOrigin().x, scroll.getOrigin().y + pixels);
+    }
+
     /** JSON pointers of the fields and grids, in reading order of their kind. */
     public List<String> pointers() {
         return Stream.concat(fields.stream().map(FormField::pointer), grids.stream().map(RecordGrid::list)).toList();
@@ -283,7 +301,7 @@ public final class Form {
 
     void add(FormField field) {
         fields.add(field);
-        field.enable(editable);
+        field.enable(editable && open.test(field.pointer()));
     }
 
     int labelWidth() {

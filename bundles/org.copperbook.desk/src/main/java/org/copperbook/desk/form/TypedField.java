@@ -229,6 +229,7 @@ final class TypedField implements FormField {
     public void enable(boolean enabled) {
         if (control instanceof Text t) {
             t.setEditable(enabled);
+            t.setBackground(enabled ? null : t.getDisplay().getSystemColor(SWT.COLOR_WIDGET_BACKGROUND));
         } else {
             control.setEnabled(enabled);
         }

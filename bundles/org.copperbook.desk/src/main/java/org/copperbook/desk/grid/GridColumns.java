@@ -97,6 +97,11 @@ public final class GridColumns {
         return entry(pointer, key, ChoiceEntry.either(words.text(trueKey), words.text(falseKey)), NUMBER);
     }
 
+    /** Two words for true and false under a heading that asks, so that yes and no are understood too. */
+    public GridColumns answer(String pointer, String key, String trueKey, String falseKey) {
+        return entry(pointer, key, ChoiceEntry.answer(words.text(trueKey), words.text(falseKey)), NUMBER);
+    }
+
     /** A date. */
     public GridColumns date(String pointer, String key) {
         return entry(pointer, key, new DateEntry(), NUMBER);

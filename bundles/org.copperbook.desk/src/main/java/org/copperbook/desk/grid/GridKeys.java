@@ -22,22 +22,9 @@ final class GridKeys {
     }
 
     private void traverse(Event e) {
-        GridCursor at = grid.cursor();
         switch (e.detail) {
-            case SWT.TRAVERSE_TAB_NEXT -> {
-                boolean inside = at.column() < grid.model().columns().size() - 1 && walksCells(e);
-                e.doit = !inside;
-                if (inside) {
-                    move(0, 1, false);
-                }
-            }
-            case SWT.TRAVERSE_TAB_PREVIOUS -> {
-                boolean inside = at.column() > 0 && walksCells(e);
-                e.doit = !inside;
-                if (inside) {
-                    move(0, -1, false);
-                }
-            }
+            case SWT.TRAVERSE_TAB_NEXT -> e.doit = !walk(e, 1);
+            case SWT.TRAVERSE_TAB_PREVIOUS -> e.doit = !walk(e, -1);
             case SWT.TRAVERSE_RETURN, SWT.TRAVERSE_ARROW_NEXT, SWT.TRAVERSE_ARROW_PREVIOUS, SWT.TRAVERSE_PAGE_NEXT,
                     SWT.TRAVERSE_PAGE_PREVIOUS -> e.doit = false;
             default -> {
@@ -45,9 +32,19 @@ final class GridKeys {
         }
     }
 
-    /** Tab goes from cell to cell where there are cells; with Ctrl it leaves the grid at once. */
-    private boolean walksCells(Event e) {
-        return grid.model().rows() > 0 && (e.stateMask & SWT.CTRL) == 0;
+    /**
+     * Tab goes from cell to cell where there are cells, and past those that nobody can type into; with Ctrl it leaves the
+     * grid at once.
+     *
+     * @return whether there was a cell to go to
+     */
+    private boolean walk(Event e, int way) {
+        int column = grid.model().typedBeside(grid.column(), way);
+        boolean inside = column >= 0 && grid.model().rows() > 0 && (e.stateMask & SWT.CTRL) == 0;
+        if (inside) {
+            grid.moveTo(grid.row(), column);
+        }
+        return inside;
     }
 
     private void key(Event e) {
@@ -108,6 +105,9 @@ final class GridKeys {
             case SWT.F2 -> grid.edit(grid.model().text(grid.row(), grid.column()), true);
             case SWT.DEL, SWT.BS -> clear();
             case SWT.INSERT -> grid.addRow();
+            case SWT.TAB -> {
+                // It has been gone along already; the toolkit's list would scroll back to its first column.
+            }
             default -> {
                 if (e.character == ' ' && grid.offer()) {
                     return true;

@@ -29,6 +29,7 @@ public final class GridModel {
     private final List<JsonPointer> places;
     private Predicate<JsonNode> where = row -> true;
     private Supplier<ObjectNode> newRow;
+    private boolean open = true;
     private JsonNode indexed;
     private List<Integer> shown = List.of();
 
@@ -61,9 +62,14 @@ public final class GridModel {
         return newRow != null;
     }
 
-    /** Rows shown, with the empty one at the end of a grid that grows. */
+    /** Says whether the grid can be typed into now; one that cannot offers no empty row. */
+    public void open(boolean now) {
+        open = now;
+    }
+
+    /** Rows shown, with the empty one at the end of a grid that grows and is open. */
     public int rows() {
-        return indices().size() + (grows() ? 1 : 0);
+        return indices().size() + (grows() && open ? 1 : 0);
     }
 
     /** Rows that the record has. */
@@ -101,6 +107,32 @@ public final class GridModel {
         } catch (NumberFormatException e) {
             return -1;
         }
+    }
+
+    /**
+     * The row shown that is nearest to where a JSON pointer leads, for a place whose row is gone; -1 when the place is in
+     * another list or no row is left.
+     */
+    public int nearestRowOf(String pointer) {
+        if (!pointer.startsWith(list + "/")) {
+            return -1;
+        }
+        try {
+            int index = Integer.parseInt(pointer.substring(list.length() + 1).split("/", 2)[0]);
+            int before = (int) indices().stream().filter(i -> i < index).count();
+            return Math.min(before, rows() - 1);
+        } catch (NumberFormatException e) {
+            return -1;
+        }
+    }
+
+    /** The column beside another that can be typed into, to the right (1) or to the left (-1); -1 when there is none. */
+    public int typedBeside(int column, int way) {
+        int c = column + way;
+        while (c >= 0 && c < columns.size() && !columns.get(c).isEditable()) {
+            c += way;
+        }
+        return c < columns.size() ? Math.max(-1, c) : -1;
     }
 
     /** The column to which a JSON pointer leads, or 0 when it names the row only. */

@@ -35,6 +35,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.swt.widgets.ScrollBar;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
@@ -74,6 +75,7 @@ public final class RecordGrid {
     private boolean editing;
     private boolean objected;
     private int typedLast = -1;
+    private int typedColumn;
     private Runnable relayout = () -> { };
     private IntConsumer onRow = row -> { };
 
@@ -239,8 +241,21 @@ public final class RecordGrid {
 
     /** Lets the grid be typed into, or shows it only. */
     public void editable(boolean now) {
+        if (editable == now) {
+            return;
+        }
         editable = now;
+        model.open(now);
         buttons.forEach(b -> b.setEnabled(now));
+        shade();
+        refresh();
+    }
+
+    /** What cannot be typed into stands on the ground of the page, as the fields do. */
+    private void shade() {
+        boolean typed = model.columns().stream().anyMatch(GridColumn::isEditable);
+        table.setBackground(typed && !editable ? table.getDisplay().getSystemColor(SWT.COLOR_WIDGET_BACKGROUND)
+                : Look.of(table).palette().paper());
     }
 
     public boolean isEditable() {
@@ -256,6 +271,22 @@ public final class RecordGrid {
         table.setFocus();
         moveTo(row, model.columnOf(pointer));
         return true;
+    }
+
+    /** Puts the cursor on the row left that is nearest to a place whose row is gone. */
+    public boolean revealNearest(String pointer) {
+        int row = model.nearestRowOf(pointer);
+        if (row < 0) {
+            return false;
+        }
+        table.setFocus();
+        moveTo(row, Math.min(cursor.column(), model.columns().size() - 1));
+        return true;
+    }
+
+    /** Whether a JSON pointer leads to a row of this grid's list, shown or not, or into one. */
+    public boolean isAbove(String pointer) {
+        return pointer.startsWith(list + "/");
     }
 
     /** Whether a JSON pointer leads into a column of this grid. */
@@ -309,11 +340,37 @@ public final class RecordGrid {
         table.setSelection(cursor.row());
         TableItem item = table.getItem(cursor.row());
         table.showItem(item);
-        table.showColumn(table.getColumn(cursor.column()));
+        showColumn(cursor.column());
         table.redraw();
         saying.say(cellNote());
         table.getAccessible().sendEvent(ACC.EVENT_NAME_CHANGED, null);
         onRow.accept(cursor.row());
+    }
+
+    /**
+     * Brings a column into sight. GTK forgets a column that it is asked for while rows wait to be laid out, as they do after
+     * a cell was typed; there the bar is set as well.
+     */
+    private void showColumn(int column) {
+        table.showColumn(table.getColumn(column));
+        ScrollBar bar = table.getHorizontalBar();
+        if (bar == null || !"gtk".equals(SWT.getPlatform())) {
+            return;
+        }
+        int left = 0;
+        for (int c : table.getColumnOrder()) {
+            if (c == column) {
+                break;
+            }
+            left += table.getColumn(c).getWidth();
+        }
+        int right = left + table.getColumn(column).getWidth();
+        int room = table.getClientArea().width;
+        if (left < bar.getSelection() || right - left > room) {
+            bar.setSelection(left);
+        } else if (right > bar.getSelection() + room) {
+            bar.setSelection(right - room);
+        }
     }
 
     /** Puts what is typed into an open cell, if one is open. */
@@ -330,6 +387,7 @@ public final class RecordGrid {
     void edit(String begin, boolean select) {
         GridColumn c = model.columns().get(cursor.column());
         if (!editable || !c.isEditable() || model.rows() == 0) {
+            say(DeskWords.text(editable && model.rows() > 0 ? "grid.workedOut" : "grid.closed"));
             return;
         }
         int row = cursor.row();
@@ -363,6 +421,31 @@ public final class RecordGrid {
         return true;
     }
 
+    /** Offers the choices of the cell clicked again, in a list that lets what is typed through to the cell. */
+    private boolean offerUnderTheMouse() {
+        GridColumn c = model.columns().get(cursor.column());
+        if (!editable || !(c.entry() instanceof ChoiceEntry) || model.rows() == 0) {
+            return false;
+        }
+        int row = cursor.row();
+        int column = cursor.column();
+        // The toolkit's own answer to the click comes first; it gives the table the keyboard.
+        table.getDisplay().asyncExec(() -> {
+            if (!table.isDisposed() && row < model.rows()) {
+                ChoiceList.open(table, table.getItem(row).getBounds(column), c.entry().choices(), model.text(row, column),
+                        choice -> {
+                            model.type(row, column, choice);
+                            refresh();
+                            table.setFocus();
+                        }, letter -> {
+                            table.setFocus();
+                            edit(letter, false);
+                        });
+            }
+        });
+        return true;
+    }
+
     void addRow() {
         if (editable) {
             model.addRow(cursor.row());
@@ -390,6 +473,7 @@ public final class RecordGrid {
         if (how != CellEditorText.Leaving.RESTORED) {
             model.type(row, column, editor.now());
             typedLast = row;
+            typedColumn = column;
         }
         refresh();
         GridCursor here = GridCursor.at(row, column);
@@ -398,8 +482,8 @@ public final class RecordGrid {
         switch (how) {
             case DOWN -> move(here.moved(1, 0, false, rows, columns));
             case UP -> move(here.moved(-1, 0, false, rows, columns));
-            case RIGHT -> move(here.moved(0, 1, false, rows, columns));
-            case LEFT -> move(here.moved(0, -1, false, rows, columns));
+            case RIGHT -> moveTo(row, Math.max(column, model.typedBeside(column, 1)));
+            case LEFT -> moveTo(row, model.typedBeside(column, -1) < 0 ? column : model.typedBeside(column, -1));
             default -> move(here);
         }
     }
@@ -415,7 +499,16 @@ public final class RecordGrid {
             return new Note.None();
         }
         Note note = model.note(cursor.row(), cursor.column());
-        return note instanceof Note.None ? objection(cursor.row()).or(() -> objection(typedLast)).orElse(note) : note;
+        return note instanceof Note.None ? objection(cursor.row()).or(() -> objection(typedLast)).or(this::leftBehind)
+                .orElse(note) : note;
+    }
+
+    /** What is wrong in the cell typed last: its column may be too narrow to say it, and the cursor has moved on. */
+    private Optional<Note> leftBehind() {
+        return typedLast >= 0 && typedLast < model.filled()
+                && model.note(typedLast, typedColumn) instanceof Note.Problem p
+                ? Optional.of(new Note.Problem(DeskWords.text("grid.leftBehind", Integer.toString(typedLast + 1), p.text())))
+                : Optional.empty();
     }
 
     /** Says what the new verdicts hold against an instrument, and takes it back when they no longer do. */
@@ -486,7 +579,7 @@ public final class RecordGrid {
         }
         item.setText(model.columns().size(), "");
         item.setData(texts.get(model.columns().size()));
-        if (model.grows() && row == model.filled()) {
+        if (row == model.filled()) {
             item.setText(0, DeskWords.text("grid.newRow"));
             item.setForeground(0, Look.of(table).palette().muted());
         } else {
@@ -507,7 +600,7 @@ public final class RecordGrid {
                     move(new GridCursor(row, c, cursor.anchorRow(), cursor.anchorColumn()));
                 } else {
                     moveTo(row, c);
-                    if (again && !offer()) {
+                    if (again && !offerUnderTheMouse()) {
                         table.getDisplay().asyncExec(() -> edit(model.text(cursor.row(), cursor.column()), true));
                     }
                 }
@@ -579,6 +672,7 @@ public final class RecordGrid {
         table.getColumn(model.columns().size()).setWidth(sayingWidth(look));
         fit();
         height(model.rows());
+        shade();
     }
 
     private final class PainterSource implements GridPainter.Source {

@@ -143,6 +143,19 @@ class EntryTest {
     }
 
     @Test
+    void aQuestionIsAnsweredByYesAndNoByTheWordsOfItsListAndByTheirBeginnings() {
+        ChoiceEntry came = ChoiceEntry.answer("received", "missing");
+        for (String yes : List.of("y", "Yes", "received", "r", "rec")) {
+            assertEquals(BooleanNode.TRUE, understood(came, yes).node(), yes);
+            assertEquals("received", understood(came, yes).echo(), yes);
+        }
+        for (String no : List.of("n", "NO", "missing", "mis")) {
+            assertEquals(BooleanNode.FALSE, understood(came, no).node(), no);
+        }
+        assertInstanceOf(Typed.Wrong.class, came.read("perhaps"));
+    }
+
+    @Test
     void proposalsTakeOtherTextsToo() {
         ChoiceEntry c = ChoiceEntry.proposals(() -> Map.of("m1", "multimeter"));
         assertEquals(TextNode.valueOf("borrowed bridge"), understood(c, "borrowed bridge").node());

@@ -53,6 +53,34 @@ class GridTest {
     }
 
     @Test
+    void whatIsWorkedOutIsPassedOverOnTheWayFromCellToCell() {
+        assertEquals(1, grid.typedBeside(0, 1));
+        assertEquals(-1, grid.typedBeside(2, 1), "behind the last typed column only a computed one stands");
+        assertEquals(2, grid.typedBeside(3, -1));
+        assertEquals(-1, grid.typedBeside(0, -1));
+    }
+
+    @Test
+    void aGridThatIsClosedOffersNoEmptyRow() {
+        grid.type(0, 0, "visual");
+        assertEquals(2, grid.rows());
+        grid.open(false);
+        assertEquals(1, grid.rows());
+        grid.open(true);
+        assertEquals(2, grid.rows());
+    }
+
+    @Test
+    void aPlaceWhoseRowIsGoneIsNearTheRowsLeft() {
+        grid.paste(0, 0, PastedBlock.parse("a\nb\nc"));
+        assertEquals(1, grid.nearestRowOf("/checklist/1/area"));
+        assertEquals(3, grid.nearestRowOf("/checklist/7/area"), "the empty row, where it was typed");
+        grid.open(false);
+        assertEquals(2, grid.nearestRowOf("/checklist/7"));
+        assertEquals(-1, grid.nearestRowOf("/findings/0"));
+    }
+
+    @Test
     void aPastedBlockIsOneStepAndAddsTheRowsItNeeds() {
         grid.type(0, 0, "mechanical");
         int misfits = grid.paste(0, 0, PastedBlock.parse("visual\tshaft\tgood\nvisual\tfan\tcracked\nvisual\tfits\tworn\n"));

@@ -14,6 +14,7 @@ import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.FittedColumns;
+import org.copperbook.desk.theme.Grown;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Rows;
 import org.copperbook.jobs.Job;
@@ -184,7 +185,7 @@ public final class HereBefore {
     private void answered(String text, RegisterSlice slice) {
         if (!area.isDisposed() && text.equals(asked)) {
             show(slice);
-            area.requestLayout();
+            Grown.tell(area);
         }
     }
 

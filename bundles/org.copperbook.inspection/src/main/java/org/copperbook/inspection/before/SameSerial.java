@@ -6,6 +6,7 @@ import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.Grown;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.nameplate.Nameplate;
 import org.copperbook.store.JobStore;
@@ -84,7 +85,7 @@ public final class SameSerial {
                 .map(r -> words.text("plate.onJob", r.number(), r.machine(), r.customer())).collect(Collectors.joining("; "))
                 + (others.size() > MOST_NAMED ? "; " + words.text("plate.onMore", others.size() - MOST_NAMED) : "");
         say(jobs.isEmpty() ? "" : words.text("plate.sameSerial", serial, jobs));
-        area.requestLayout();
+        Grown.tell(area);
     }
 
     private void say(String text) {

@@ -46,6 +46,8 @@ public final class RegisterCustomers {
     private static final String[] COLUMNS =
             {"offered.name", "offered.address", "offered.phone", "offered.foundBy"};
     private static final int MOST_ROWS = 6;
+    /** Longer than any name of a customer: what was typed is something else. */
+    private static final int LONGEST_NAME = 120;
 
     private final PageSite site;
     private final Words words;
@@ -56,6 +58,7 @@ public final class RegisterCustomers {
     private final Table table;
     private final FittedColumns widths;
     private final Composite actions;
+    private final Composite keeping;
     private final Button take;
     private final Button keep;
     private CustomerRecall register;
@@ -67,10 +70,12 @@ public final class RegisterCustomers {
     /**
      * Builds the area.
      *
+     * @param keeping where the button stands that puts a name into the register; it has no layout yet
      * @param goTo puts the cursor on the field with a JSON pointer
      */
-    public RegisterCustomers(Composite area, PageSite site, Words words, Consumer<String> goTo) {
+    public RegisterCustomers(Composite area, Composite keeping, PageSite site, Words words, Consumer<String> goTo) {
         this.area = area;
+        this.keeping = keeping;
         this.site = site;
         this.words = words;
         this.goTo = goTo;
@@ -99,8 +104,9 @@ public final class RegisterCustomers {
         });
         actions = new Composite(area, SWT.NONE);
         RowLayoutFactory.fillDefaults().wrap(true).spacing(8).applyTo(actions);
-        take = button("offered.take", this::take);
-        keep = button("offered.keep", this::keep);
+        take = button(actions, "offered.take", this::take);
+        RowLayoutFactory.fillDefaults().wrap(true).applyTo(keeping);
+        keep = button(keeping, "offered.keep", this::keep);
         JobStore.Listening listening = site.store().onChange(c -> {
             if (JobStore.SHOP.equals(c.jobId()) && c.part().startsWith(PartKind.CUSTOMER.word() + "/")) {
                 later(this::readAgain);
@@ -114,8 +120,8 @@ public final class RegisterCustomers {
         }
     }
 
-    private Button button(String key, Runnable does) {
-        Button b = Look.of(area).as(Look.Role.TEXT, new Button(actions, SWT.PUSH));
+    private Button button(Composite row, String key, Runnable does) {
+        Button b = Look.of(area).as(Look.Role.TEXT, new Button(row, SWT.PUSH));
         b.setText(words.text(key));
         b.setData(Desk.ID, key);
         b.addListener(SWT.Selection, e -> does.run());
@@ -225,7 +231,8 @@ public final class RegisterCustomers {
         }
         changed |= say(said(asks, found.size()));
         changed |= shown(table, !rows.isEmpty());
-        changed |= shown(actions, asks);
+        changed |= shown(actions, !rows.isEmpty());
+        changed |= shown(keeping, asks);
         enable();
         return changed;
     }
@@ -294,7 +301,7 @@ public final class RegisterCustomers {
 
     private void enable() {
         take.setEnabled(chosen().isPresent());
-        keep.setEnabled(register != null && !register.has(typed()));
+        keep.setEnabled(register != null && typed().length() <= LONGEST_NAME && !register.has(typed()));
     }
 
     private Optional<CustomerRecall.Found> chosen() {

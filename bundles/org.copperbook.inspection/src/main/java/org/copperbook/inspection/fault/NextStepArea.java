@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.Grown;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.faults.FaultReport;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -63,7 +64,7 @@ final class NextStepArea {
         cautions.setText(before.isEmpty() ? "" : words.text("fault.cautions") + "\n\u2022 "
                 + String.join("\n\u2022 ", before));
         there.setEnabled(!test.isEmpty());
-        step.getParent().requestLayout();
+        Grown.tell(step);
     }
 
     static Label line(Composite area, Look.Role role, String id) {

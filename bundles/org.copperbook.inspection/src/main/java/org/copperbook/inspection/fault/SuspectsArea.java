@@ -4,6 +4,7 @@ import java.util.List;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.Grown;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Rows;
 import org.copperbook.jobs.faults.FaultReport;
@@ -79,7 +80,7 @@ final class SuspectsArea {
             evidence.setText(words.text("fault.evidence", s.inWords(), sentences(s.speaksFor()),
                     sentences(s.speaksAgainst())));
         }
-        table.getParent().requestLayout();
+        Grown.tell(table);
     }
 
     private String sentences(List<String> of) {

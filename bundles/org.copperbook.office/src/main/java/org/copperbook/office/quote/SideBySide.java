@@ -110,7 +110,8 @@ final class SideBySide {
         String said = words.text("quote.copied", name);
         String refused = site.document().insertRow(site.key(), LIST, from + 1, copy).orElse(null);
         if (refused == null) {
-            grid.moveTo(from + 1, 0);
+            // The name is typed next: left on the button, its first blank would make another copy.
+            grid.reveal(LIST + "/" + (from + 1) + "/name");
         }
         return refused == null ? said : refused;
     }

@@ -12,6 +12,7 @@ import org.copperbook.desk.Desk;
 import org.copperbook.desk.entry.MomentEntry;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.Grown;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.check.CountRule;
 import org.copperbook.jobs.shop.Person;
@@ -98,7 +99,7 @@ public final class CountsSection implements WindingSection {
         } else {
             differences.hide();
         }
-        area.requestLayout();
+        Grown.tell(area);
     }
 
     /** Where the counts stand, without any figure of them. */

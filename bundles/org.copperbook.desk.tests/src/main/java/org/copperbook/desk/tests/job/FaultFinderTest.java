@@ -77,4 +77,27 @@ class FaultFinderTest {
         assertEquals(Map.of("separate-excitation", "low-balanced"), kept.answers());
         assertFalse(label("fault.taken").contains("Nothing yet"));
     }
+
+    /** What somebody reads before going near a machine: a line cut off is a caution not given. */
+    @Test
+    void theCautionsOfANextStepThatHasJustChangedAreSeenInFull() throws Exception {
+        String who = desktop.beSomebody();
+        JobHandle made = desktop.session().store().create((Booking) desktop.session().json().read(BOOKING,
+                "{\"schema\":1,\"machineKind\":\"BRUSHLESS_ALTERNATOR\",\"reportedFault\":\"dead\"}"), who);
+        JobEditor editor = desktop.open(made.number());
+        assertTrue(editor.show(FAULT));
+        desktop.settle(editor);
+        assertTrue(label("fault.cautions").isEmpty(), label("fault.cautions"));
+        Button none = (Button) desktop.field("/symptoms/no-output");
+        none.setSelection(true);
+        none.notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
+        desktop.until("there are cautions", () -> label("fault.cautions").contains("\n"));
+        desktop.settle(editor);
+        desktop.work();
+        for (String id : List.of("fault.nextStep", "fault.why", "fault.cautions", "fault.evidence", "fault.taken")) {
+            Label words = (Label) desktop.field(id);
+            int wanted = words.computeSize(words.getSize().x, SWT.DEFAULT).y;
+            assertTrue(words.getSize().y >= wanted, id + " is " + words.getSize().y + " high, its words need " + wanted);
+        }
+    }
 }

@@ -21,9 +21,16 @@ import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockUnit;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -464,5 +471,116 @@ class QuotePageTest {
         editor.document().undo(QUOTE);
         desktop.work();
         assertEquals("30", desktop.text(LIST + "/0/markUpPercent"), "one undo puts the mark-up back");
+    }
+
+    @Test
+    void takingBackLinesTypedBehindTheLastOneKeepsTheCursorAmongTheLines() {
+        RecordGrid lines = desktop.grid(LIST + "/0/lines");
+        int before = lines.model().filled();
+        for (int row = before; row < before + 3; row++) {
+            cell(lines, row, "/tax", "S");
+        }
+        assertEquals(before + 3, lines.model().filled());
+        for (int left = before + 2; left >= before; left--) {
+            keys.control('z');
+            int now = left;
+            desktop.until(now + " lines are left", () -> lines.model().filled() == now);
+            assertTrue(lines.table().isFocusControl(), "the cursor has left the lines for " + Display.getCurrent().getFocusControl());
+            assertEquals(now, lines.row(), "the cursor stands where the line was");
+        }
+        assertEquals(List.of("full rewind"), names());
+    }
+
+    @Test
+    void tabBringsEveryColumnThatItReachesIntoSight() {
+        RecordGrid lines = desktop.grid(LIST + "/0/lines");
+        line(0, 0, "labour", "wash and dry", "6", "h", "50");
+        for (TableColumn c : lines.table().getColumns()) {
+            c.setWidth(lines.table().getClientArea().width / 3);
+        }
+        assertTrue(lines.table().forceFocus());
+        lines.moveTo(0, 0);
+        desktop.work();
+        for (int column = 1; column < lines.model().columns().size(); column++) {
+            int now = column;
+            keys.press(SWT.TAB);
+            desktop.until("Tab reaches column " + now, () -> lines.column() == now);
+            desktop.work();
+            Rectangle cell = lines.table().getItem(0).getBounds(column);
+            Rectangle seen = lines.table().getClientArea();
+            assertTrue(cell.x >= seen.x && cell.x + cell.width <= seen.x + seen.width,
+                    "column " + column + " at " + cell + " is not inside " + seen);
+        }
+    }
+
+    @Test
+    void tabPassesOverWhatIsWorkedOut() {
+        RecordGrid beside = desktop.grid(LIST, "net");
+        assertTrue(beside.table().forceFocus());
+        beside.moveTo(0, 0);
+        keys.press(SWT.TAB);
+        desktop.until("Tab leaves the grid behind its only typed column", () -> !beside.table().isFocusControl());
+        assertEquals(0, beside.column());
+        assertTrue(beside.table().forceFocus());
+        beside.moveTo(0, 1);
+        Event letter = new Event();
+        letter.character = '9';
+        letter.keyCode = '9';
+        beside.table().notifyListeners(SWT.KeyDown, letter);
+        desktop.until("it is said that the cell cannot be typed into", () -> says(beside.control(), "worked out"));
+    }
+
+    @Test
+    void aQuoteThatIsSentLooksClosed() {
+        line(0, 0, "labour", "wash and dry", "6", "h", "50");
+        RecordGrid lines = desktop.grid(LIST + "/0/lines");
+        Color open = lines.table().getBackground();
+        assertEquals(2, lines.table().getItemCount(), "the line and an empty row");
+        desktop.press("quote.send");
+        assertTrue(editor.document().value(QUOTE, "/sent").isObject());
+        assertEquals(1, lines.table().getItemCount(), "no row offers to be typed into");
+        Color ground = Display.getCurrent().getSystemColor(SWT.COLOR_WIDGET_BACKGROUND);
+        assertEquals(ground, lines.table().getBackground());
+        assertEquals(ground, desktop.field(LIST + "/0/name").getBackground());
+        editor.document().undo(QUOTE);
+        desktop.work();
+        assertEquals(2, lines.table().getItemCount());
+        assertEquals(open, lines.table().getBackground());
+    }
+
+    private static boolean says(Control at, String words) {
+        return at instanceof Label l && l.getText().contains(words)
+                || at instanceof Composite c && List.of(c.getChildren()).stream().anyMatch(child -> says(child, words));
+    }
+
+    @Test
+    void afterCopyingAnAlternativeItsNameIsTypedAndNothingIsPressedAgain() {
+        RecordGrid beside = desktop.grid(LIST, "net");
+        beside.moveTo(0, 0);
+        assertTrue(desktop.field("quote.copyAlternative").forceFocus());
+        desktop.press("quote.copyAlternative");
+        desktop.until("the grid has the cursor", () -> beside.table().isFocusControl());
+        assertEquals(1, beside.row());
+        keys.continueDown(LIST, "new coils only");
+        assertEquals(List.of("full rewind", "new coils only"), names());
+    }
+
+    @Test
+    void lettersTypedOverTheListOfAClickedCellChooseInTheCell() {
+        RecordGrid lines = desktop.grid(LIST + "/0/lines");
+        int kind = column(lines, "/kind");
+        assertTrue(lines.table().forceFocus());
+        lines.moveTo(0, kind);
+        desktop.work();
+        Rectangle cell = lines.table().getItem(0).getBounds(kind);
+        Event click = new Event();
+        click.button = 1;
+        click.x = cell.x + cell.width / 2;
+        click.y = cell.y + cell.height / 2;
+        lines.table().notifyListeners(SWT.MouseDown, click);
+        desktop.until("the choices are offered", () -> desktop.shows("grid/choices") && desktop.field("grid/choices").isFocusControl());
+        keys.continueDown(LIST + "/0/lines", "labour");
+        assertFalse(desktop.shows("grid/choices"));
+        assertEquals("labour", shown(lines, 0, "/kind"));
     }
 }

@@ -136,4 +136,22 @@ class RegisterCustomersTest {
         assertTrue(((Button) desktop.field("offered.take")).isEnabled());
         assertEquals(desktop.field("/customer"), Display.getCurrent().getFocusControl(), "the offers do not take the cursor");
     }
+
+    /** A button between two fields takes the blank of whoever goes on typing. */
+    @Test
+    void goingOnWithTabFromTheContactDoesNotPutAnybodyIntoTheRegister() {
+        typeAndStay("Nobody Known " + System.nanoTime());
+        desktop.until("the name can be put there", () -> desktop.shows("offered.keep") && ((Button) desktop.field("offered.keep")).isEnabled());
+        assertTrue(desktop.field("/contact").forceFocus());
+        keys.press(SWT.TAB);
+        desktop.until("the cursor goes on", () -> Display.getCurrent().getFocusControl() != desktop.field("/contact"));
+        assertEquals(desktop.field("/orderNo"), Display.getCurrent().getFocusControl());
+    }
+
+    @Test
+    void aTextThatIsNoNameIsNotPutIntoTheRegister() {
+        typeAndStay("windings burnt, ".repeat(10));
+        desktop.until("the register was asked", () -> desktop.shows("offered.keep"));
+        assertFalse(((Button) desktop.field("offered.keep")).isEnabled());
+    }
 }
