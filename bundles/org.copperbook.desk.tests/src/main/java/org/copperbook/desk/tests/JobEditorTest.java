@@ -22,6 +22,11 @@ import org.copperbook.store.RegisterQuery;
 import org.copperbook.store.Saved;
 import org.copperbook.store.UserFolders;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -215,6 +220,13 @@ class JobEditorTest {
         desktop.command(SAVE);
         desktop.until("both copies are shown", () -> !editor.document().conflicts().isEmpty());
         assertEquals("my words", desktop.text("/arrivedBy"));
+        Control mine = desktop.field("conflict/arrivedBy#mine");
+        Control[] cells = mine.getParent().getParent().getChildren();
+        int row = List.of(cells).indexOf(mine.getParent());
+        assertEquals("Arrived by", ((Label) cells[row - 1]).getText(), "the field by the name that it has on the page");
+        Control[] headings = ((Composite) cells[1]).getChildren();
+        assertEquals(mine.toDisplay(0, 0).x, headings[0].toDisplay(0, 0).x, "the heading stands above its copies");
+        assertEquals(desktop.field("conflict/arrivedBy#theirs").toDisplay(0, 0).x, headings[1].toDisplay(0, 0).x);
         desktop.press("conflict/settle");
         assertTrue(editor.document().conflicts().isEmpty());
         desktop.command(SAVE);
@@ -301,6 +313,37 @@ class JobEditorTest {
             return false;
         } catch (IOException replacedMeanwhile) {
             return false;
+        }
+    }
+
+    /** Titles break between words; each row has room for its own title and the line below it. */
+    @Test
+    void everyVerdictHasRoomForItsTitleAndItsBar() throws Exception {
+        JobEditor editor = desktop.open(number);
+        editor.show(INSPECTION);
+        desktop.settle(editor);
+        Table table = (Table) desktop.field("verdicts");
+        Look look = Look.of(table);
+        table.getParent().getParent().setSize(look.chars(34), table.getParent().getParent().getSize().y);
+        desktop.work();
+        GC gc = new GC(table);
+        try {
+            gc.setFont(look.font(Look.Role.TEXT));
+            int room = table.getClientArea().width - 12;
+            for (int row = 0; row < editor.verdicts().shown().size(); row++) {
+                int lines = 1;
+                int used = 0;
+                for (String word : editor.verdicts().shown().get(row).title().split(" ")) {
+                    int wide = gc.textExtent(" " + word).x;
+                    lines += used > 0 && used + wide > room ? 1 : 0;
+                    used = used > 0 && used + wide > room ? wide : used + wide;
+                }
+                int wanted = (Math.min(2, lines) + 1) * look.lineHeight();
+                int height = table.getItem(row).getBounds(0).height;
+                assertTrue(height >= wanted, "row " + row + " is " + height + " high, its title and bar need " + wanted);
+            }
+        } finally {
+            gc.dispose();
         }
     }
 }

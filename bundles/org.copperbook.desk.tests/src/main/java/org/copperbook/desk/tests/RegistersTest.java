@@ -146,6 +146,19 @@ class RegistersTest {
         assertTrue(part(PartKind.INSTRUMENTS, Instruments.class).find("BR-1x").isPresent());
     }
 
+    /** Who leaves the program with another page before the eyes has to see what keeps the window open. */
+    @Test
+    void aRegisterThatCannotBeSavedComesToTheFrontWithItsReason() throws Exception {
+        var registers = desktop.activeEditor();
+        desktop.type("/instruments/0/id", "BR-1");
+        desktop.command("org.copperbook.office.command.stock");
+        assertFalse(desktop.page().isPartVisible(registers));
+        assertFalse(desktop.page().saveAllEditors(false), "not everything is saved");
+        desktop.work();
+        assertEquals(registers, desktop.activeEditor());
+        assertTrue(desktop.shows("failure"));
+    }
+
     @Test
     void whatIsOutOfUseIsOfferedNoMoreAndStaysInTheList() throws Exception {
         int count = list().getItemCount();

@@ -392,6 +392,18 @@ public final class JobDocument {
         closeStep(key);
     }
 
+    /** Takes every text out that was not understood, of each part as one undo step; what the records hold stays. */
+    public void takeOutTyped() {
+        for (PartKey key : List.copyOf(parts.keySet())) {
+            Draft now = draft(key);
+            if (!now.asTyped().isEmpty()) {
+                closeStep(key);
+                putDraft(key, new Draft(now.part(), Map.of()), now.asTyped().keySet().iterator().next());
+                closeStep(key);
+            }
+        }
+    }
+
     /** Revision a part started from; 0 when the store holds none. */
     public int baseRevision(PartKey key) {
         return revisions.getOrDefault(key, 0);

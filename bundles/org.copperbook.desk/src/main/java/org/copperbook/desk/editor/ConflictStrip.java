@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.document.Conflict;
 import org.copperbook.desk.document.FieldDifference;
@@ -31,24 +32,29 @@ final class ConflictStrip {
     private final Strip strip;
     private final Map<FieldDifference, Button> theirs = new LinkedHashMap<>();
     private final boolean covered;
+    private final UnaryOperator<String> place;
 
     /**
      * @param partLabel name of the part
      * @param whoName   name of the other person
+     * @param place     what people call a field, from its JSON pointer
      * @param settled   told the pointers of the fields to take over
      */
     ConflictStrip(Composite parent, Conflict conflict, String partLabel, String whoName,
-            Consumer<Set<String>> settled) {
+            UnaryOperator<String> place, Consumer<Set<String>> settled) {
+        this.place = place;
         strip = new Strip(parent, "conflict/" + conflict.key(), true);
         String when = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.SHORT).withZone(ZoneId.systemDefault())
                 .format(conflict.savedAt());
         strip.text(DeskWords.text("conflict.said", partLabel, whoName, when));
         strip.button("conflict/settle", DeskWords.text("conflict.settle"), () -> settled.accept(chosen()));
         Composite area = strip.area();
-        GridLayoutFactory.fillDefaults().numColumns(3).spacing(12, 4).applyTo(area);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(12, 4).applyTo(area);
         label(area, DeskWords.text("conflict.field"), Look.Role.STRONG);
-        label(area, DeskWords.text("conflict.mine"), Look.Role.STRONG);
-        label(area, DeskWords.text("conflict.theirs", whoName), Look.Role.STRONG);
+        Composite sides = pair(area);
+        for (String side : List.of(DeskWords.text("conflict.mine"), DeskWords.text("conflict.theirs", whoName))) {
+            GridDataFactory.fillDefaults().grab(true, false).applyTo(label(sides, side, Look.Role.STRONG));
+        }
         covered = conflict.theirs() instanceof WindingData w && !w.asWound() && !w.counts().isEmpty();
         for (FieldDifference d : conflict.differences()) {
             row(area, d);
@@ -60,10 +66,8 @@ final class ConflictStrip {
     }
 
     private void row(Composite area, FieldDifference d) {
-        label(area, d.pointer().isEmpty() ? "/" : d.pointer(), Look.Role.TEXT);
-        Composite pair = new Composite(area, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(2).equalWidth(true).applyTo(pair);
-        GridDataFactory.fillDefaults().span(2, 1).grab(true, false).applyTo(pair);
+        label(area, d.pointer().isEmpty() ? DeskWords.text("conflict.all") : place.apply(d.pointer()), Look.Role.TEXT);
+        Composite pair = pair(area);
         Button mine = radio(pair, d.pointer(), "#mine", d.mine());
         Button their = radio(pair, d.pointer(), "#theirs", d.theirs());
         boolean takeTheirs = d.onlyTheirs() && !d.onlyMine();
@@ -93,9 +97,18 @@ final class ConflictStrip {
         return value.isValueNode() ? value.asText() : value.toString();
     }
 
-    private static void label(Composite parent, String words, Look.Role role) {
+    /** The two copies side by side, each half as wide; the headings stand in such a pair too, and so above the copies. */
+    private static Composite pair(Composite area) {
+        Composite pair = new Composite(area, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).equalWidth(true).applyTo(pair);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(pair);
+        return pair;
+    }
+
+    private static Label label(Composite parent, String words, Look.Role role) {
         Label l = Look.of(parent).as(role, new Label(parent, SWT.NONE));
         l.setText(words);
+        return l;
     }
 
     private Set<String> chosen() {

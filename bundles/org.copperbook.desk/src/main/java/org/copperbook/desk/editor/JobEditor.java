@@ -105,6 +105,8 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
     private String typedBy;
     private boolean closing;
     private boolean waiting;
+    private LastFocus lastFocus;
+    private boolean choosing;
 
     @Override
     public void init(IEditorSite site, IEditorInput input) throws PartInitException {
@@ -126,6 +128,7 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
         ReadingBand.addTo(box, session);
         ReachBand.addTo(box, session);
         strips = new JobStrips(box, session);
+        strips.onMoved(by -> page().filter(p -> !choosing).ifPresent(p -> p.scrollBy(by)));
         Label opening = Look.of(box).as(Look.Role.TEXT, new Label(box, SWT.NONE));
         opening.setText(DeskWords.text("editor.opening"));
         GridDataFactory.fillDefaults().indent(12, 12).applyTo(opening);
@@ -255,7 +258,7 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
                 display.asyncExec(() -> {
                     if (!closing && !box.isDisposed() && (!took || display.getFocusControl() instanceof Composite c
                             && !(c instanceof Table) && !(c instanceof Combo))) {
-                        setFocus();
+                        focusPage();
                     }
                 });
                 return;
@@ -293,12 +296,14 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
             strips.typedBy(typedBy);
             strips.failed(DeskWords.text("save.others", session.shop().nameOf(typedBy)), () -> null);
             monitor.setCanceled(true);
+            InFront.bring(this);
             return;
         }
         if (session.who().isEmpty() && !session.shop().people().isEmpty()) {
             strips.askWho();
             strips.failed(DeskWords.text(session.hasSecrets() ? "save.signIn" : "save.who"), () -> null);
             monitor.setCanceled(true);
+            InFront.bring(this);
             return;
         }
         List<PendingSave> pending = document.pending();
@@ -348,8 +353,15 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
         return false;
     }
 
+    /** Comes back to where the cursor was, if the page is the same; else to the first field. */
     @Override
     public void setFocus() {
+        if (lastFocus == null || !lastFocus.restore()) {
+            focusPage();
+        }
+    }
+
+    private void focusPage() {
         if (page().isEmpty() || !page().get().focusFirst()) {
             (table == null ? box : table.table()).setFocus();
         }
@@ -438,6 +450,7 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
         table.table().moveAbove(split.content());
         table.onWidth(split::divide);
         stack = new PageStack(split.content(), this::site);
+        lastFocus = new LastFocus(split.whole());
         panel = new VerdictsPanel(split.content(), this::go);
         split.divide();
     }
@@ -452,9 +465,14 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
 
     private void choose(OutlineRow row) {
         if (row instanceof OutlineRow.Page p) {
+            if (!stack.shows(p) && !table.table().isFocusControl()) {
+                lastFocus.forget();
+            }
             stack.show(p);
             panel.part(p.key());
+            choosing = true;
             strips.blocked(judgement.blocked().get(p.key()));
+            choosing = false;
             select(p);
         } else if (row instanceof OutlineRow.Point p) {
             showPoint(p.state().point());
@@ -524,7 +542,7 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
                 journal.follow(document, typist());
             }
             case CONFLICT -> {
-                strips.conflicts(document, this::label);
+                strips.conflicts(document, this::label, this::nameOf);
                 refreshOutline();
                 firePropertyChange(IEditorPart.PROP_DIRTY);
             }
@@ -605,16 +623,26 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
         } else if (!outcome.conflicts().isEmpty()) {
             doesNotWait();
             monitor.setCanceled(true);
+            InFront.bring(this);
         } else {
             doesNotWait();
             List<String> typed = stillTyped();
-            strips.failed(typed.isEmpty() ? null : DeskWords.text("save.butTyped", String.join("; ", typed)),
-                    () -> null);
+            if (typed.isEmpty()) {
+                strips.failed(null, () -> null);
+            } else {
+                strips.notUnderstood(DeskWords.text("save.butTyped", String.join("; ", typed)), this::takeOutTyped);
+            }
             savedAt = DateTimeFormatter.ofLocalizedTime(FormatStyle.SHORT).format(LocalTime.now());
             session.say(DeskWords.text(document.dirty() ? "save.doneButTyped" : "save.done", savedAt,
                     document.number()));
         }
         firePropertyChange(IEditorPart.PROP_DIRTY);
+    }
+
+    /** A text that was not understood may stand in a part that is closed now; it can be taken out all the same. */
+    private void takeOutTyped() {
+        document.takeOutTyped();
+        strips.failed(null, () -> null);
     }
 
     /** What could not be saved for want of the server is kept here, and saved when it answers again. */
@@ -683,6 +711,7 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
 
     private void failed(String words, IProgressMonitor monitor) {
         monitor.setCanceled(true);
+        InFront.bring(this);
         strips.failed(words, () -> () -> getSite().getPage().saveEditor(this, false));
     }
 
@@ -698,9 +727,9 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
         });
     }
 
-    /** Somebody saved a part of this job elsewhere: shows it, unless it is changed here too. */
+    /** Somebody saved a part of this job, elsewhere or in another page of this window: shows it, unless it is changed here too. */
     private void storeChanged(org.copperbook.store.Change change) {
-        if (closing || !change.elsewhere() || !change.jobId().equals(document.id())) {
+        if (closing || !change.jobId().equals(document.id())) {
             return;
         }
         PartKey key = PartKey.parse(change.part());
@@ -723,6 +752,13 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
     private String label(PartKey key) {
         return outline().stream().filter(r -> r instanceof OutlineRow.Page p && p.key().equals(key)).findFirst()
                 .map(OutlineRow::label).orElse(key.toString());
+    }
+
+    /** What people call a place of a part: the label of its field, or the place itself where no page has been shown. */
+    private String nameOf(PartKey part, String pointer) {
+        String[] name = {pointer};
+        stack.each((key, page) -> page.nameOf(pointer).filter(n -> key.equals(part)).ifPresent(n -> name[0] = n));
+        return name[0];
     }
 
     private PageSite site(PartKey key) {

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.Optional;
 import java.util.Map;
+import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 import org.copperbook.desk.document.Conflict;
 import org.copperbook.desk.document.JobDocument;
@@ -37,12 +39,18 @@ final class JobStrips {
     private Strip blocked;
     private Strip failure;
     private Strip written;
+    private IntConsumer moved = by -> { };
 
     JobStrips(Composite parent, DeskSession session) {
         this.session = session;
         box = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 1).applyTo(box);
         GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(box);
+    }
+
+    /** What is told by how much all below the strips has moved down, in pixels; up is below zero. */
+    void onMoved(IntConsumer listener) {
+        moved = listener;
     }
 
     /** Asks who works here, until somebody has said so. */
@@ -143,6 +151,13 @@ final class JobStrips {
         layout();
     }
 
+    /** Says which texts were not understood and so not saved, and offers to take them out. */
+    void notUnderstood(String words, Runnable takeOut) {
+        failed(words, () -> null);
+        failure.button("failure/takeOut", DeskWords.text("save.takeOut"), takeOut);
+        layout();
+    }
+
     /** Says that a workbook has been written, and offers to open it. */
     void wrote(Path workbook) {
         if (written != null) {
@@ -158,13 +173,18 @@ final class JobStrips {
         layout();
     }
 
-    /** Shows the conflicts that are not settled. */
-    void conflicts(JobDocument document, Function<PartKey, String> label) {
+    /**
+     * Shows the conflicts that are not settled.
+     *
+     * @param label name of a part
+     * @param place what people call a place in a part, from its JSON pointer
+     */
+    void conflicts(JobDocument document, Function<PartKey, String> label, BiFunction<PartKey, String, String> place) {
         List<PartKey> open = document.conflicts().stream().map(Conflict::key).toList();
         conflicts.keySet().stream().filter(k -> !open.contains(k)).toList().forEach(k -> conflicts.remove(k).dispose());
         for (Conflict c : document.conflicts()) {
             conflicts.computeIfAbsent(c.key(), k -> new ConflictStrip(box, c, label.apply(k),
-                    session.shop().nameOf(c.who()), take -> document.settle(c, take)
+                    session.shop().nameOf(c.who()), pointer -> place.apply(k, pointer), take -> document.settle(c, take)
                             .ifPresent(problem -> failed(DeskWords.text("conflict.cannot", problem), () -> null))));
         }
         layout();
@@ -189,8 +209,13 @@ final class JobStrips {
     private void layout() {
         boolean any = box.getChildren().length > 0;
         Reach.ensure(box);
+        int before = box.getVisible() ? box.getSize().y : 0;
         box.setVisible(any);
         ((GridData) box.getLayoutData()).exclude = !any;
         box.getParent().layout(true, true);
+        int by = (any ? box.getSize().y : 0) - before;
+        if (by != 0) {
+            moved.accept(by);
+        }
     }
 }

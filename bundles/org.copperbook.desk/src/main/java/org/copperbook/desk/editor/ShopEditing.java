@@ -79,7 +79,7 @@ public final class ShopEditing {
                 Clock.systemUTC());
         document.addListener(c -> {
             if (c.what() == Change.What.CONFLICT) {
-                strips.conflicts(document, label);
+                strips.conflicts(document, label, (key, pointer) -> pointer);
             } else {
                 keepForACrash();
             }

@@ -96,6 +96,11 @@ public abstract class PartPage {
         return form.reveal(pointer);
     }
 
+    /** Scrolls so that what stands on the page stays where it is on the screen while the page itself moves down. */
+    public final void scrollBy(int pixels) {
+        form.scrollBy(pixels);
+    }
+
     /** Puts the cursor on what stands first on the page. */
     public boolean focusFirst() {
         return form.focusFirst();

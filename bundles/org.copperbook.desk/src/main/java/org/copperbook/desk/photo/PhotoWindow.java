@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.util.Optional;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.DeskJob;
+import org.copperbook.desk.scan.ScannedJob;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.theme.Look;
@@ -37,6 +38,7 @@ final class PhotoWindow {
         this.photos = photos;
         this.at = first;
         shell = new Shell(parent, SWT.CLOSE | SWT.RESIZE | SWT.MAX | SWT.TITLE);
+        ScannedJob.givesWay(shell);
         shell.setLayout(new FillLayout());
         shell.setData(Desk.ID, "photo/large");
         canvas = new Canvas(shell, SWT.DOUBLE_BUFFERED);

@@ -1,6 +1,7 @@
 package org.copperbook.desk.picture;
 
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.scan.ScannedJob;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Reach;
@@ -27,6 +28,7 @@ final class PictureWindow {
     PictureWindow(PictureCanvas page) {
         this.page = page;
         shell = new Shell(page.getShell(), SWT.CLOSE | SWT.RESIZE | SWT.MAX | SWT.TITLE);
+        ScannedJob.givesWay(shell);
         shell.setData(Desk.ID, "picture/window");
         GridLayoutFactory.fillDefaults().margins(8, 8).spacing(0, 6).applyTo(shell);
         large = new PictureCanvas(shell);

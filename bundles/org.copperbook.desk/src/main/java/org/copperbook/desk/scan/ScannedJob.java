@@ -21,6 +21,8 @@ public final class ScannedJob {
 
     private static final int MODAL = SWT.PRIMARY_MODAL | SWT.APPLICATION_MODAL | SWT.SYSTEM_MODAL;
 
+    private static final String GIVES_WAY = "org.copperbook.scan.givesWay";
+
     private final Display display;
     private final IWorkbenchWindow window;
     private final DeskSession session;
@@ -32,6 +34,11 @@ public final class ScannedJob {
         this.display = display;
         this.window = window;
         this.session = session;
+    }
+
+    /** Has a window that only shows something close when a scanned job is opened: it would stay over the job, without the keyboard. */
+    public static void givesWay(Shell showing) {
+        showing.setData(GIVES_WAY, Boolean.TRUE);
     }
 
     /** A number was scanned; for the window's thread. */
@@ -107,6 +114,11 @@ public final class ScannedJob {
     private void open(JobInput job, String name) {
         notice.hide();
         if (window.getActivePage() != null) {
+            for (Shell over : window.getShell().getShells()) {
+                if (!over.isDisposed() && over.getData(GIVES_WAY) != null) {
+                    over.close();
+                }
+            }
             window.getShell().forceActive();
             job.openIn(window.getActivePage());
             session.say(DeskWords.text("scan.opened", name));

@@ -3,6 +3,7 @@ package org.copperbook.desk.tag;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.picture.PictureButtons;
 import org.copperbook.desk.picture.PictureCanvas;
+import org.copperbook.desk.scan.ScannedJob;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Reach;
@@ -28,6 +29,7 @@ public final class TagWindow {
     /** @param number number of the job, for the window's title */
     public TagWindow(Shell parent, String number, JobTag tag) {
         shell = new Shell(parent, SWT.CLOSE | SWT.RESIZE | SWT.MAX | SWT.TITLE);
+        ScannedJob.givesWay(shell);
         shell.setText(DeskWords.text("tag.title", number));
         shell.setData(Desk.ID, "tag/window");
         GridLayoutFactory.fillDefaults().numColumns(2).equalWidth(true).margins(8, 8).spacing(12, 6).applyTo(shell);

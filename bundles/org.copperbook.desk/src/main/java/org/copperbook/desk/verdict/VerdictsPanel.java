@@ -44,6 +44,8 @@ public final class VerdictsPanel {
 
     private static final int BESIDE_CHARS = 64;
     private static final int AIR = 6;
+    /** Most titles need no more; rows that are always as high are not laid out anew when a longer title comes. */
+    private static final int LEAST_LINES = 2;
 
     private final Composite box;
     private final Label summary;
@@ -57,7 +59,7 @@ public final class VerdictsPanel {
     private final Map<String, Integer> linesOf = new HashMap<>();
     private int measuredWidth;
     private Font measuredFont;
-    private int titleLines = 1;
+    private int titleLines = LEAST_LINES;
 
     /** @param go told which verdict's reading to go to */
     public VerdictsPanel(Composite parent, Consumer<Verdict> go) {
@@ -254,8 +256,8 @@ public final class VerdictsPanel {
             measuredWidth = width;
             measuredFont = gc.getFont();
         }
-        int lines = width <= 0 ? 1 : shown.stream().mapToInt(v -> linesOf.computeIfAbsent(label(v),
-                title -> broken(gc, title, width).size())).max().orElse(1);
+        int lines = width <= 0 ? LEAST_LINES : shown.stream().mapToInt(v -> linesOf.computeIfAbsent(label(v),
+                title -> broken(gc, title, width).size())).reduce(LEAST_LINES, Math::max);
         gc.dispose();
         if (lines != titleLines) {
             titleLines = lines;

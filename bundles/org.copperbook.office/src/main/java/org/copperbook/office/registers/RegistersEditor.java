@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.document.Change;
+import org.copperbook.desk.editor.InFront;
 import org.copperbook.desk.editor.ShopEditing;
 import org.copperbook.desk.shell.DeskSession;
 import org.copperbook.desk.text.Words;
@@ -119,17 +120,23 @@ public final class RegistersEditor extends EditorPart {
 
     @Override
     public void doSave(IProgressMonitor monitor) {
-        Optional<String> problem = panes.stream().map(ShopPane::problem).flatMap(Optional::stream).findFirst();
-        if (problem.isPresent()) {
-            editing.say(problem.get());
-            monitor.setCanceled(true);
-            return;
+        for (int i = 0; i < panes.size(); i++) {
+            Optional<String> problem = panes.get(i).problem();
+            if (problem.isPresent()) {
+                editing.say(problem.get());
+                monitor.setCanceled(true);
+                tabs.setSelection(i);
+                // The window may be about to close with another page over this one: what keeps it open has to be seen.
+                InFront.bring(this);
+                return;
+            }
         }
         editing.say(null);
         editing.save(() -> firePropertyChange(IEditorPart.PROP_DIRTY));
         // The saving goes on in the background; who closes the window is asked again until it is done.
         if (isDirty()) {
             monitor.setCanceled(true);
+            InFront.bring(this);
         }
     }
 

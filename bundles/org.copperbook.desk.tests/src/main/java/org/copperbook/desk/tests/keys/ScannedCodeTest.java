@@ -265,4 +265,14 @@ class ScannedCodeTest {
         }
         return false;
     }
+
+    @Test
+    void aScanWhileTheTagIsShownOpensTheJobAndTakesTheTagAway() throws Exception {
+        desktop.command("org.copperbook.desk.command.tag");
+        desktop.until("the tag has the keyboard", () -> desktop.field("tag/label").isFocusControl());
+        desktop.pause(300);
+        scan(OTHER);
+        until(OTHER);
+        assertFalse(desktop.shows("tag/card"), "the tag does not stay over the job");
+    }
 }
