@@ -106,7 +106,8 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
     private boolean closing;
     private boolean waiting;
     private LastFocus lastFocus;
-    private boolean choosing;
+    /** A page that comes into sight begins at its top, whatever is said above it. */
+    private boolean choosing = true;
 
     @Override
     public void init(IEditorSite site, IEditorInput input) throws PartInitException {
@@ -435,6 +436,7 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
         }
         askJudgement();
         box.layout(true, true);
+        choosing = false;
         if (getSite().getPage().getActivePart() == this) {
             setFocus();
         }
@@ -470,9 +472,10 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
             }
             stack.show(p);
             panel.part(p.key());
+            boolean before = choosing;
             choosing = true;
             strips.blocked(judgement.blocked().get(p.key()));
-            choosing = false;
+            choosing = before;
             select(p);
         } else if (row instanceof OutlineRow.Point p) {
             showPoint(p.state().point());
