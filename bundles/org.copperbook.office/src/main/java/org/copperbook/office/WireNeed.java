@@ -3,10 +3,14 @@ package org.copperbook.office;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.quote.ProposedLine;
 import org.copperbook.jobs.quote.ProposedLines;
@@ -15,6 +19,8 @@ import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockMovement;
 import org.copperbook.jobs.stock.StockUnit;
 import org.copperbook.jobs.winding.InsulatedWire;
+import org.copperbook.jobs.winding.WindingRole;
+import org.copperbook.jobs.winding.WireInHand;
 import org.copperbook.store.stock.StockEntry;
 
 /**
@@ -32,8 +38,23 @@ public record WireNeed(BigDecimal needed, BigDecimal setAside, BigDecimal issued
         // What is judged about the job changes nothing about its wire.
         new ProposedLines(job, shop.stock(), shop.rates()).of(LocalDate.now(), List.of()).stream()
                 .filter(l -> l.work() == ProposedLine.Work.WIRE && l.quantity() != null)
-                .forEach(l -> needed.merge(l.about(), l.quantity(), BigDecimal::add));
+                .forEach(l -> needed.merge(needed.keySet().stream().filter(k -> isSame(k, l.about())).findFirst()
+                        .orElse(l.about()), l.quantity(), BigDecimal::add));
         return needed;
+    }
+
+    /** Grades of enamel (IEC 60317) that the windings of a job name for a size; none when they name none. */
+    public static Set<Integer> grades(Job job, String size) {
+        return Arrays.stream(WindingRole.values())
+                .flatMap(r -> job.windingAsWound(r).filter(w -> !w.wire().isEmpty()).or(() -> job.windingAsFound(r)).stream())
+                .flatMap(w -> Stream.concat(w.wire().stream(), w.groups().stream().flatMap(g -> g.wire().stream())))
+                .filter(w -> w.grade() != null && w.size() != null && isSame(size, w.size())).map(WireInHand::grade)
+                .collect(Collectors.toSet());
+    }
+
+    /** Whether wire of an item may be wound where one of some grades is named: nothing speaks against what names no grade. */
+    public static boolean isOfGrade(StockItem i, Set<Integer> named) {
+        return named.isEmpty() || i.grade() == null || named.contains(i.grade());
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.DeskJob;
@@ -114,6 +115,7 @@ final class ActualsArea {
     private void reserveWire() {
         WireOfJob wire = new WireOfJob(site, words);
         Map<String, BigDecimal> needed = wire.needed();
+        Map<String, Set<Integer>> grades = wire.grades(needed.keySet());
         Optional<String> who = site.who();
         if (who.isEmpty() || needed.isEmpty()) {
             say(words.text(who.isEmpty() ? "stock.whoFirst" : "hours.noMass"));
@@ -122,7 +124,7 @@ final class ActualsArea {
         String job = site.document().id();
         Display display = table.getDisplay();
         new DeskJob(words.text("hours.reserveWire"), monitor -> {
-            String outcome = wire.reserve(needed, job, who.get());
+            String outcome = wire.reserve(needed, grades, job, who.get());
             display.asyncExec(() -> {
                 if (!table.isDisposed()) {
                     say(outcome);

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.stock.StockItem;
@@ -31,8 +33,13 @@ final class WireOfJob {
         return WireNeed.bySize(site.document().job(), site.shop());
     }
 
+    /** Grades of enamel that the windings name for each size; for the window's thread. */
+    Map<String, Set<Integer>> grades(Set<String> sizes) {
+        return sizes.stream().collect(Collectors.toMap(s -> s, s -> WireNeed.grades(site.document().job(), s)));
+    }
+
     /** Sets aside what is still needed, all of it or nothing, and says what came of it; not for the window's thread. */
-    String reserve(Map<String, BigDecimal> needed, String job, String who) {
+    String reserve(Map<String, BigDecimal> needed, Map<String, Set<Integer>> grades, String job, String who) {
         List<StockMove> moves = new ArrayList<>();
         List<String> made = new ArrayList<>();
         List<String> lacking = new ArrayList<>();
@@ -41,11 +48,13 @@ final class WireOfJob {
                     .toList();
             List<StockEntry> moved = site.store().stock().movesFor(job);
             needed.forEach((size, kg) -> {
-                Optional<StockItem> item = items.stream().filter(i -> WireNeed.isSame(size, i.size()))
-                        .max(java.util.Comparator.comparing(StockItem::free));
+                Optional<StockItem> item = items.stream().filter(i -> WireNeed.isSame(size, i.size())
+                        && WireNeed.isOfGrade(i, grades.get(size))).max(java.util.Comparator.comparing(StockItem::free));
                 BigDecimal still = WireNeed.of(size, Map.of(size, kg), items, moved, job).still();
                 if (item.isEmpty()) {
-                    lacking.add(words.text("hours.notKept", size, kg));
+                    lacking.add(grades.get(size).isEmpty() ? words.text("hours.notKept", size, kg)
+                            : words.text("hours.notKeptInGrade", size, kg, grades.get(size).stream().sorted()
+                                    .map(String::valueOf).collect(Collectors.joining(", "))));
                 } else if (still.signum() > 0) {
                     moves.add(new StockMove(item.get().code(), StockMovement.of(StockMovement.Kind.RESERVE, still, job,
                             Instant.now())));

@@ -20,6 +20,7 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockMovement;
+import org.copperbook.jobs.stock.StockUnit;
 import org.copperbook.jobs.work.Hours;
 import org.copperbook.store.JobHandle;
 import org.copperbook.store.JobStore;
@@ -173,10 +174,18 @@ class HoursTest {
     @Test
     void theWireOfTheJobIsSetAsideByItsMassOnceAndWhatIsIssuedCounts() {
         StockItem before = (StockItem) store.stock().item("W-1.180-G2").orElseThrow().part();
+        StockItem otherGrade = new StockItem(1, "W-1.180-G1", StockItem.Kind.WIRE, "Wire of another grade", "1.180 mm", 1,
+                StockItem.Shape.ROUND, StockUnit.KG, null, null, null, null, null, null, null, null);
+        store.stock().describe(otherGrade, null, who, "");
+        store.stock().move(List.of(new StockMove("W-1.180-G1", StockMovement.of(StockMovement.Kind.RECEIVE, new BigDecimal("900"),
+                null, null))), who);
         desktop.press("hours.reserveWire");
         desktop.until("it says so", () -> said("hours.saidWire").startsWith("Set aside"));
         StockItem now = (StockItem) store.stock().item("W-1.180-G2").orElseThrow().part();
         BigDecimal kg = now.reservedFor(job.id());
+        StockItem left = (StockItem) store.stock().item("W-1.180-G1").orElseThrow().part();
+        assertEquals(0, left.reservedInAll().signum(), "the winding names grade 2, however much there is of another");
+        store.stock().describe(left.retire(), left, who, "");
         // The demo's quote, made by hand, reckons 8.1 kg with 8 %; here 5 % are added.
         assertEquals(8.1 / 1.08 * 1.05, kg.doubleValue(), 0.1);
         desktop.press("hours.reserveWire");
