@@ -33,7 +33,8 @@ class PluginTextsTest {
     /** Names of controls for tests and screen readers, no texts. */
     private static final String CONTROL_IDS = "open.";
     private static final Set<String> CONTROLS = Set.of("figures.sentence", "figures.rows", "figures.detail", "left.rows", "chart.left",
-            "count.tap", "count.tapStrands", "fault.nextStep", "fault.why", "quote.answered");
+            "count.tap", "count.tapStrands", "fault.nextStep", "fault.why", "quote.answered", "stock.history",
+            "hours.elsewhere", "hours.running");
     private static final Pattern OFFERED =
             Pattern.compile("\\.(?:choice|checks)\\([^;]*?([A-Z]\\w*(?:\\.[A-Z]\\w*)*)\\.class\\)");
     private static final Pattern IMPORT = Pattern.compile("import ([\\w.]+)\\.([A-Z]\\w*);");
