@@ -56,7 +56,8 @@ public final class PlateWords {
     }
 
     private static String sentence(PlateCrossCheck.Contradiction c) {
-        Object[] figures = c.arguments().stream().map(a -> a instanceof Number n ? Figures.number(n.doubleValue(), 4) : a).toArray();
+        Object[] figures = c.arguments().stream().map(a -> a instanceof Number n ? Figures.number(n.doubleValue(), 4)
+                : a instanceof PlateCrossCheck.Figure f ? Phrases.word("plate-figure", f) : a).toArray();
         return Phrases.say("plate.contradicts." + c.what(), figures);
     }
 }

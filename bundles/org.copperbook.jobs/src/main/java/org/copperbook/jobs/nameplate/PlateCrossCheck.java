@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.copperbook.jobs.booking.MachineKind;
 import org.copperbook.jobs.nameplate.Nameplate.Rating;
 
@@ -29,6 +30,9 @@ public final class PlateCrossCheck {
     static final double MOST_SLIP = 0.15;
 
     private static final double KILO = 1000;
+    private static final double GIGA = 1e9;
+    /** VA or W; the largest machines are rated about 2 GVA (from memory, no source). */
+    private static final double LARGEST = 3e9;
     private static final double SQRT_3 = Math.sqrt(3);
 
     /**
@@ -60,8 +64,15 @@ public final class PlateCrossCheck {
         /** Volts per hertz of the first rating and of this one. */
         VOLTS_PER_HERTZ,
         /** Volts that the change of connection gives at this frequency, and stated. */
-        RECONNECTED_VOLTS
+        RECONNECTED_VOLTS,
+        /** A {@link Figure} that is not above zero, and its value. */
+        NOT_ABOVE_ZERO,
+        /** A power in GW or GVA that no machine was built for. */
+        BEYOND_MACHINES
     }
+
+    /** Figures of a rating that are above zero on every machine. */
+    public enum Figure { APPARENT_POWER, POWER, VOLTS, AMPS, HERTZ, SPEED, POLES }
 
     /** A figure without which power, volts and amps cannot be compared. */
     public enum Missing { POWER, VOLTS, AMPS, PHASES }
@@ -82,6 +93,9 @@ public final class PlateCrossCheck {
         }
         for (int i = 0; i < all.size(); i++) {
             OneRating one = new OneRating(all.get(i), i, plate.poles(), phases, motor, found);
+            if (!one.canBe()) {
+                continue;
+            }
             one.apparentPower();
             one.power();
             one.speed();
@@ -182,6 +196,29 @@ public final class PlateCrossCheck {
 
         private void add(What what, Object... arguments) {
             found.add(new Contradiction(what, at, List.of(arguments)));
+        }
+
+        /** Figures that cannot be are named, and nothing is computed from them. */
+        private boolean canBe() {
+            int before = found.size();
+            aboveZero(Figure.APPARENT_POWER, r.apparentPowerVA());
+            aboveZero(Figure.POWER, r.powerW());
+            aboveZero(Figure.VOLTS, r.voltageV());
+            aboveZero(Figure.AMPS, r.currentA());
+            aboveZero(Figure.HERTZ, r.frequencyHz());
+            aboveZero(Figure.SPEED, r.speedRpm());
+            if (at == 0) {
+                aboveZero(Figure.POLES, poles);
+            }
+            Stream.of(r.apparentPowerVA(), r.powerW()).filter(p -> p != null && p > LARGEST).findFirst()
+                    .ifPresent(p -> add(What.BEYOND_MACHINES, p / GIGA));
+            return found.size() == before && (poles == null || poles > 0);
+        }
+
+        private void aboveZero(Figure figure, Number value) {
+            if (value != null && !(value.doubleValue() > 0)) {
+                add(What.NOT_ABOVE_ZERO, figure, value);
+            }
         }
 
         private Optional<Double> voltAmperes() {

@@ -165,4 +165,15 @@ class PlateCrossCheckTest {
         says(of(plate + "45.4e3", MachineKind.BRUSHLESS_ALTERNATOR), What.POWER, 0, Math.sqrt(3) * 400 * 100 * 0.8 / 1000, 1e-9);
         assertEquals(List.of(), of(plate + "45.4e3", MachineKind.INDUCTION_MOTOR_CAGE), "at the shaft, of 82 %");
     }
+
+    @Test
+    void figuresThatNoMachineHasAreNamedAndNothingIsComputedFromThem() {
+        List<Contradiction> found = of("'phases':3,'poles':0,'voltageV':-400,'frequencyHz':0,'speedRpm':0,'currentA':10,"
+                + "'apparentPowerVA':1e12,'otherRatings':[{'voltageV':-480}]");
+        assertEquals(List.of("NOT_ABOVE_ZERO VOLTS 0", "NOT_ABOVE_ZERO HERTZ 0", "NOT_ABOVE_ZERO SPEED 0", "NOT_ABOVE_ZERO POLES 0",
+                "BEYOND_MACHINES 1000.0 0", "NOT_ABOVE_ZERO VOLTS 1"), found.stream().map(c -> c.what() + " "
+                + c.arguments().get(0) + " " + c.rating()).toList());
+        assertEquals("A voltage of -400 cannot be: read it again, or leave it out.",
+                PlateWords.of(plate("'voltageV':-400"), null).get(0).replace('\u2212', '-'));
+    }
 }
