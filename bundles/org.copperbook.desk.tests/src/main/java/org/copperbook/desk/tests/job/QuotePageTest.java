@@ -492,9 +492,11 @@ class QuotePageTest {
     }
 
     @Test
-    void tabBringsEveryColumnThatItReachesIntoSight() {
+    void tabBringsEveryColumnThatItReachesIntoSight() throws Exception {
         RecordGrid lines = desktop.grid(LIST + "/0/lines");
         line(0, 0, "labour", "wash and dry", "6", "h", "50");
+        // What was typed is judged first, since columns are fitted anew to what they then say.
+        desktop.settle(editor);
         for (TableColumn c : lines.table().getColumns()) {
             c.setWidth(lines.table().getClientArea().width / 3);
         }
