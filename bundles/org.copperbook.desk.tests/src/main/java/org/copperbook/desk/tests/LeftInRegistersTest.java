@@ -87,9 +87,9 @@ class LeftInRegistersTest {
     void aRateHalfTypedIsPutBackAsTypedBesideWhatWasSavedMeanwhile() throws Exception {
         PartKey key = PartKey.of(PartKind.LABOUR_RATES);
         tab(RATES);
-        int row = desktop.grid("/rates").model().rows();
+        desktop.until("the rates are read", () -> desktop.grid("/rates").model().filled() > 0);
+        int row = desktop.grid("/rates").model().filled();
         String trade = "polisher " + System.nanoTime();
-        desktop.press("/rates#grid.add");
         desktop.type("/rates", row, 0, trade);
         desktop.type("/rates", row, 1, "about fifty");
         desktop.until("the text not understood is kept too", () -> CrashEntries.find("about fifty").isPresent());
@@ -106,7 +106,7 @@ class LeftInRegistersTest {
         desktop.until("the registers say that something was left", () -> desktop.shows("left"));
         desktop.press("left/putBack");
         desktop.until("both are shown", () -> tabs().getSelectionIndex() == RATES && desktop.shows("/rates")
-                && desktop.grid("/rates").model().rows() > row);
+                && trade.equals(desktop.grid("/rates").model().text(row, 0)));
         assertEquals(note, desktop.grid("/rates").model().text(0, 3));
         assertFalse(desktop.shows("conflict/labour-rates"), "the two rows have nothing to do with each other");
         assertEquals(trade, desktop.grid("/rates").model().text(row, 0));

@@ -51,6 +51,8 @@ class RegistersTest {
     @TempDir
     Path folder;
 
+    private static final int RATES = 2;
+
     private final Desktop desktop = new Desktop();
     private Saved before;
 
@@ -90,6 +92,9 @@ class RegistersTest {
         tabs.setSelection(index);
         tabs.notifyListeners(SWT.Selection, new Event());
         desktop.work();
+        if (index == RATES) {
+            desktop.until("the rates are read", () -> desktop.grid("/rates").model().filled() > 0);
+        }
     }
 
     private void save() {
@@ -348,8 +353,7 @@ class RegistersTest {
     }
 
     private void rate(String trade, String perHour, String from) {
-        int row = desktop.grid("/rates").model().rows();
-        desktop.press("/rates" + "#grid.add");
+        int row = desktop.grid("/rates").model().filled();
         desktop.type("/rates", row, 0, trade);
         desktop.type("/rates", row, 1, perHour);
         desktop.type("/rates", row, 2, from);
@@ -357,7 +361,7 @@ class RegistersTest {
 
     @Test
     void twoRatesOfOneTradeFromOneDayAreNotSavedUntilOneHasAnotherDay() {
-        tab(2);
+        tab(RATES);
         int revision = saved(PartKey.of(PartKind.LABOUR_RATES)).number();
         rate("spinner", "48", "2025-07-01");
         rate("Spinner ", "52", "2025-07-01");
@@ -370,7 +374,7 @@ class RegistersTest {
 
     @Test
     void aRateIsKeptBesideTheOlderOne() {
-        tab(2);
+        tab(RATES);
         rate("turner", "48", "2025-07-01");
         rate("turner", "51.5", "2026-01-01");
         saveAndWait();
@@ -383,7 +387,7 @@ class RegistersTest {
 
     @Test
     void ratesAreFilteredAsSomebodyTypesAndWhatIsTypedMeanwhileStaysInSight() {
-        tab(2);
+        tab(RATES);
         LabourRates rates = part(PartKind.LABOUR_RATES, LabourRates.class);
         String trade = rates.rates().get(1).trade();
         long of = rates.rates().stream().filter(r -> (r.trade() + " " + r.note()).contains(trade)).count();
@@ -399,7 +403,7 @@ class RegistersTest {
 
     @Test
     void everyListIsCopiedWithItsHeadings() {
-        tab(2);
+        tab(RATES);
         LabourRates rates = part(PartKind.LABOUR_RATES, LabourRates.class);
         desktop.press("rates.copy");
         desktop.until("the clipboard has the rates", () -> desktop.copied().startsWith("Trade\tPrice of an hour\tFrom\tNote\n"));

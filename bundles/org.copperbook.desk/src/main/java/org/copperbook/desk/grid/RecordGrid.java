@@ -50,6 +50,7 @@ public final class RecordGrid {
     private static final String KEY = "org.copperbook.grid";
     /** How the ids of verdicts on an instrument begin. */
     private static final String INSTRUMENT = "meter.";
+    private static final int LAID_OUT_MILLIS = 60;
     private static final int SAYING_CHARS = 30;
     private static final int MOST_ROWS = 14;
     private static final int WIDEST_CHARS = 44;
@@ -340,11 +341,21 @@ public final class RecordGrid {
         table.setSelection(cursor.row());
         TableItem item = table.getItem(cursor.row());
         table.showItem(item);
-        showColumn(cursor.column());
+        reveal();
         table.redraw();
         saying.say(cellNote());
         table.getAccessible().sendEvent(ACC.EVENT_NAME_CHANGED, null);
         onRow.accept(cursor.row());
+    }
+
+    /** Brings the cursor's column into sight, again when columns that grew meanwhile are laid out and the bar reaches as far. */
+    private void reveal() {
+        showColumn(cursor.column());
+        table.getDisplay().timerExec(LAID_OUT_MILLIS, () -> {
+            if (!table.isDisposed() && table.isFocusControl()) {
+                showColumn(cursor.column());
+            }
+        });
     }
 
     /**
@@ -673,6 +684,9 @@ public final class RecordGrid {
         fit();
         height(model.rows());
         shade();
+        if (table.isFocusControl()) {
+            reveal();
+        }
     }
 
     private final class PainterSource implements GridPainter.Source {

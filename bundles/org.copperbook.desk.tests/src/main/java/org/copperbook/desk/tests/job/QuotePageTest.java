@@ -507,11 +507,11 @@ class QuotePageTest {
             int now = column;
             keys.press(SWT.TAB);
             desktop.until("Tab reaches column " + now, () -> lines.column() == now);
-            desktop.work();
-            Rectangle cell = lines.table().getItem(0).getBounds(column);
-            Rectangle seen = lines.table().getClientArea();
-            assertTrue(cell.x >= seen.x && cell.x + cell.width <= seen.x + seen.width,
-                    "column " + column + " at " + cell + " is not inside " + seen);
+            desktop.until("column " + column + " is in sight", () -> {
+                Rectangle cell = lines.table().getItem(0).getBounds(now);
+                Rectangle seen = lines.table().getClientArea();
+                return cell.x >= seen.x && cell.x + cell.width <= seen.x + seen.width;
+            });
         }
     }
 
