@@ -13,9 +13,8 @@ import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Reach;
 import org.copperbook.jobs.booking.Standing.WaitingFor;
+import org.copperbook.office.AskingDialog;
 import org.copperbook.store.BoardRow;
-import org.eclipse.jface.dialogs.Dialog;
-import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -27,7 +26,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 
 /** Asks what a job waits for, since when and why. */
-final class WaitingDialog extends Dialog {
+final class WaitingDialog extends AskingDialog {
 
     private static final int CHARS = 44;
 
@@ -99,14 +98,7 @@ final class WaitingDialog extends Dialog {
 
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
-        dressed(createButton(parent, IDialogConstants.OK_ID, words.text("waiting.keep"), true), "waiting/keep");
-        dressed(createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false), "waiting/cancel");
-        Reach.ensure(parent);
-    }
-
-    private static void dressed(Button b, String id) {
-        Look.of(b).as(Look.Role.TEXT, b);
-        b.setData(Desk.ID, id);
+        answers(parent, words.text("waiting.keep"), "waiting/keep", "waiting/cancel");
     }
 
     @Override

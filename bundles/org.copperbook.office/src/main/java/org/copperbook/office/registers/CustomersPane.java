@@ -322,9 +322,8 @@ final class CustomersPane extends RegisterPane {
 
     @Override
     void importTable() {
-        Optional<String> who = session().who();
+        Optional<String> who = whoOrSay();
         if (who.isEmpty()) {
-            say(words().text("load.whoFirst"));
             return;
         }
         String why = words().text("import.why");
@@ -348,9 +347,8 @@ final class CustomersPane extends RegisterPane {
 
     /** Sets out of use what the last table brought in and nobody has changed since; the chain cannot forget it. */
     private void undoImport() {
-        Optional<String> who = session().who();
+        Optional<String> who = whoOrSay();
         if (who.isEmpty()) {
-            say(words().text("load.whoFirst"));
             return;
         }
         List<Saved> from = takenIn;

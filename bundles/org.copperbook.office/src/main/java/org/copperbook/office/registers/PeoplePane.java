@@ -127,9 +127,8 @@ final class PeoplePane extends RegisterPane {
 
     @Override
     void importTable() {
-        Optional<String> who = session().who();
+        Optional<String> who = whoOrSay();
         if (who.isEmpty()) {
-            say(words().text("load.whoFirst"));
             return;
         }
         new ImportWindow<Person>(control().getShell(), words(), title(), shape(), table.maker(people()), (rows, goOn) -> {
@@ -157,9 +156,8 @@ final class PeoplePane extends RegisterPane {
 
     /** Those whom the last table brought in and nobody changed since work here no more; the chain cannot forget them. */
     private void undoImport() {
-        Optional<String> who = session().who();
+        Optional<String> who = whoOrSay();
         if (who.isEmpty()) {
-            say(words().text("load.whoFirst"));
             return;
         }
         Map<String, Person> now = session().shop().people();

@@ -92,6 +92,15 @@ abstract class ShopPane {
         }
     }
 
+    /** Who works here, for what is to carry the name; says so when nobody has said it yet. */
+    final Optional<String> whoOrSay() {
+        Optional<String> who = session.who();
+        if (who.isEmpty()) {
+            say(words.text("load.whoFirst"));
+        }
+        return who;
+    }
+
     /** Does something in the window's thread unless the pane is gone by then; from any thread. */
     final void later(Runnable does) {
         if (!display.isDisposed()) {

@@ -122,6 +122,7 @@ final class ItemPane {
             PUT_BY.put(code(), typed());
         }
         fill(item);
+        say("");
         shown = typed();
         List<String> before = PUT_BY.remove(code());
         if (before != null) {
@@ -196,7 +197,6 @@ final class ItemPane {
         unit.select(i.unit().ordinal());
         shape.select(i.shape() == null ? 0 : i.shape().ordinal() + 1);
         retired.setSelection(Boolean.TRUE.equals(i.retired()));
-        say("");
     }
 
     private void put(String key, String text) {

@@ -15,15 +15,13 @@ import org.copperbook.desk.theme.Look;
 import org.copperbook.desk.theme.Reach;
 import org.copperbook.desk.theme.Rows;
 import org.copperbook.jobs.stock.StockItem;
+import org.copperbook.office.AskingDialog;
 import org.copperbook.store.stock.MovedSinceException.Moved;
 import org.copperbook.store.stock.Stock;
-import org.eclipse.jface.dialogs.Dialog;
-import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.RowLayout;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
@@ -33,7 +31,7 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 
 /** Shows the rows of a list whose items were moved since it was written, and asks what counts. Nothing counts by itself. */
-final class MovedSinceDialog extends Dialog {
+final class MovedSinceDialog extends AskingDialog {
 
     /** What is done with a row. */
     enum Choice {
@@ -148,16 +146,7 @@ final class MovedSinceDialog extends Dialog {
 
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
-        dressed(createButton(parent, IDialogConstants.OK_ID, words.text("import.takeIn"), true), "moved/takeIn");
-        dressed(createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false), "moved/cancel");
-        Reach.ensure(parent);
-    }
-
-    /** The width that the dialog gives its buttons is that of another font. */
-    private void dressed(Button b, String id) {
-        Look.of(b).as(Look.Role.TEXT, b);
-        b.setData(Desk.ID, id);
-        setButtonLayoutData(b);
+        answers(parent, words.text("import.takeIn"), "moved/takeIn", "moved/cancel");
     }
 
     @Override

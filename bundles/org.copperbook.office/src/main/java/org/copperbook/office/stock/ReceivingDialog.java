@@ -21,8 +21,7 @@ import org.copperbook.jobs.handback.HandBack;
 import org.copperbook.jobs.handback.ReceivedStock;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockRules;
-import org.eclipse.jface.dialogs.Dialog;
-import org.eclipse.jface.dialogs.IDialogConstants;
+import org.copperbook.office.AskingDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -37,7 +36,7 @@ import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 
 /** Asks as which item, and how much, a delivery for a job goes into stock, and whether it is set aside for the job. */
-public final class ReceivingDialog extends Dialog {
+public final class ReceivingDialog extends AskingDialog {
 
     private static final int CHARS = 80;
     private static final int ROWS = 6;
@@ -181,16 +180,7 @@ public final class ReceivingDialog extends Dialog {
 
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
-        dressed(createButton(parent, IDialogConstants.OK_ID, words.text("receive.put"), true), "receive.put");
-        dressed(createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false), "receive/cancel");
-        Reach.ensure(parent);
-    }
-
-    /** The width that the dialog gives its buttons is that of another font. */
-    private void dressed(Button b, String id) {
-        Look.of(b).as(Look.Role.TEXT, b);
-        b.setData(Desk.ID, id);
-        setButtonLayoutData(b);
+        answers(parent, words.text("receive.put"), "receive.put", "receive/cancel");
     }
 
     @Override
