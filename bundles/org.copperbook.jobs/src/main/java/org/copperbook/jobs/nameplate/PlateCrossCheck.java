@@ -210,6 +210,9 @@ public final class PlateCrossCheck {
             if (at == 0) {
                 aboveZero(Figure.POLES, poles);
             }
+            if (r.powerFactor() != null && (r.powerFactor() > 1 || r.powerFactor() <= 0)) {
+                add(What.POWER_FACTOR, r.powerFactor());
+            }
             Stream.of(r.apparentPowerVA(), r.powerW()).filter(p -> p != null && p > LARGEST).findFirst()
                     .ifPresent(p -> add(What.BEYOND_MACHINES, p / GIGA));
             return found.size() == before && (poles == null || poles > 0);
@@ -232,9 +235,7 @@ public final class PlateCrossCheck {
         }
 
         private void power() {
-            if (r.powerFactor() != null && (r.powerFactor() > 1 || r.powerFactor() <= 0)) {
-                add(What.POWER_FACTOR, r.powerFactor());
-            } else if (motor) {
+            if (motor) {
                 efficiency();
             } else if (r.apparentPowerVA() != null && r.powerW() != null) {
                 if (r.powerFactor() == null && r.powerW() > r.apparentPowerVA() * (1 + TOLERANCE_PERCENT / 100)) {

@@ -173,6 +173,8 @@ class PlateCrossCheckTest {
         assertEquals(List.of("NOT_ABOVE_ZERO VOLTS 0", "NOT_ABOVE_ZERO HERTZ 0", "NOT_ABOVE_ZERO SPEED 0", "NOT_ABOVE_ZERO POLES 0",
                 "BEYOND_MACHINES 1000.0 0", "NOT_ABOVE_ZERO VOLTS 1"), found.stream().map(c -> c.what() + " "
                 + c.arguments().get(0) + " " + c.rating()).toList());
+        assertEquals(List.of(What.NOT_ABOVE_ZERO, What.POWER_FACTOR), of("'voltageV':-400,'powerFactor':1.7").stream()
+                .map(Contradiction::what).toList());
         assertEquals("A voltage of -400 cannot be: read it again, or leave it out.",
                 PlateWords.of(plate("'voltageV':-400"), null).get(0).replace('\u2212', '-'));
     }
