@@ -1,11 +1,13 @@
 package org.copperbook.desk.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.copperbook.desk.tests.window.Desktop;
@@ -116,6 +118,52 @@ class CustomersTest {
         desktop.until("it is listed", () -> Stream.of(list().getItems()).anyMatch(i -> i.getText(0).equals(name)));
         choose(name);
         desktop.until("its job is named", () -> desktop.text("customers.jobs").contains(number));
+    }
+
+    private String book(String name, String key) throws Exception {
+        return desktop.session().store().create((Booking) desktop.session().json().read(PartKey.of(PartKind.BOOKING),
+                "{\"schema\":1,\"customer\":\"" + name + "\"" + (key == null ? "" : ",\"customerKey\":\"" + key + "\"") + "}"),
+                desktop.session().who().orElseThrow()).number();
+    }
+
+    private void chooseAt(String name, String address) {
+        list().setSelection(Stream.of(list().getItems())
+                .filter(i -> i.getText(0).equals(name) && i.getText(1).equals(address)).findFirst().orElseThrow());
+        list().notifyListeners(SWT.Selection, new Event());
+        desktop.work();
+    }
+
+    @Test
+    void jobsOfTwoCustomersOfOneNameStandWithTheirOwnAndWithBothOnceTheyAreMerged() throws Exception {
+        String name = "Millrace " + System.nanoTime();
+        PartKey north = Customer.newKey();
+        PartKey south = Customer.newKey();
+        desktop.session().store().saveShopParts(List.of(
+                new PartSave(north, new Customer(1, name, "North", null, null, List.of(), null, null, null, null, null, null,
+                        null, Map.of()), 0),
+                new PartSave(south, new Customer(1, name, "South", null, null, List.of(), null, null, null, null, null, null,
+                        null, Map.of()), 0)), desktop.session().who().orElseThrow(), "");
+        String ofNorth = book(name, north.name());
+        String ofSouth = book(name, south.name());
+        String ofEither = book(name, null);
+        desktop.until("both are listed", () -> Stream.of(list().getItems()).filter(i -> i.getText(0).equals(name)).count() == 2);
+        chooseAt(name, "South");
+        desktop.until("its own job is named", () -> desktop.text("customers.jobs").startsWith(ofSouth + " "));
+        assertFalse(desktop.text("customers.jobs").contains(ofNorth), desktop.text("customers.jobs"));
+        assertTrue(desktop.text("customers.jobs").contains("of the same name, since nobody said which: " + ofEither + "."),
+                desktop.text("customers.jobs"));
+        chooseAt(name, "North");
+        desktop.until("its own job is named", () -> desktop.text("customers.jobs").startsWith(ofNorth + " "));
+        assertFalse(desktop.text("customers.jobs").contains(ofSouth), desktop.text("customers.jobs"));
+        desktop.session().store().saveShopPart(south, ((Customer) desktop.session().store().current(JobStore.SHOP, south)
+                .orElseThrow().part()).into(north.name()), 1, desktop.session().who().orElseThrow(), "");
+        desktop.until("all are named", () -> Stream.of(ofNorth, ofSouth, ofEither)
+                .allMatch(desktop.text("customers.jobs")::contains) && !desktop.text("customers.jobs").contains("since nobody"));
+        chooseAt(name, "South");
+        desktop.press("customers.undoMerge");
+        desktop.until("each has its own again", () -> desktop.text("customers.jobs").startsWith(ofSouth + " "));
+        desktop.command("org.eclipse.ui.edit.undo");
+        desktop.until("they are one again", () -> desktop.text("customers.jobs").contains(ofNorth));
     }
 
     @Test

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.editor.ShopEditing;
 import org.copperbook.desk.form.Form;
@@ -24,10 +23,6 @@ import org.copperbook.sheets.ShippedLanguages;
 import org.copperbook.sheets.registers.RegisterShape;
 import org.copperbook.store.JobStore;
 import org.copperbook.store.PartSave;
-import org.copperbook.store.RegisterColumn;
-import org.copperbook.store.RegisterQuery;
-import org.copperbook.store.RegisterRow;
-import org.copperbook.store.RegisterSort;
 import org.copperbook.store.Saved;
 import org.copperbook.store.StoreException;
 import org.eclipse.core.runtime.ILog;
@@ -40,7 +35,6 @@ import org.eclipse.swt.widgets.Composite;
 final class CustomersPane extends RegisterPane {
 
     private static final String[] HEADS = {"customers.name", "customers.address", "customers.phone", "customers.state"};
-    private static final int MOST_JOBS = 500;
 
     private final ChosenList list;
     private final CustomerRows table;
@@ -51,6 +45,8 @@ final class CustomersPane extends RegisterPane {
     private Form form;
     private String chosen = "";
     private String jobs = "";
+    /** The keys under which the customer was known when its jobs were looked for. */
+    private Set<String> family = Set.of();
 
     CustomersPane(Composite parent, ShopEditing editing, DeskSession session, Words words) {
         super(parent, editing, session, words, "customers");
@@ -206,33 +202,17 @@ final class CustomersPane extends RegisterPane {
         return String.join("; ", names);
     }
 
-    /** Numbers of the jobs booked under any name that the customer has or had; found by the register, which shows names. */
     private void lookForJobs() {
         String mine = chosen;
-        Set<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-        Merging merging = new Merging(customers());
-        names.addAll(merging.names(mine));
-        Set<String> keys = merging.family(mine);
+        Map<String, Customer> all = customers();
+        family = new Merging(all).family(mine);
         JobStore store = session().store();
         new DeskJob(words().text("registers.reading"), monitor -> {
-            Set<String> numbers = new LinkedHashSet<>();
-            boolean[] more = new boolean[1];
             try {
-                keys.forEach(k -> store.history(JobStore.SHOP, Customer.key(k)).stream().map(r -> ((Customer) r.part()).name())
-                        .filter(n -> n != null && !n.isBlank()).map(String::strip).forEach(names::add));
-                for (String name : names) {
-                    if (!name.isBlank()) {
-                        List<RegisterRow> rows = store.register(new RegisterQuery(name, 0, MOST_JOBS,
-                                new RegisterSort(RegisterColumn.NUMBER, false))).rows();
-                        more[0] |= rows.size() == MOST_JOBS;
-                        rows.stream().filter(r -> names.contains(r.customer())).map(RegisterRow::number)
-                                .forEach(numbers::add);
-                    }
-                }
+                String found = CustomerJobs.of(store, all, mine).said(words());
                 later(() -> {
                     if (mine.equals(chosen) && form != null) {
-                        jobs = numbers.isEmpty() ? words().text("customers.noJobs") : String.join(", ", numbers)
-                                + (more[0] ? " " + words().text("customers.moreJobs") : "");
+                        jobs = found;
                         form.refresh();
                     }
                 });
@@ -266,6 +246,9 @@ final class CustomersPane extends RegisterPane {
             list.choose(entries.get(0).key());
         } else if (form != null) {
             form.refresh();
+            if (!new Merging(all).family(chosen).equals(family)) {
+                lookForJobs();
+            }
         }
     }
 
