@@ -211,7 +211,8 @@ public interface JobStore extends AutoCloseable {
      * Takes in people, shop parts and whole jobs in one transaction: all of it or nothing.
      *
      * @return the jobs' keys and numbers, in the order given
-     * @throws StoreException ALREADY_THERE when a number or key is taken and {@code taken} says to refuse
+     * @throws StoreException ALREADY_THERE when a number or key is taken and {@code taken} says to refuse; NOT_ALLOWED when
+     *     customers would be merged in a circle
      */
     List<JobHandle> takeIn(Intake intake, String who, String why, NumberTaken taken);
 

@@ -133,17 +133,38 @@ final class Writing {
 
     /** Asked of what is kept now: two people may merge two customers into each other at the same time. */
     private void refuseToMergeInACircle(Connection c, PartKey key, Customer customer) throws SQLException {
+        if (leadsBack(c, key, customer)) {
+            throw new StoreException(StoreException.Kind.NOT_ALLOWED, StoreText.of("customer.circle", called(key, customer)));
+        }
+    }
+
+    /** Asked once all of them are in, since their order says nothing. */
+    private void refuseToTakeInACircle(Connection c, Map<PartKey, Part> taken) throws SQLException {
+        for (Map.Entry<PartKey, Part> e : new TreeMap<>(taken).entrySet()) {
+            if (e.getValue() instanceof Customer customer && leadsBack(c, e.getKey(), customer)) {
+                throw new StoreException(StoreException.Kind.NOT_ALLOWED,
+                        StoreText.of("customer.circleTakenIn", called(e.getKey(), customer)));
+            }
+        }
+    }
+
+    private static String called(PartKey key, Customer customer) {
+        return customer.name() == null ? key.name() : customer.name();
+    }
+
+    /** Whether who a customer is merged into is, in the end, merged into that customer. */
+    private boolean leadsBack(Connection c, PartKey key, Customer customer) throws SQLException {
         Set<String> way = new HashSet<>(Set.of(key.name()));
         Customer at = customer;
         while (at != null && at.mergedInto() != null && Customer.isKey(at.mergedInto())) {
             String into = at.mergedInto();
             if (into.equals(key.name())) {
-                throw new StoreException(StoreException.Kind.NOT_ALLOWED, StoreText.of("customer.circle",
-                        customer.name() == null ? key.name() : customer.name()));
+                return true;
             }
             at = way.add(into) ? reading.current(c, JobStore.SHOP, Customer.key(into)).map(s -> (Customer) s.part()).orElse(null)
                     : null;
         }
+        return false;
     }
 
     List<JobHandle> takeIn(Connection c, Intake intake, String who, String why, NumberTaken taken)
@@ -165,6 +186,7 @@ final class Writing {
                     .orElse(0);
             append(c, JobStore.SHOP, "", e.getKey(), e.getValue(), latest + 1, who, why);
         }
+        refuseToTakeInACircle(c, intake.shopParts());
         List<JobHandle> handles = new ArrayList<>();
         for (Job job : intake.jobs()) {
             JobHandle handle = handle(c, job, taken);

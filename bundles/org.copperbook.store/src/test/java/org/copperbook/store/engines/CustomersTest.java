@@ -9,11 +9,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
+import org.copperbook.jobs.Part;
+import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.customer.Contact;
 import org.copperbook.jobs.customer.Customer;
 import org.copperbook.store.ConflictException;
+import org.copperbook.store.Intake;
 import org.copperbook.store.JobStore;
+import org.copperbook.store.NumberTaken;
 import org.copperbook.store.PartSave;
 import org.copperbook.store.PrivateName;
 import org.copperbook.store.RegisterQuery;
@@ -116,6 +120,30 @@ class CustomersTest extends OnEachEngine {
         assertEquals(links, store.chainEnd().sequence());
         store.saveShopPart(Customer.key("b"), customer("b"), 2, "o", "not one after all");
         store.saveShopPart(Customer.key("c"), customer("c").into("a"), 1, "o", "");
+        assertTrue(store.audit().passed());
+    }
+
+    private void takeIn(Map<PartKey, Part> parts) {
+        store.takeIn(new Intake(parts, List.of(), List.of(), List.of()), "o", "list", NumberTaken.REFUSE);
+    }
+
+    @Test
+    void whoIsTakenInFromAFileIsMergedInACircleNeitherWithThoseHereNorAmongThemselves() {
+        store.saveShopPart(Customer.key("b"), customer("b").into("a"), 0, "o", "");
+        long links = store.chainEnd().sequence();
+        for (Map<PartKey, Part> circle : List.<Map<PartKey, Part>>of(
+                Map.of(Customer.key("a"), customer("a").into("b")),
+                Map.of(Customer.key("a"), customer("a").into("c"), Customer.key("c"), customer("c").into("b")),
+                Map.of(Customer.key("x"), customer("x").into("y"), Customer.key("y"), customer("y").into("x")),
+                Map.of(Customer.key("x"), customer("x").into("x")))) {
+            StoreException refused = assertThrows(StoreException.class, () -> takeIn(circle), circle.keySet().toString());
+            assertEquals(StoreException.Kind.NOT_ALLOWED, refused.kind());
+            assertTrue(refused.getMessage().startsWith("Nothing was taken in"), refused.getMessage());
+        }
+        assertEquals(links, store.chainEnd().sequence(), "nothing of it is kept");
+        takeIn(Map.of(Customer.key("a"), customer("a").into("b"), Customer.key("b"), customer("b")));
+        assertEquals("b", ((Customer) store.current(JobStore.SHOP, Customer.key("a")).orElseThrow().part()).mergedInto(),
+                "turned round as a whole is no circle");
         assertTrue(store.audit().passed());
     }
 
