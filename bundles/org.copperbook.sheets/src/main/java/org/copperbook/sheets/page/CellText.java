@@ -24,7 +24,7 @@ public final class CellText {
     }
 
     /** Whether a text is read from right to left: its first letter with a direction, as Arabic or Hebrew, says so. */
-    static boolean isFromTheRight(String text) {
+    public static boolean isFromTheRight(String text) {
         return text.codePoints().mapToObj(Character::getDirectionality)
                 .filter(d -> d == Character.DIRECTIONALITY_LEFT_TO_RIGHT || d == Character.DIRECTIONALITY_RIGHT_TO_LEFT
                         || d == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC)

@@ -3,9 +3,11 @@ package org.copperbook.sheets.registers;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.ReadingOrder;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 
 /** The cell styles of a list, each made once, on a base font of 10 points. */
@@ -22,6 +24,8 @@ final class ListStyles {
     private final CellStyle numberHead;
     private final CellStyle text;
     private final CellStyle quoted;
+    private final CellStyle textFromTheRight;
+    private final CellStyle quotedFromTheRight;
     private final CellStyle number;
     private final CellStyle date;
     private final CellStyle warning;
@@ -34,8 +38,9 @@ final class ListStyles {
         head = headStyle();
         numberHead = right(headStyle());
         text = style();
-        quoted = style();
-        quoted.setQuotePrefixed(true);
+        quoted = quoted(style());
+        textFromTheRight = fromTheRight(style());
+        quotedFromTheRight = fromTheRight(quoted(style()));
         number = right(style());
         number.setWrapText(false);
         date = style();
@@ -71,6 +76,17 @@ final class ListStyles {
         return style;
     }
 
+    private static CellStyle quoted(CellStyle style) {
+        style.setQuotePrefixed(true);
+        return style;
+    }
+
+    /** Programs that do not look at the text itself put its full stop at the wrong end otherwise. */
+    private static CellStyle fromTheRight(CellStyle style) {
+        ((XSSFCellStyle) style).setReadingOrder(ReadingOrder.RIGHT_TO_LEFT);
+        return style;
+    }
+
     private XSSFFont bold() {
         XSSFFont font = (XSSFFont) book.createFont();
         font.setFontName(FONT);
@@ -87,13 +103,14 @@ final class ListStyles {
         return numberHead;
     }
 
-    CellStyle text() {
-        return text;
-    }
-
-    /** Of a text that a spreadsheet would take for a formula. */
-    CellStyle quoted() {
-        return quoted;
+    /**
+     * Of a text.
+     *
+     * @param formula      whether a spreadsheet would take it for a formula
+     * @param fromTheRight whether it is read from right to left
+     */
+    CellStyle text(boolean formula, boolean fromTheRight) {
+        return fromTheRight ? formula ? quotedFromTheRight : textFromTheRight : formula ? quoted : text;
     }
 
     CellStyle number() {

@@ -124,9 +124,9 @@ public final class RegisterWorkbook {
             put(row, column, CellText.storable(w.text()), styles.warning());
         } else if (value != null) {
             String shown = CellText.storable(shown(field, value));
-            put(row, column, shown, CellText.neutral(shown).equals(shown) ? styles.text() : styles.quoted());
+            put(row, column, shown, styles.text(!CellText.neutral(shown).equals(shown), CellText.isFromTheRight(shown)));
         } else {
-            row.createCell(column).setCellStyle(styles.text());
+            row.createCell(column).setCellStyle(styles.text(false, false));
         }
     }
 

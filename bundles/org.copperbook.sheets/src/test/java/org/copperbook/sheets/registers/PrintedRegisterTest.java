@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.usermodel.ReadingOrder;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -83,6 +84,22 @@ class PrintedRegisterTest {
         assertTrue(sheet.getColumnWidth(3) / 256 > "Column 3".length());
         assertTrue(sheet.getRow(1).getHeightInPoints() > 3 * POINTS, "the row is high enough for its lines");
         assertEquals(10, cell.getCellStyle().getFont().getFontHeightInPoints());
+    }
+
+    @Test
+    void namesInArabicAndHebrewAreMarkedAsReadFromTheRightAndNothingElseIs() throws Exception {
+        String arabic = "\u0645\u062d\u0645\u0644 6312.";
+        String hebrew = "-\u05de\u05e0\u05d5\u05e2";
+        XSSFSheet sheet = written(texts(1), List.of(row(1, arabic), row(1, hebrew), row(1, "bearing 6312."), row(1, "-x"),
+                row(1, null)));
+        assertEquals(ReadingOrder.RIGHT_TO_LEFT, sheet.getRow(1).getCell(0).getCellStyle().getReadingOrder());
+        assertEquals(ReadingOrder.RIGHT_TO_LEFT, sheet.getRow(2).getCell(0).getCellStyle().getReadingOrder());
+        assertTrue(sheet.getRow(2).getCell(0).getCellStyle().getQuotePrefixed(), "and stays a text as well");
+        for (int row : new int[] {0, 3, 4, 5}) {
+            assertEquals(ReadingOrder.CONTEXT, sheet.getRow(row).getCell(0).getCellStyle().getReadingOrder(), "row " + row);
+        }
+        assertFalse(sheet.getRow(1).getCell(0).getCellStyle().getQuotePrefixed());
+        assertEquals(arabic, sheet.getRow(1).getCell(0).getStringCellValue(), "no mark is put into the text itself");
     }
 
     @Test
