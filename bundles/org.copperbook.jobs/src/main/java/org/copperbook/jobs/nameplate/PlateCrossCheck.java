@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.copperbook.calc.insulation.ThermalClass;
 import org.copperbook.jobs.booking.MachineKind;
 import org.copperbook.jobs.nameplate.Nameplate.Rating;
 
@@ -68,7 +69,9 @@ public final class PlateCrossCheck {
         /** A {@link Figure} that is not above zero, and its value. */
         NOT_ABOVE_ZERO,
         /** A power in GW or GVA that no machine was built for. */
-        BEYOND_MACHINES
+        BEYOND_MACHINES,
+        /** Words that name no thermal class. */
+        THERMAL_CLASS
     }
 
     /** Figures of a rating that are above zero on every machine. */
@@ -90,6 +93,9 @@ public final class PlateCrossCheck {
         Optional<Integer> phases = phases(plate, kind);
         if (plate.poles() != null && plate.poles() % 2 != 0) {
             found.add(new Contradiction(What.ODD_POLES, 0, List.of(plate.poles())));
+        }
+        if (plate.thermalClass() != null && !plate.thermalClass().isBlank() && !ThermalClass.isNamedIn(plate.thermalClass())) {
+            found.add(new Contradiction(What.THERMAL_CLASS, 0, List.of(plate.thermalClass().strip())));
         }
         for (int i = 0; i < all.size(); i++) {
             OneRating one = new OneRating(all.get(i), i, plate.poles(), phases, motor, found);

@@ -16,6 +16,8 @@ import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.nameplate.PlateCrossCheck.Contradiction;
 import org.copperbook.jobs.nameplate.PlateCrossCheck.What;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Plates of machines in textbooks agree with themselves; one figure misread is named with what the others give. The
@@ -177,5 +179,20 @@ class PlateCrossCheckTest {
                 .map(Contradiction::what).toList());
         assertEquals("A voltage of -400 cannot be: read it again, or leave it out.",
                 PlateWords.of(plate("'voltageV':-400"), null).get(0).replace('\u2212', '-'));
+    }
+
+    /** Classes of IEC 60085 as quoted publicly: Y 90, A 105, E 120, B 130, F 155, H 180, N 200, R 220, then 250. */
+    @ParameterizedTest
+    @ValueSource(strings = {"F", "h", "155", "155 (F)", "class F, rise B", "180(H)", "N", "R 220", "250", "275", "F/B", "F155", "155H"})
+    void aThermalClassIsReadFromItsLetterOrItsTemperature(String stated) {
+        assertEquals(List.of(), of("'thermalClass':'" + stated + "'"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Z", "FF", "150", "banana", "?", "260"})
+    void wordsThatNameNoThermalClassAreSaidAndKept(String stated) {
+        List<Contradiction> found = of("'thermalClass':'" + stated + "'");
+        assertEquals(List.of(new Contradiction(What.THERMAL_CLASS, 0, List.of(stated))), found);
+        assertTrue(PlateWords.of(plate("'thermalClass':'" + stated + "'"), null).get(0).startsWith(stated + " is no thermal class"));
     }
 }
