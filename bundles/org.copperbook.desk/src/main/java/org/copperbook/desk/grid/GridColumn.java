@@ -1,6 +1,7 @@
 package org.copperbook.desk.grid;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Arrays;
 import java.util.function.Function;
 import org.copperbook.desk.entry.Entry;
 
@@ -8,12 +9,22 @@ import org.copperbook.desk.entry.Entry;
  * A column of a grid.
  *
  * @param pointer  JSON pointer inside a row; for a computed column its id
- * @param title    heading
+ * @param title    heading; may have line breaks
  * @param entry    how its cells are shown and read; null for a computed column
  * @param chars    width in average characters
  * @param computed text of a computed column from its row; null for a column that is typed into
  */
 public record GridColumn(String pointer, String title, Entry entry, int chars, Function<JsonNode, String> computed) {
+
+    /** The heading for sentences and tables elsewhere. */
+    public String oneLine() {
+        return title.replace('\n', ' ');
+    }
+
+    /** Average characters that the heading takes beside its borders. */
+    int titleChars() {
+        return Arrays.stream(title.split("\n")).mapToInt(String::length).max().orElse(0) + 3;
+    }
 
     /** Whether its cells can be typed into. */
     public boolean isEditable() {

@@ -133,6 +133,14 @@ public final class GridColumns {
         return this;
     }
 
+    /** A number with a unit under a heading that is data, not a text of the plug-in; it may have line breaks. */
+    public GridColumns titledNumber(String pointer, String title, FieldUnit unit) {
+        GridColumn column = new GridColumn(pointer, title, new NumberEntry(unit), NARROW, null);
+        columns.add(column);
+        help.add(column.oneLine());
+        return this;
+    }
+
     /** A text computed from the row. */
     public GridColumns computed(String id, String key, Function<JsonNode, String> text) {
         add(key, new GridColumn(id, words.text(key), null, NUMBER, text));
@@ -158,7 +166,7 @@ public final class GridColumns {
 
     private void add(String key, GridColumn column) {
         columns.add(column);
-        help.add(words.has(key + ".help") ? words.text(key + ".help") : column.title());
+        help.add(words.has(key + ".help") ? words.text(key + ".help") : column.oneLine());
     }
 
     /** What F1 says of each column: the text under the key of its heading with ".help" behind it, else the heading. */

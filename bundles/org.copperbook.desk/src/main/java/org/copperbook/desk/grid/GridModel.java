@@ -274,7 +274,7 @@ public final class GridModel {
     /** All rows shown, headings first. */
     public CopiedBlock copyAll() {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(columns.stream().map(GridColumn::title).toList());
+        rows.add(columns.stream().map(GridColumn::oneLine).toList());
         rows.addAll(copy(0, filled() - 1, 0, columns.size() - 1).rows());
         return new CopiedBlock(rows);
     }

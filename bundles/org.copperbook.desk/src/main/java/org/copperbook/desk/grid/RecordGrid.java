@@ -101,7 +101,7 @@ public final class RecordGrid {
             boolean right = c.entry() != null && c.entry().isNumeric();
             TableColumn tc = new TableColumn(table, right ? SWT.RIGHT : SWT.LEFT);
             tc.setText(c.title());
-            tc.setWidth(Math.max(look.chars(c.chars()), look.chars(c.title().length() + 3)));
+            tc.setWidth(Math.max(look.chars(c.chars()), look.chars(c.titleChars())));
         }
         TableColumn says = new TableColumn(table, SWT.LEFT);
         says.setText(sayingWidth(look) == 0 ? "" : DeskWords.text("grid.says"));
@@ -299,7 +299,7 @@ public final class RecordGrid {
     /** What people call the cell to which a JSON pointer leads: the grid, its row counted from one, the heading. */
     public String nameOf(String pointer) {
         return DeskWords.text("grid.place", name, Integer.toString(model.rowOf(pointer) + 1),
-                model.columns().get(model.columnOf(pointer)).title());
+                model.columns().get(model.columnOf(pointer)).oneLine());
     }
 
     /** Puts the cursor on a cell. */
@@ -323,7 +323,7 @@ public final class RecordGrid {
             return DeskWords.text("grid.empty");
         }
         String said = saying(cursor.row());
-        return DeskWords.text("grid.cell", model.columns().get(cursor.column()).title(),
+        return DeskWords.text("grid.cell", model.columns().get(cursor.column()).oneLine(),
                 model.text(cursor.row(), cursor.column()), Integer.toString(cursor.row() + 1),
                 said == null ? "" : said);
     }
@@ -678,7 +678,7 @@ public final class RecordGrid {
         table.setFont(look.font(Look.Role.TEXT));
         for (int c = 0; c < model.columns().size(); c++) {
             GridColumn col = model.columns().get(c);
-            table.getColumn(c).setWidth(Math.max(look.chars(col.chars()), look.chars(col.title().length() + 3)));
+            table.getColumn(c).setWidth(Math.max(look.chars(col.chars()), look.chars(col.titleChars())));
         }
         table.getColumn(model.columns().size()).setWidth(sayingWidth(look));
         fit();

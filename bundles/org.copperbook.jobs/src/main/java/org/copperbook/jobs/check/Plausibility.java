@@ -62,7 +62,7 @@ public final class Plausibility {
     public static List<Problem> impossible(PartKey key, Part part) {
         Plausibility p = new Plausibility(key);
         p.record("", part);
-        if (part instanceof FaultTables t) {
+        if (part instanceof FaultTables t && t.isThere()) {
             t.problems().forEach(problem -> p.add("tables", problem.replaceFirst("\\.$", ""), "correct the table"));
         }
         return List.copyOf(p.problems);

@@ -1,5 +1,6 @@
 package org.copperbook.jobs.faults;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
@@ -100,6 +101,17 @@ public record FaultTables(int schema, String name, String origin, Double settled
             suspects = suspects == null ? List.of() : List.copyOf(suspects);
             checks = checks == null ? List.of() : List.copyOf(checks);
         }
+    }
+
+    /** A workshop that keeps none of its own and works by those that ship. */
+    public static FaultTables none() {
+        return new FaultTables(SCHEMA, null, null, null, null, null, null, null);
+    }
+
+    /** Whether these are tables at all. */
+    @JsonIgnore
+    public boolean isThere() {
+        return !suspects.isEmpty() || !tests.isEmpty();
     }
 
     /** What is wrong with the tables, each in one sentence that names the place; empty when they can be used. */

@@ -173,7 +173,7 @@ final class Reading {
                         .orElseGet(() -> new Instruments(Instruments.SCHEMA, List.of(), Map.of())),
                 wire(c),
                 ofShop(c, PartKind.LIMITS, LimitProfile.class).map(own -> own.laidOn(shipped)).orElse(shipped),
-                ofShop(c, PartKind.FAULT_TABLES, FaultTables.class).orElse(shippedFaults),
+                ofShop(c, PartKind.FAULT_TABLES, FaultTables.class).filter(FaultTables::isThere).orElse(shippedFaults),
                 ofShop(c, PartKind.CHECKLIST, ChecklistTemplate.class).orElse(null),
                 ofShop(c, PartKind.LABOUR_RATES, LabourRates.class).orElse(null),
                 tables.people().all(c));
