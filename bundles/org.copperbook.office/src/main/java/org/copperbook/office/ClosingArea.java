@@ -2,15 +2,13 @@ package org.copperbook.office;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.form.EnterMovesOn;
 import org.copperbook.desk.page.PageSite;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
@@ -86,8 +84,7 @@ final class ClosingArea {
         }
         saidClosed = closure.isPresent();
         closure.ifPresent(c -> say(words.text(c.into() == null ? "closing.closed" : "closing.closedInto", c.how() == null ? "" : words.of(c.how()),
-                c.at() == null ? "" : DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
-                        .format(c.at().atZone(ZoneId.systemDefault())),
+                c.at() == null ? "" : Days.ofLocale().moment(c.at()),
                 c.reason() == null ? "" : c.reason(), c.into())));
     }
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.tests.window.Desktop;
+import org.copperbook.desk.text.Days;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
@@ -140,10 +141,11 @@ class BoardTest {
         assertEquals(1, revision(job), "what was not changed is not saved");
         askWaiting();
         choose("PARTS");
-        ((Text) desktop.field("waiting/since")).setText("31.3.2026");
+        ((Text) desktop.field("waiting/since")).setText("last Tuesday");
         desktop.press("waiting/keep");
-        assertTrue(((Label) desktop.field("waiting/said")).getText().contains("2026-03-31"), "a slip is said, the dialog stays");
-        ((Text) desktop.field("waiting/since")).setText("2026-03-31");
+        assertTrue(((Label) desktop.field("waiting/said")).getText().contains(Days.ofLocale().day(LocalDate.now())),
+                "a slip is said, the dialog stays");
+        ((Text) desktop.field("waiting/since")).setText(Days.ofLocale().day(LocalDate.of(2026, 3, 31)));
         ((Text) desktop.field("waiting/reason")).setText("=bearing ordered");
         desktop.press("waiting/keep");
         desktop.until("it is on record", () -> standing(job).waiting() != null);

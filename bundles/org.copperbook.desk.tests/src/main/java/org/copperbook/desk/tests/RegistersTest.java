@@ -14,6 +14,7 @@ import java.util.Map;
 import org.copperbook.desk.command.WorkbookFolder;
 import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.tests.window.Desktop;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
@@ -289,7 +290,7 @@ class RegistersTest {
         list().notifyListeners(SWT.Selection, new Event());
         desktop.work();
         TableItem row = list().getItem(0);
-        assertEquals("overdue since " + yesterday, row.getText(3));
+        assertEquals("overdue since " + Days.ofLocale().day(yesterday), row.getText(3));
         assertTrue((row.getFont(3).getFontData()[0].getStyle() & SWT.BOLD) != 0);
         RGB warning = Look.of(list()).palette().problem().getRGB();
         desktop.until("it is painted in " + warning, () -> painted(row.getTextBounds(3), warning));

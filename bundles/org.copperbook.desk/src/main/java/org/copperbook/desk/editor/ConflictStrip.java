@@ -1,9 +1,6 @@
 package org.copperbook.desk.editor;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +11,7 @@ import java.util.function.UnaryOperator;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.document.Conflict;
 import org.copperbook.desk.document.FieldDifference;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.winding.WindingData;
@@ -44,8 +42,7 @@ final class ConflictStrip {
             UnaryOperator<String> place, Consumer<Set<String>> settled) {
         this.place = place;
         strip = new Strip(parent, "conflict/" + conflict.key(), true);
-        String when = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.SHORT).withZone(ZoneId.systemDefault())
-                .format(conflict.savedAt());
+        String when = Days.ofLocale().moment(conflict.savedAt());
         strip.text(DeskWords.text("conflict.said", partLabel, whoName, when));
         strip.button("conflict/settle", DeskWords.text("conflict.settle"), () -> settled.accept(chosen()));
         Composite area = strip.area();

@@ -8,30 +8,32 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
-import java.time.format.ResolverStyle;
 import java.time.temporal.ChronoUnit;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.text.DeskWords;
 
-/** A moment: "2026-05-04 14:30", a time of today ("14:30"), or "now". Kept as an instant in UTC. */
+/**
+ * A moment: a day in the locale's way or as ISO 8601 has it with a time ("2026-05-04 14:30"), a time of today ("14:30"), or
+ * "now". Kept as an instant in UTC.
+ */
 public final class MomentEntry implements Entry {
 
-    private static final DateTimeFormatter SHOWN = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
-    private static final DateTimeFormatter READ = DateTimeFormatter.ofPattern("uuuu-M-d H:mm")
-            .withResolverStyle(ResolverStyle.STRICT);
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("H:mm");
+    private static final Pattern DAY_AND_TIME = Pattern.compile("(.+?)[T ](\\d{1,2}:\\d{2})");
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuu-M-d")
-            .withResolverStyle(ResolverStyle.STRICT);
-
+    private final Days days;
     private final Clock clock;
 
     public MomentEntry() {
-        this(Clock.systemDefaultZone());
+        this(Locale.getDefault(Locale.Category.FORMAT), Clock.systemDefaultZone());
     }
 
-    MomentEntry(Clock clock) {
+    MomentEntry(Locale locale, Clock clock) {
+        this.days = new Days(locale);
         this.clock = clock;
     }
 
@@ -41,7 +43,7 @@ public final class MomentEntry implements Entry {
             return "";
         }
         try {
-            return SHOWN.format(Instant.parse(value.asText()).atZone(clock.getZone()));
+            return days.moment(Instant.parse(value.asText()), clock.getZone());
         } catch (DateTimeException e) {
             return value.asText();
         }
@@ -49,29 +51,30 @@ public final class MomentEntry implements Entry {
 
     @Override
     public Typed read(String text) {
-        String t = text.strip().replace('T', ' ');
+        String t = text.strip();
         if (t.isEmpty()) {
             return new Typed.Blank();
         }
         try {
             Instant at = moment(t);
-            return new Typed.Understood(TextNode.valueOf(at.toString()), SHOWN.format(at.atZone(clock.getZone())));
+            return new Typed.Understood(TextNode.valueOf(at.toString()), days.moment(at, clock.getZone()));
         } catch (DateTimeException e) {
-            return new Typed.Wrong(DeskWords.text("entry.notMoment", t));
+            return new Typed.Wrong(DeskWords.text("entry.notMoment", t,
+                    days.moment(clock.instant().truncatedTo(ChronoUnit.HOURS), clock.getZone())));
         }
     }
 
     private Instant moment(String t) {
-        ZoneId zone = clock.getZone();
         if (t.equalsIgnoreCase(DeskWords.text("entry.now"))) {
             return clock.instant().truncatedTo(ChronoUnit.MINUTES);
         }
-        if (t.indexOf(' ') > 0) {
-            return LocalDateTime.parse(t, READ).atZone(zone).toInstant();
-        }
-        if (t.indexOf(':') > 0) {
-            return LocalDate.now(clock).atTime(LocalTime.parse(t, TIME)).atZone(zone).toInstant();
-        }
-        return LocalDate.parse(t, DAY).atStartOfDay(zone).toInstant();
+        Matcher both = DAY_AND_TIME.matcher(t);
+        LocalDateTime at = both.matches() ? day(both.group(1)).atTime(LocalTime.parse(both.group(2), TIME))
+                : t.indexOf(':') > 0 ? LocalDate.now(clock).atTime(LocalTime.parse(t, TIME)) : day(t).atStartOfDay();
+        return at.atZone(clock.getZone()).toInstant();
+    }
+
+    private LocalDate day(String t) {
+        return days.read(t).orElseThrow(() -> new DateTimeException(t));
     }
 }

@@ -1,14 +1,12 @@
 package org.copperbook.desk.picture;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.booking.Booking;
@@ -49,8 +47,7 @@ public final class PictureHeading {
         String plate = job.nameplate().map(PictureHeading::plate).orElse("");
         String machine = Stream.of(job.booking().map(Booking::machine).orElse(null), plate)
                 .filter(s -> s != null && !s.isBlank()).collect(Collectors.joining(", "));
-        String printed = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(Locale.getDefault(Locale.Category.FORMAT))
-                .format(day);
+        String printed = Days.ofLocale().day(day);
         return List.of(DeskWords.text(machine.isEmpty() ? "picture.headingJob" : "picture.heading", job.number(), machine),
                 DeskWords.text("picture.headingPrinted", what, printed));
     }

@@ -1,8 +1,6 @@
 package org.copperbook.desk.register;
 
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.store.RegisterRow;
 
@@ -46,11 +44,11 @@ public final class RegisterCells {
 
     /** Date promised. */
     public static final class Promised implements RegisterCell {
-        private final DateTimeFormatter format = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM);
+        private final Days days = Days.ofLocale();
 
         @Override
         public String text(RegisterRow row) {
-            return row.promised() == null ? "" : format.format(row.promised());
+            return row.promised() == null ? "" : days.day(row.promised());
         }
     }
 
@@ -64,12 +62,11 @@ public final class RegisterCells {
 
     /** When the job was last saved. */
     public static final class Changed implements RegisterCell {
-        private final DateTimeFormatter format =
-                DateTimeFormatter.ofLocalizedDateTime(FormatStyle.SHORT).withZone(ZoneId.systemDefault());
+        private final Days days = Days.ofLocale();
 
         @Override
         public String text(RegisterRow row) {
-            return row.changedAt() == null ? "" : format.format(row.changedAt());
+            return row.changedAt() == null ? "" : days.moment(row.changedAt());
         }
     }
 }

@@ -1,10 +1,7 @@
 package org.copperbook.desk.shell;
 
-import java.time.LocalDateTime;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.store.JobStore;
@@ -50,8 +47,7 @@ public final class ReachBand {
         JobStore store = session.store();
         boolean silent = store.unreachable().isPresent();
         if (silent) {
-            String since = store.unreachableSince().map(at -> DateTimeFormatter.ofLocalizedDateTime(FormatStyle.SHORT)
-                    .format(LocalDateTime.ofInstant(at, ZoneId.systemDefault()))).orElse("");
+            String since = store.unreachableSince().map(Days.ofLocale()::moment).orElse("");
             words.setText(DeskWords.text("reach.band", since, session.waiting()));
         }
         words.setToolTipText(store.unreachable().orElse(null));

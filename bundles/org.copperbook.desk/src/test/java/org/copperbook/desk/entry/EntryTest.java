@@ -125,10 +125,21 @@ class EntryTest {
 
     @ParameterizedTest
     @CsvSource({"2026-05-04 14:30,2026-05-04T14:30:00Z", "14:30,2026-05-04T14:30:00Z", "now,2026-05-04T12:00:00Z",
-        "2026-05-04,2026-05-04T00:00:00Z"})
+        "2026-05-04,2026-05-04T00:00:00Z", "4.5.26 9:05,2026-05-04T09:05:00Z", "04.05.2026,2026-05-04T00:00:00Z",
+        "2026-05-04T14:30,2026-05-04T14:30:00Z"})
     void aMomentIsKeptInUtc(String typed, String instant) {
-        Typed.Understood u = understood(new MomentEntry(clock), typed);
+        Typed.Understood u = understood(new MomentEntry(Locale.GERMANY, clock), typed);
         assertEquals(instant, u.node().asText());
+    }
+
+    @Test
+    void aMomentIsShownTheLocalWayAndReadAgainAsItIsShown() {
+        for (Locale locale : List.of(Locale.GERMANY, Locale.US, Locale.UK, Locale.JAPAN, Locale.ROOT, Locale.forLanguageTag("cs"))) {
+            MomentEntry entry = new MomentEntry(locale, clock);
+            String shown = entry.show(TextNode.valueOf("2026-05-04T14:30:00Z"));
+            assertEquals("2026-05-04T14:30:00Z", understood(entry, shown).node().asText(), locale + ": " + shown);
+        }
+        assertEquals("04.05.2026 14:30", new MomentEntry(Locale.GERMANY, clock).show(TextNode.valueOf("2026-05-04T14:30:00Z")));
     }
 
     @Test

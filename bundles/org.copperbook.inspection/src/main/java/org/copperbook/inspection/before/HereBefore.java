@@ -11,6 +11,7 @@ import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.editor.JobInput;
 import org.copperbook.desk.form.PushButton;
 import org.copperbook.desk.page.PageSite;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.FittedColumns;
@@ -199,7 +200,7 @@ public final class HereBefore {
         for (RegisterRow row : rows) {
             TableItem item = new TableItem(table, SWT.NONE);
             item.setText(new String[] {row.number(), row.serial(), row.machine(), row.customer(), row.stage(),
-                    row.changedAt().atZone(ZoneId.systemDefault()).toLocalDate().toString()});
+                    Days.ofLocale().day(LocalDate.ofInstant(row.changedAt(), ZoneId.systemDefault()))});
             item.setData(row);
         }
         said.setText(asked.isEmpty() ? words.text("before.hint") : total == 0 ? words.text("before.none", asked)

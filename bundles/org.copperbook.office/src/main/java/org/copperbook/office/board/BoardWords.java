@@ -3,12 +3,11 @@ package org.copperbook.office.board;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.text.Words;
 import org.copperbook.store.BoardRow;
 
@@ -47,7 +46,7 @@ final class BoardWords {
         if (row.job().promised() == null) {
             return words.text("board.noDate");
         }
-        String day = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).format(row.job().promised());
+        String day = Days.ofLocale().day(row.job().promised());
         return late(row) ? words.text("board.late", day, ChronoUnit.DAYS.between(row.job().promised(), today)) : day;
     }
 

@@ -1,13 +1,14 @@
 package org.copperbook.office.board;
 
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.Look;
@@ -33,6 +34,7 @@ final class WaitingDialog extends AskingDialog {
     private final Words words;
     private final BoardRow row;
     private final LocalDate today;
+    private final Days days = Days.ofLocale();
     private final Consumer<WaitingAnswer> then;
     private final List<Button> whats = new ArrayList<>();
     private Text since;
@@ -66,7 +68,7 @@ final class WaitingDialog extends AskingDialog {
         }
         Instant began = row.waiting().map(BoardRow.Wait::since).orElse(null);
         since = text(area, look, "waiting.since",
-                (began == null ? today : LocalDate.ofInstant(began, ZoneId.systemDefault())).toString());
+                days.day(began == null ? today : LocalDate.ofInstant(began, ZoneId.systemDefault())));
         reason = text(area, look, "waiting.reason", row.waiting().map(BoardRow.Wait::reason).orElse(""));
         said = look.as(Look.Role.TEXT, new Label(area, SWT.WRAP));
         said.setData(Desk.ID, "waiting/said");
@@ -114,15 +116,14 @@ final class WaitingDialog extends AskingDialog {
         while (chosen < whats.size() && !whats.get(chosen).getSelection()) {
             chosen++;
         }
-        LocalDate day;
-        try {
-            day = LocalDate.parse(since.getText().strip());
-        } catch (DateTimeException e) {
-            say(words.text("waiting.badDay", since.getText().strip()));
+        Optional<LocalDate> read = days.read(since.getText());
+        if (read.isEmpty()) {
+            say(words.text("waiting.badDay", since.getText().strip(), days.day(today)));
             return;
         }
+        LocalDate day = read.get();
         if (day.isAfter(today)) {
-            say(words.text("waiting.future", day));
+            say(words.text("waiting.future", days.day(day)));
             return;
         }
         if (chosen == whats.size()) {

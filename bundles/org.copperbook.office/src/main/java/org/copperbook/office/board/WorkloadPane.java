@@ -2,12 +2,11 @@ package org.copperbook.office.board;
 
 import java.math.BigDecimal;
 import java.text.NumberFormat;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.function.BiConsumer;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.entry.DecimalEntry;
 import org.copperbook.desk.entry.Typed;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.FittedColumns;
@@ -94,12 +93,12 @@ final class WorkloadPane {
 
     void show(Workload load) {
         int chosen = table.getSelectionIndex();
-        DateTimeFormatter day = DateTimeFormatter.ofLocalizedDate(FormatStyle.SHORT);
+        Days days = Days.ofLocale();
         head(0, words.text("load.trade"));
         head(1, words.text("load.capacity"));
         head(2, words.text("load.overdue"));
         for (int i = 0; i < WEEKS; i++) {
-            head(3 + i, words.text("load.week", day.format(load.monday().plusWeeks(i))));
+            head(3 + i, words.text("load.week", days.day(load.monday().plusWeeks(i))));
         }
         head(3 + WEEKS, words.text("load.later"));
         head(4 + WEEKS, words.text("board.noDate"));

@@ -3,13 +3,11 @@ package org.copperbook.office.hours;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import org.copperbook.desk.page.PageSite;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.work.Hours;
 
@@ -72,6 +70,6 @@ final class Timer {
     }
 
     static String time(Instant at) {
-        return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.SHORT).withZone(ZoneId.systemDefault()).format(at);
+        return Days.ofLocale().moment(at);
     }
 }

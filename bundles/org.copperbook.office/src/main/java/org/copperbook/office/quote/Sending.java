@@ -3,15 +3,13 @@ package org.copperbook.office.quote;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.copperbook.desk.form.Actions;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.shell.DeskSession;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.check.SentQuoteGuard;
 import org.copperbook.jobs.quote.Quote;
@@ -69,8 +67,7 @@ final class Sending {
         if (quote == null || quote.sent() == null) {
             return words.text(closed().isEmpty() ? "quote.notSent" : "quote.isAgreed");
         }
-        String when = quote.sent().at() == null ? "" : DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
-                .format(quote.sent().at().atZone(ZoneId.systemDefault()));
+        String when = quote.sent().at() == null ? "" : Days.ofLocale().moment(quote.sent().at());
         String now = QuoteSeal.of(site.document().number(), quote);
         return words.text(now.equals(quote.sent().fingerprint()) ? "quote.sentAt" : "quote.sentAndChanged", when,
                 site.shop().nameOf(quote.sent().by()), Seal.shown(now));

@@ -2,6 +2,7 @@ package org.copperbook.office.registers;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.shop.Instrument;
 import org.copperbook.jobs.shop.Instruments;
@@ -22,7 +23,7 @@ record CalibrationWords(String text, String state, boolean warning) {
         if (i.calibrationDue() == null) {
             return undated("noDue", words);
         }
-        String due = i.calibrationDue().toString();
+        String due = Days.ofLocale().day(i.calibrationDue());
         long days = ChronoUnit.DAYS.between(today, i.calibrationDue());
         if (days < 0) {
             return new CalibrationWords(words.text("instruments.overdue", due), words.text("instruments.isOverdue"), true);

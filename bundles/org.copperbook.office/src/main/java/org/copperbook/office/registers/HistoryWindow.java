@@ -1,9 +1,6 @@
 package org.copperbook.office.registers;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +9,7 @@ import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.form.PushButton;
 import org.copperbook.desk.shell.DeskSession;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.FittedColumns;
@@ -139,13 +137,12 @@ public final class HistoryWindow {
 
     private void show(List<Saved> all) {
         history = all;
-        DateTimeFormatter when = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
-                .withZone(ZoneId.systemDefault());
+        Days days = Days.ofLocale();
         for (int i = all.size() - 1; i >= 0; i--) {
             Saved s = all.get(i);
             TableItem item = new TableItem(revisions, SWT.NONE);
             item.setData(i);
-            item.setText(new String[] {Integer.toString(s.number()), when.format(s.revision().savedAt()),
+            item.setText(new String[] {Integer.toString(s.number()), days.moment(s.revision().savedAt()),
                     session.shop().nameOf(s.revision().who()), s.revision().why()});
         }
         revisionWidths.fit();

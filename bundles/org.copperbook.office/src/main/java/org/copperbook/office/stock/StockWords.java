@@ -4,14 +4,12 @@ import com.fasterxml.jackson.databind.node.DecimalNode;
 import java.math.BigDecimal;
 import java.text.NumberFormat;
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.Currency;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.copperbook.desk.entry.DecimalEntry;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.stock.StockItem;
 
@@ -84,7 +82,7 @@ final class StockWords {
     }
 
     static String when(Instant at) {
-        return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.SHORT).withZone(ZoneId.systemDefault()).format(at);
+        return Days.ofLocale().moment(at);
     }
 
     /** What an item is: its name, size and grade. */

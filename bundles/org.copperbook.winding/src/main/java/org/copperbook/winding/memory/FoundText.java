@@ -1,13 +1,13 @@
 package org.copperbook.winding.memory;
 
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.copperbook.calc.winding.memory.MachineFigures;
 import org.copperbook.calc.winding.memory.PastWinding;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.text.Words;
 import org.copperbook.store.memory.FoundWinding;
 import org.copperbook.store.memory.Remembered;
@@ -73,8 +73,7 @@ final class FoundText {
         if (w.proposed()) {
             lines.add(words.text("memory.isProposal"));
         }
-        lines.add(words.text("memory.recorded", DateTimeFormatter.ISO_LOCAL_DATE.withZone(ZoneId.systemDefault())
-                .format(w.recordedAt())));
+        lines.add(words.text("memory.recorded", Days.ofLocale().day(LocalDate.ofInstant(w.recordedAt(), ZoneId.systemDefault()))));
         return String.join("\n", lines);
     }
 

@@ -3,14 +3,12 @@ package org.copperbook.winding.memory;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.form.Form;
+import org.copperbook.desk.text.Days;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.winding.OpenWinding;
 import org.copperbook.winding.WindingSection;
@@ -107,8 +105,7 @@ public final class ProposalSection implements WindingSection {
     }
 
     private static String moment(String iso) {
-        return iso.isEmpty() ? "\u2013" : DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
-                .withZone(ZoneId.systemDefault()).format(Instant.parse(iso));
+        return iso.isEmpty() ? "\u2013" : Days.ofLocale().moment(Instant.parse(iso));
     }
 
     private void confirm() {
