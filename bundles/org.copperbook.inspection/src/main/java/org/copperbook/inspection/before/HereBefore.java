@@ -1,5 +1,6 @@
 package org.copperbook.inspection.before;
 
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;

@@ -1,5 +1,6 @@
 package org.copperbook.winding.memory;
 
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
