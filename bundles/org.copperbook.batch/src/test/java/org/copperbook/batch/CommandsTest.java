@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -84,6 +85,20 @@ class CommandsTest {
         JsonNode shown = batch.on("show", "2026-0001", "--json").json();
         assertEquals(15, shown.path("revisions").size());
         assertEquals("W10-20617", shown.at("/job/parts/nameplate/serial").asText());
+    }
+
+    @Test
+    void anOfferThatWasNotSentIsListedAndShownAsBegun() throws Exception {
+        String demo = Files.readString(Path.of(BatchRun.demoJob("2026-0007-motor-quoted")));
+        ObjectNode job = (ObjectNode) new ObjectMapper().readTree(demo);
+        assertTrue(job.at("/parts/quote~11/sent").isObject());
+        ((ObjectNode) job.at("/parts/quote~11")).remove("sent");
+        Path draft = Files.writeString(batch.store.resolveSibling("draft.json"), job.toString());
+        assertEquals(0, batch.on("take-in", draft.toString()).exit());
+        String list = batch.on("list").out();
+        assertTrue(list.contains("quote begun, not sent, waiting for"), list);
+        String show = batch.on("show", "2026-0007").out();
+        assertTrue(show.contains("quote begun, not sent, waiting for the customer"), show);
     }
 
     @Test

@@ -2,6 +2,7 @@ package org.copperbook.jobs;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -12,6 +13,7 @@ import org.copperbook.jobs.booking.Standing;
 import org.copperbook.jobs.inspection.Inspection;
 import org.copperbook.jobs.nameplate.Nameplate;
 import org.copperbook.jobs.process.ProcessTests;
+import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.rectifier.RectifierSet;
 import org.copperbook.jobs.runup.RunUp;
 import org.copperbook.jobs.signoff.SignOffs;
@@ -88,6 +90,17 @@ public record Job(String id, String number, Map<PartKey, Part> parts) {
 
     public Optional<WindingData> windingAsWound(WindingRole role) {
         return part(PartKey.windingAsWound(role)).map(WindingData.class::cast);
+    }
+
+    /** Keys of the quotes by their numbers: the tenth comes after the ninth. */
+    public List<PartKey> quoteKeys() {
+        return keys(PartKind.QUOTE).stream().sorted(Comparator.comparing(PartKey::name,
+                Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()))).toList();
+    }
+
+    /** The quotes by their numbers. */
+    public List<Quote> quotes() {
+        return quoteKeys().stream().map(key -> (Quote) parts.get(key)).toList();
     }
 
     /** Keys of all parts of a kind, in order. */

@@ -6,10 +6,12 @@ import java.util.List;
 import org.copperbook.desk.page.ManyParts;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.Job;
+import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.json.PartJson;
 import org.copperbook.jobs.quote.Quote;
+import org.copperbook.jobs.quote.QuotePrices;
 
 /** The quotes of a job: numbered from one, the next one offered. */
 public final class Quotes implements ManyParts {
@@ -31,6 +33,11 @@ public final class Quotes implements ManyParts {
     @Override
     public int place(PartKey key) {
         return key.name().matches("\\d{1,9}") ? Integer.parseInt(key.name()) : Integer.MAX_VALUE;
+    }
+
+    @Override
+    public boolean isComplete(Part part) {
+        return part instanceof Quote q && QuotePrices.isWhole(q);
     }
 
     @Override

@@ -19,6 +19,7 @@ import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.MachineKind;
+import org.copperbook.jobs.check.Stage;
 import org.copperbook.jobs.core.CoreTest;
 import org.copperbook.jobs.inspection.ExcitationRun;
 import org.copperbook.jobs.json.JobFile;
@@ -29,10 +30,12 @@ import org.copperbook.jobs.reading.ReadingQuantity;
 import org.copperbook.jobs.runup.HeatRun;
 import org.copperbook.jobs.runup.RunPoint;
 import org.copperbook.jobs.runup.RunUp;
+import org.copperbook.jobs.seal.QuoteSeal;
 import org.copperbook.jobs.winding.WindingData;
 import org.copperbook.jobs.winding.WindingRole;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Plates, runs and registers of the demo jobs, against plain textbook relations. */
@@ -95,6 +98,19 @@ class DemoJobsTest {
             assertEquals(r.apparentPowerVA(), Math.sqrt(3) * r.voltageV() * r.currentA(), 0.003 * r.apparentPowerVA());
             assertEquals(r.speedRpm(), 120 * r.frequencyHz() / n.poles(), 0.5);
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("jobs")
+    void anOfferThatWentOutCarriesTheFingerprintOfWhatStandsInIt(Job job) {
+        job.quotes().stream().filter(q -> q.sent() != null)
+                .forEach(q -> assertEquals(QuoteSeal.of(job.number(), q), q.sent().fingerprint(), job.number()));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2026-0004, AGREED", "2026-0005, AGREED", "2026-0007, QUOTED", "2026-0008, BOOKED_IN"})
+    void aJobThatTheWorkshopHasNotBegunOnStandsWhereItsOfferStands(String number, Stage.At at) {
+        assertEquals(at, Stage.of(jobs().filter(j -> j.number().equals(number)).findFirst().orElseThrow()).at());
     }
 
     /** Volts, amps, density and mass of the loop runs follow from the core's dimensions: transformer equation and Ampere. */

@@ -83,12 +83,13 @@ final class Outline {
         }
     }
 
-    private static Placed row(PageContribution p, PartKey key, String label, JobDocument document,
+    private Placed row(PageContribution p, PartKey key, String label, JobDocument document,
             Judgement judgement) {
         int rank = key.kind() == PartKind.WINDING && key.name().endsWith(PartKey.AS_WOUND) ? WINDING_AS_WOUND
                 : rank(key.kind());
         return new Placed(rank, p.order(), new OutlineRow.Page(p, key, label,
-                PartState.of(document, key, p.complete(), judgement), document.dirty(key)));
+                PartState.of(document, key, p.complete(), part -> many(p) == null || many(p).isComplete(part), judgement),
+                document.dirty(key)));
     }
 
     /**

@@ -2,10 +2,12 @@ package org.copperbook.desk.editor;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.copperbook.calc.verdict.Outcome;
 import org.copperbook.desk.document.JobDocument;
 import org.copperbook.desk.document.PartTree;
 import org.copperbook.desk.shell.Judgement;
+import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.check.HoldPointState;
 import org.copperbook.jobs.signoff.HoldPoint;
@@ -25,8 +27,9 @@ public enum PartState {
      * The state of a part.
      *
      * @param complete JSON pointers that hold something when the part is complete; empty when any content will do
+     * @param whole    whether a part is complete beyond that
      */
-    static PartState of(JobDocument document, PartKey key, List<String> complete, Judgement judgement) {
+    static PartState of(JobDocument document, PartKey key, List<String> complete, Predicate<Part> whole, Judgement judgement) {
         if (document.draft(key).part() == null && document.draft(key).asTyped().isEmpty()) {
             return EMPTY;
         }
@@ -34,7 +37,8 @@ public enum PartState {
             return SIGNED;
         }
         boolean typed = document.draft(key).asTyped().isEmpty();
-        boolean held = complete.stream().allMatch(p -> holds(document, key, p));
+        boolean held = complete.stream().allMatch(p -> holds(document, key, p))
+                && document.draft(key).part() != null && whole.test(document.draft(key).part());
         boolean measured = judgement.verdicts().stream().noneMatch(v -> v.current() && v.part().equals(key)
                 && v.point() != null && v.outcome() == Outcome.NOT_MEASURED);
         return typed && held && measured ? COMPLETE : BEGUN;

@@ -3,6 +3,7 @@ package org.copperbook.desk.page;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.copperbook.jobs.Job;
+import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.json.PartJson;
 
@@ -18,6 +19,11 @@ public interface ManyParts {
     /** Place of a part among the others of its kind in the outline, smallest first; equal ones stand by their keys. */
     default int place(PartKey key) {
         return 0;
+    }
+
+    /** Whether a part has all that belongs to it, beyond what its page names in its attribute {@code complete}. */
+    default boolean isComplete(Part part) {
+        return true;
     }
 
     /** What the record of a part starts as. */

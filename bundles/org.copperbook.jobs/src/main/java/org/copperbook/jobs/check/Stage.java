@@ -29,8 +29,8 @@ public record Stage(At at, boolean waiting, String words) {
 
     /** Points in a job's life, in order; the last five are ways to end. */
     public enum At {
-        BOOKED_IN, INSPECTED, QUOTED, AGREED, DECLINED, CAPTURED, STRIPPED, CORE_PROVED, WOUND, WINDING_PROVED,
-        IMPREGNATED, RECTIFIER_COMPLETE, RUN_UP, RELEASED, COLLECTED, DECLINED_AND_RETURNED, SCRAPPED, CANCELLED, MERGED
+        BOOKED_IN, INSPECTED, QUOTE_BEGUN, QUOTED, AGREED, DECLINED, CAPTURED, STRIPPED, CORE_PROVED, WOUND,
+        WINDING_PROVED, IMPREGNATED, RECTIFIER_COMPLETE, RUN_UP, RELEASED, COLLECTED, DECLINED_AND_RETURNED, SCRAPPED, CANCELLED, MERGED
     }
 
     /** Where the job stands. */
@@ -107,18 +107,17 @@ public record Stage(At at, boolean waiting, String words) {
     }
 
     private static At office(Job job) {
-        // An answer that is being typed says who and how before it says yes or no.
-        List<Boolean> answers = job.keys(PartKind.QUOTE).stream()
-                .map(k -> ((Quote) job.part(k).orElseThrow()).approval()).filter(Objects::nonNull)
-                .map(Quote.Approval::agreed).filter(Objects::nonNull).toList();
-        if (answers.contains(true)) {
+        List<Quote> quotes = job.quotes();
+        if (quotes.stream().map(Quote::approval).anyMatch(a -> a != null && Boolean.TRUE.equals(a.agreed()))) {
             return At.AGREED;
         }
-        if (!answers.isEmpty()) {
-            return At.DECLINED;
+        // The newest offer stands for those before it; an answer that is being typed says who and how before it says yes or no.
+        Optional<Quote> offer = quotes.stream().filter(Quote::wentOut).reduce((before, after) -> after);
+        if (offer.isPresent()) {
+            return offer.get().isAnswered() ? At.DECLINED : At.QUOTED;
         }
-        if (!job.keys(PartKind.QUOTE).isEmpty()) {
-            return At.QUOTED;
+        if (!quotes.isEmpty()) {
+            return At.QUOTE_BEGUN;
         }
         return job.inspection().map(Stage::begun).orElse(false) ? At.INSPECTED : At.BOOKED_IN;
     }

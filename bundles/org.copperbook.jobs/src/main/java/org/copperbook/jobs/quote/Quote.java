@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
 import org.copperbook.jobs.json.KeepUnknown;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -50,6 +51,17 @@ public record Quote(int schema, int revision, LocalDate date, LocalDate validUnt
         alternatives = alternatives == null ? List.of() : List.copyOf(alternatives);
         taxes = taxes == null ? List.of() : List.copyOf(taxes);
         more = more == null ? Map.of() : more;
+    }
+
+    /** Whether the customer has it: it was sent, or answered, which nobody does who has not got it. */
+    public boolean wentOut() {
+        return sent != null || isAnswered();
+    }
+
+    /** Whether the customer has said yes or no. */
+    @JsonIgnore
+    public boolean isAnswered() {
+        return approval != null && approval.agreed() != null;
     }
 
     /** The same offer as one that has not gone out and has no answer, under a revision of its own. */

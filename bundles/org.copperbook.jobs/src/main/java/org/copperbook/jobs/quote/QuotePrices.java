@@ -123,6 +123,17 @@ public final class QuotePrices {
         }
     }
 
+    /** Whether an offer can go out as it stands: every alternative has lines, and all of them add up. */
+    public static boolean isWhole(Quote quote) {
+        try {
+            QuotePrices prices = new QuotePrices(quote);
+            quote.alternatives().forEach(prices::totals);
+        } catch (UnpriceableQuoteException open) {
+            return false;
+        }
+        return !quote.alternatives().isEmpty() && quote.alternatives().stream().noneMatch(a -> a.lines().isEmpty());
+    }
+
     private TaxKind taxOf(Quote.Alternative alternative, QuoteLine line) {
         if (line.tax() == null || line.tax().isBlank()) {
             return new TaxKind("", BigDecimal.ZERO);

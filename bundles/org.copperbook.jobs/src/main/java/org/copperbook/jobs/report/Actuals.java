@@ -82,7 +82,7 @@ public record Actuals(boolean agreed, List<Line> labour, List<Line> material, Li
     public static Actuals of(Job job, Collection<StockItem> moved, String currency) {
         WireNamed wire = new WireNamed(job);
         Map<String, List<QuoteLine>> agreed = new TreeMap<>();
-        for (Quote q : AgreedQuote.all(job)) {
+        for (Quote q : job.quotes()) {
             AgreedQuote.alternative(q).ifPresent(a -> agreed.computeIfAbsent(currency(q, currency), c -> new ArrayList<>())
                     .addAll(a.lines()));
         }

@@ -2,7 +2,6 @@ package org.copperbook.jobs.report;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,28 +38,21 @@ public final class AgreedQuote {
     private AgreedQuote() {
     }
 
-    private static List<PartKey> keys(Job job) {
-        return job.keys(PartKind.QUOTE).stream().sorted(Comparator.comparing(PartKey::name,
-                Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()))).toList();
-    }
-
     /** The quote with the highest number: the tenth comes after the ninth. */
     public static Optional<PartKey> newest(Job job) {
-        return keys(job).stream().reduce((before, after) -> after);
-    }
-
-    /** The quotes of a job, by their numbers. */
-    static List<Quote> all(Job job) {
-        return keys(job).stream().map(key -> (Quote) job.parts().get(key)).toList();
+        return job.quoteKeys().stream().reduce((before, after) -> after);
     }
 
     private static boolean isAgreed(Quote q) {
         return q.approval() != null && Boolean.TRUE.equals(q.approval().agreed());
     }
 
-    /** What was agreed to, and the newest quote, which stands for the earlier ones that nobody agreed to. */
+    /**
+     * Of the quotes that went to the customer, what was agreed to, and the newest, which stands for the earlier ones that nobody
+     * agreed to.
+     */
     static List<Quote> thatCount(Job job) {
-        List<Quote> all = all(job);
+        List<Quote> all = job.quotes().stream().filter(Quote::wentOut).toList();
         return IntStream.range(0, all.size()).filter(i -> i == all.size() - 1 || isAgreed(all.get(i))).mapToObj(all::get).toList();
     }
 
@@ -87,14 +79,14 @@ public final class AgreedQuote {
 
     /** The lines of all that was agreed to. */
     static List<QuoteLine> lines(Job job) {
-        return all(job).stream().map(AgreedQuote::alternative).flatMap(Optional::stream).flatMap(a -> a.lines().stream()).toList();
+        return job.quotes().stream().map(AgreedQuote::alternative).flatMap(Optional::stream).flatMap(a -> a.lines().stream()).toList();
     }
 
     /** Texts of the lines of outside work in what was agreed to, or, before that, in the newest quote. */
     public static List<String> outsideWork(Job job) {
         List<QuoteLine> lines = lines(job);
         if (lines.isEmpty()) {
-            lines = all(job).stream().reduce((before, after) -> after).map(Quote::alternatives).orElse(List.of()).stream()
+            lines = job.quotes().stream().reduce((before, after) -> after).map(Quote::alternatives).orElse(List.of()).stream()
                     .flatMap(a -> a.lines().stream()).toList();
         }
         return lines.stream()

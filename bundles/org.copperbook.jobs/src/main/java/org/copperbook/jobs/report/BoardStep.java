@@ -4,8 +4,8 @@ import org.copperbook.jobs.check.Stage;
 
 /** Columns of the board of jobs: the points in an open job's life in their order, and what has ended. */
 public enum BoardStep {
-    BOOKED_IN, INSPECTED, QUOTED, AGREED, DECLINED, CAPTURED, STRIPPED, CORE_PROVED, WOUND, WINDING_PROVED, IMPREGNATED,
-    RECTIFIER_COMPLETE, RUN_UP, RELEASED,
+    BOOKED_IN, INSPECTED, QUOTE_BEGUN, QUOTED, AGREED, DECLINED, CAPTURED, STRIPPED, CORE_PROVED, WOUND, WINDING_PROVED,
+    IMPREGNATED, RECTIFIER_COMPLETE, RUN_UP, RELEASED,
     /** Collected, handed back unrepaired, scrapped, cancelled or merged. */
     ENDED,
     /** Jobs of which this version cannot tell where they stand; they are shown all the same. */

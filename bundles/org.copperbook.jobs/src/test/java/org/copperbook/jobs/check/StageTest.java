@@ -12,15 +12,22 @@ class StageTest {
 
     private static final String BOOKED = "booking~{'schema':1}";
     private static final String QUOTE = "quote/1~{'schema':1,'revision':1";
+    private static final String SENT = ",'sent':{'at':'2026-03-02T12:00:00Z','by':'p06'}";
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
         BOOKED + " | BOOKED_IN",
         BOOKED + "#inspection~{'schema':1} | BOOKED_IN",
         BOOKED + "#inspection~{'schema':1,'findings':[{'text':'burnt'}]} | INSPECTED",
-        BOOKED + "#" + QUOTE + "} | QUOTED",
+        BOOKED + "#" + QUOTE + "} | QUOTE_BEGUN",
+        BOOKED + "#inspection~{'schema':1,'findings':[{'text':'burnt'}]}#" + QUOTE + "} | QUOTE_BEGUN",
+        BOOKED + "#" + QUOTE + SENT + "} | QUOTED",
+        BOOKED + "#" + QUOTE + SENT + "}#quote/2~{'schema':1,'revision':1} | QUOTED",
+        BOOKED + "#" + QUOTE + SENT + ",'approval':{'by':'station foreman'}} | QUOTED",
+        BOOKED + "#quote/9~{'schema':1,'revision':1,'approval':{'agreed':false}}#quote/10~{'schema':1,'revision':1" + SENT + "} | QUOTED",
+        BOOKED + "#quote/9~{'schema':1,'revision':1" + SENT + "}#quote/10~{'schema':1,'revision':1,'approval':{'agreed':false}} | DECLINED",
         BOOKED + "#" + QUOTE + ",'approval':{'agreed':false}} | DECLINED",
-        BOOKED + "#" + QUOTE + ",'approval':{'by':'station foreman'}} | QUOTED",
+        BOOKED + "#" + QUOTE + ",'approval':{'by':'station foreman'}} | QUOTE_BEGUN",
         BOOKED + "#" + QUOTE + ",'approval':{'agreed':false}}#quote/2~{'schema':1,'revision':2,'approval':{'agreed':true}}"
             + " | AGREED",
         "core~{'schema':1,'burnOutHours':6} | STRIPPED",

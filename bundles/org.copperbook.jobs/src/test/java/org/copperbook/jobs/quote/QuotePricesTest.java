@@ -1,6 +1,7 @@
 package org.copperbook.jobs.quote;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -106,6 +107,18 @@ class QuotePricesTest {
         assertTrue(noTax.getMessage().contains("\"X\""), noTax.getMessage());
         assertThrows(UnpriceableQuoteException.class, () -> totals(quote("EUR", null, null, line("1", "2", "101", null))));
         assertThrows(UnpriceableQuoteException.class, () -> totals(quote("ZZZ9", null, null)));
+    }
+
+    @Test
+    void anOfferIsWholeWhenEveryAlternativeHasLinesAndAllAddUp() {
+        QuoteLine priced = line("1", "2", null, null);
+        assertTrue(QuotePrices.isWhole(quote("EUR", null, null, priced)));
+        assertTrue(QuotePrices.isWhole(quote("EUR", null, null, line("1", "0", null, null))), "free is a price");
+        assertFalse(QuotePrices.isWhole(quote("EUR", null, null)), "an alternative without lines would be offered for nothing");
+        assertFalse(QuotePrices.isWhole(quote("EUR", null, null, priced, line("1", null, null, null))));
+        assertFalse(QuotePrices.isWhole(quote(null, null, null, priced)), "nobody knows in which money");
+        Quote bare = new Quote(1, 1, null, null, "EUR", RoundingRule.LINES, "en", List.of(), List.of(), null, null, null, Map.of());
+        assertFalse(QuotePrices.isWhole(bare));
     }
 
     @Test

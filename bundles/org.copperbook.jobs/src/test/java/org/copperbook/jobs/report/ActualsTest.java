@@ -168,7 +168,7 @@ class ActualsTest {
     }
 
     private static Optional<AgreedQuote.Lack> lack(String quote) {
-        return AgreedQuote.lack(AgreedQuote.all(job("quote/1", quote)).get(0));
+        return AgreedQuote.lack(job("quote/1", quote).quotes().get(0));
     }
 
     @Test

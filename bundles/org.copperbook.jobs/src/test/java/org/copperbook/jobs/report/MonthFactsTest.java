@@ -23,6 +23,7 @@ class MonthFactsTest {
             + "\"alternatives\":[{\"name\":\"rewind\",\"lines\":[{\"kind\":\"LABOUR\",\"trade\":\"winder\","
             + "\"quantity\":7.5,\"unit\":\"h\",\"unitPrice\":40},{\"kind\":\"MATERIAL\",\"unitPrice\":100.25}]},"
             + "{\"name\":\"repair\",\"lines\":[{\"kind\":\"MATERIAL\",\"unitPrice\":50}]}]";
+    private static final String SENT = ",\"sent\":{\"at\":\"2026-09-30T09:00:00Z\",\"by\":\"p06\"}";
 
     private static Job job(String... parts) throws Exception {
         Map<PartKey, Part> of = new TreeMap<>();
@@ -85,7 +86,15 @@ class MonthFactsTest {
     void aQuoteDeclinedOrWithoutPricesAddsNothingAgreed() throws Exception {
         assertEquals(List.of(fact("2026-09", Kind.QUOTED, "EUR", 400_250)), facts(job("quote/1",
                 QUOTE + ",\"approval\":{\"agreed\":false,\"at\":\"2026-10-01T08:00:00Z\"}}")));
-        assertEquals(List.of(), facts(job("quote/1", QUOTE.replace("\"unitPrice\":40", "\"text\":\"later\"") + "}")));
+        assertEquals(List.of(), facts(job("quote/1", QUOTE.replace("\"unitPrice\":40", "\"text\":\"later\"") + SENT + "}")));
+    }
+
+    @Test
+    void aQuoteThatIsStillWrittenCountsNothingAndLeavesTheOneThatWentOut() throws Exception {
+        assertEquals(List.of(), facts(job("quote/1", QUOTE + "}")));
+        assertEquals(List.of(fact("2026-09", Kind.QUOTED, "EUR", 400_250)), facts(job("quote/1", QUOTE + SENT + "}")));
+        assertEquals(List.of(fact("2026-09", Kind.QUOTED, "EUR", 400_250)), facts(job("quote/1", QUOTE + SENT + "}",
+                "quote/2", QUOTE.replace("2026-09-30", "2026-10-12") + "}")));
     }
 
     @Test

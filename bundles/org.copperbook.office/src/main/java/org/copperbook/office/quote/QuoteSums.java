@@ -86,6 +86,9 @@ final class QuoteSums {
             return Optional.of(words.text("quote.noLines"));
         }
         for (int i = 0; i < quote.alternatives().size(); i++) {
+            if (quote.alternatives().get(i).lines().isEmpty()) {
+                return Optional.of(words.text("quote.emptyAlternative", i + 1));
+            }
             if (sum(i).figures() == null) {
                 return Optional.of(sum(i).problem());
             }

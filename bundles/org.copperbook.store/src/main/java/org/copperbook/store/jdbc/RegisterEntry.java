@@ -24,7 +24,7 @@ import org.copperbook.store.StoreText;
 record RegisterEntry(RegisterRow row, String stageKey, BoardPlace board, String search) {
 
     /** Raised whenever rows are derived differently, so that stores make their register anew. */
-    static final int EDITION = 7;
+    static final int EDITION = 8;
 
     private static final System.Logger LOG = System.getLogger(RegisterEntry.class.getName());
 

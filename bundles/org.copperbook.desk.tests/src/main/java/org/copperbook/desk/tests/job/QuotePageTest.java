@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.copperbook.desk.editor.JobEditor;
+import org.copperbook.desk.editor.OutlineRow;
+import org.copperbook.desk.editor.PartState;
 import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.PartKey;
@@ -133,7 +135,7 @@ class QuotePageTest {
     void anOfferThatCannotBePricedIsNotSentAndItIsSaidWhere() {
         desktop.type("/terms", "thirty days");
         desktop.press("quote.send");
-        assertTrue(((Label) desktop.field("sending/said")).getText().contains("There are no lines yet."), ((Label) desktop.field("sending/said")).getText());
+        assertTrue(((Label) desktop.field("sending/said")).getText().startsWith("Not sent: there are no lines yet. "), ((Label) desktop.field("sending/said")).getText());
         line(0, 0, "labour", "wind", "6", "h", "50");
         cell(desktop.grid(LIST + "/0/lines"), 1, "/text", "something without a price");
         desktop.press("quote.send");
@@ -142,6 +144,26 @@ class QuotePageTest {
         editor.document().removeRow(QUOTE, LIST + "/0/lines", 1);
         desktop.press("quote.send");
         assertTrue(editor.document().value(QUOTE, "/sent").isObject(), ((Label) desktop.field("sending/said")).getText());
+    }
+
+    private PartState state() {
+        return editor.outline().stream().filter(OutlineRow.Page.class::isInstance).map(OutlineRow.Page.class::cast)
+                .filter(p -> p.key().equals(QUOTE)).map(OutlineRow.Page::state).findFirst().orElseThrow();
+    }
+
+    @Test
+    void aQuoteIsCompleteOnceEveryAlternativeHasLinesAndAllHaveAPrice() {
+        desktop.type("/terms", "thirty days");
+        desktop.until("without a line it is only begun", () -> state() == PartState.BEGUN);
+        line(0, 0, "labour", "wind", "6", "h", "");
+        assertEquals(PartState.BEGUN, state(), "a line without a price");
+        cell(desktop.grid(LIST + "/0/lines"), 0, "/unitPrice", "50");
+        desktop.until("all of it has a price", () -> state() == PartState.COMPLETE);
+        cell(desktop.grid(LIST, "net"), 1, "/name", "clean and dry");
+        desktop.until("the new alternative has no lines", () -> state() == PartState.BEGUN);
+        desktop.press("quote.send");
+        assertTrue(((Label) desktop.field("sending/said")).getText().startsWith("Not sent: alternative 2 has no lines. "),
+                ((Label) desktop.field("sending/said")).getText());
     }
 
     @Test
