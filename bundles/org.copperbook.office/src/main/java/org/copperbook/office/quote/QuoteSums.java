@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.copperbook.calc.OutOfRange;
 import org.copperbook.calc.money.Pricing;
+import org.copperbook.desk.document.Draft;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.quote.Quote;
@@ -28,13 +29,15 @@ final class QuoteSums {
 
     private final PageSite site;
     private final Words words;
-    private Quote added;
+    private final TypedSlips slips;
+    private Draft added;
     private QuotePrices prices;
     private List<Sum> sums = List.of();
 
     QuoteSums(PageSite site, Words words) {
         this.site = site;
         this.words = words;
+        slips = new TypedSlips(site, words);
     }
 
     /** The quote as it stands on the page. */
@@ -180,11 +183,11 @@ final class QuoteSums {
     }
 
     private Sum sum(int alternative) {
-        Quote now = quote().orElse(null);
+        Draft now = site.document().draft(site.key());
         if (now != added) {
             added = now;
             prices = null;
-            sums = now == null ? List.of() : add(now);
+            sums = now.part() == null ? List.of() : add((Quote) now.part());
         }
         return alternative < sums.size() ? sums.get(alternative) : new Sum(null, "");
     }
@@ -195,13 +198,14 @@ final class QuoteSums {
             prices = new QuotePrices(quote);
         } catch (UnpriceableQuoteException open) {
             prices = null;
-            quote.alternatives().forEach(a -> all.add(new Sum(null, open.getMessage())));
+            quote.alternatives().forEach(a -> all.add(new Sum(null, slips.in(all.size()).orElse(open.getMessage()))));
             return all;
         }
         WireNamed wire = wire();
         for (Quote.Alternative a : quote.alternatives()) {
+            Optional<String> slip = slips.in(all.size());
             try {
-                all.add(new Sum(QuoteFigures.of(prices, a, wire), null));
+                all.add(slip.isPresent() ? new Sum(null, slip.get()) : new Sum(QuoteFigures.of(prices, a, wire), null));
             } catch (UnpriceableQuoteException open) {
                 all.add(new Sum(null, open.getMessage()));
             }

@@ -85,7 +85,7 @@ final class Sending {
         }
         Optional<String> problem = sums.problem();
         if (problem.isPresent()) {
-            return words.text("quote.notPriced", problem.get());
+            return words.text("quote.notPriced", sentence(problem.get()));
         }
         String fingerprint = QuoteSeal.of(site.document().number(), quote().get());
         return site.document().change(site.key(), "/sent", tree -> {
@@ -94,6 +94,10 @@ final class Sending {
                     .put("fingerprint", fingerprint);
             return tree;
         }).orElseGet(() -> words.text("quote.sentNow"));
+    }
+
+    private static String sentence(String text) {
+        return text.endsWith(".") || text.endsWith("?") ? text : text + ".";
     }
 
     private String revise() {

@@ -448,9 +448,22 @@ class QuotePageTest {
         assertEquals("-10", shown(lines, 0, "/unitPrice"), "a price below zero stays to be mended");
         assertTrue(editor.document().tree(QUOTE).at("/alternatives/0/lines/0/unitPrice").decimalValue().signum() >= 0,
                 "and is not taken for a price");
+        assertTrue(desktop.text("quote.total.0").startsWith("alternative 1, line 1, Cost per unit: \"-10\" is below zero, and a price"),
+                desktop.text("quote.total.0"));
+        assertEquals("", shown(desktop.grid(LIST, "net"), 0, "net"), "no sum is made without it");
+        desktop.press("quote.send");
+        String sent = ((Label) desktop.field("sending/said")).getText();
+        assertTrue(sent.startsWith("Not sent: alternative 1, line 1, Cost per unit: \"-10\" is below zero"), sent);
+        assertTrue(sent.contains(" an amount below zero instead. An offer goes out"), sent);
+        cell(lines, 0, "/quantity", "some");
         cell(lines, 0, "/unitPrice", "10");
+        assertTrue(desktop.text("quote.total.0").startsWith("alternative 1, line 1, Quantity: \"some\""),
+                "an amount that is not read is not taken for one: " + desktop.text("quote.total.0"));
+        cell(lines, 0, "/quantity", "1");
         desktop.type(LIST + "/0/markUpPercent", "-150");
         assertEquals("-150", desktop.text(LIST + "/0/markUpPercent"), "what was typed stays to be mended");
+        desktop.type(LIST + "/0/markUpPercent", "ten");
+        assertTrue(desktop.text("quote.total.0").startsWith("alternative 1, Mark-up on cost, %: \"ten\""), desktop.text("quote.total.0"));
         desktop.type(LIST + "/0/markUpPercent", "10");
         desktop.type("/currency", "KWD");
         assertEquals("11.000", shown(desktop.grid(LIST, "net"), 0, "net"), "three decimals (ISO 4217)");
