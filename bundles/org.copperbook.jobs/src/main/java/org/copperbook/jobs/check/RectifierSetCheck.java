@@ -147,7 +147,7 @@ final class RectifierSetCheck implements Check {
         if (p.plate() == null || p.basePolarity() == null) {
             return d.outcome(Outcome.NOT_MEASURED).reason(Phrases.say("polarity.not-recorded", name)).done();
         }
-        BasePolarity right = p.plate() == Plate.POSITIVE ? BasePolarity.CATHODE_BASE : BasePolarity.ANODE_BASE;
+        BasePolarity right = p.plate().base();
         boolean fits = p.basePolarity() == right;
         return d.outcome(limit.byRule(fits ? Outcome.MEETS : Outcome.FAILS))
                 .reason(Phrases.say(fits ? "polarity.right" : "polarity.wrong", name,

@@ -11,8 +11,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.copperbook.jobs.rectifier.DiodePosition.BasePolarity;
 import org.copperbook.jobs.rectifier.RectifierSet;
 import org.copperbook.jobs.stock.StockItem;
 
@@ -26,19 +26,22 @@ public final class PartsOnShelf {
     private static final Pattern DESIGNATION = Pattern.compile("[A-Z]{0,4}\\d{3,}[A-Z0-9.]*");
     /** Clearance (ISO 5753-1, from memory), seals, shields, cages and snap rings as makers write them: common practice, no source. */
     private static final Pattern SUFFIX = Pattern.compile("C[2-5]|\\d?(?:RS|RZ|LS)[A-Z0-9]?|\\d?Z|ZZ|DDU|LLU|M|J|NR?|TN9?|P[56]");
-    private static final Pattern AMPERES = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*A\\b");
-    private static final Pattern VOLTS = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*V\\b");
 
     private final List<StockItem> items;
 
     /**
      * What fits.
      *
+     * @param base   which of the diodes of a set it is for; null for all of them, and for what is no diode
      * @param taken  the item whose price is taken
      * @param pieces how many of it are one unit of the line
      * @param others what fits as well, the likeliest first
      */
-    public record Fit(StockItem taken, int pieces, List<StockItem> others) {
+    public record Fit(BasePolarity base, StockItem taken, int pieces, List<StockItem> others) {
+
+        Fit(StockItem taken, int pieces, List<StockItem> others) {
+            this(null, taken, pieces, others);
+        }
 
         /** The same with another of the fitting items taken. */
         public Fit with(StockItem chosen) {
@@ -47,7 +50,12 @@ public final class PartsOnShelf {
                 left.remove(chosen);
                 left.add(0, taken);
             }
-            return new Fit(chosen, pieces, List.copyOf(left));
+            return new Fit(base, chosen, pieces, List.copyOf(left));
+        }
+
+        /** The same for a line whose unit is so many pieces. */
+        public Fit of(int number) {
+            return new Fit(base, taken, number, others);
         }
 
         /** Price of one unit of the line. */
@@ -92,33 +100,22 @@ public final class PartsOnShelf {
 
     /**
      * The diodes for a complete set like the one in the record: the maker's part by its number, else a diode of at least its
-     * current and voltage. Nothing when the record does not say what the set is.
+     * current and voltage.
+     *
+     * @return one fit for each base polarity, cathode first, where the set needs both and the stock has an item for each; one for
+     *         the whole set otherwise; none when nothing fits or the record does not say what the set is
      */
-    public Optional<Fit> diodes(RectifierSet set) {
-        if (set.circuit() == null || set.fitted() == null) {
-            return Optional.empty();
-        }
-        String part = set.fitted().makersPart();
-        Double amperes = set.fitted().averageA();
-        Double volts = set.fitted().repetitivePeakV();
-        int pieces = set.circuit().diodes();
-        List<String> named = words(part);
-        Optional<Fit> byPart = named.isEmpty() ? Optional.empty() : fit(StockItem.Kind.DIODE, pieces,
-                i -> words(i.code()).equals(named) || words(i.size()).equals(named) || words(i.name()).equals(named),
-                Comparator.comparing(StockItem::code));
-        return byPart.or(() -> amperes == null || volts == null ? Optional.empty()
-                : fit(StockItem.Kind.DIODE, pieces, i -> figure(AMPERES, i.size()).filter(a -> a >= amperes).isPresent()
-                        && figure(VOLTS, i.size()).filter(v -> v >= volts).isPresent(),
-                        Comparator.comparing(i -> figure(AMPERES, i.size()).orElse(0.0) + figure(VOLTS, i.size()).orElse(0.0))));
+    public List<Fit> diodes(RectifierSet set) {
+        return new DiodesOnShelf(this).of(set);
     }
 
-    /** Diodes in stock, for somebody who has to choose. */
-    public List<StockItem> diodes() {
-        return items.stream().filter(i -> i.kind() == StockItem.Kind.DIODE).toList();
+    /** The electrode on the stud that a text names; nothing when it names none or both. */
+    public static Optional<BasePolarity> base(String text) {
+        return DiodesOnShelf.base(text);
     }
 
     /** The nearest first; of equally near ones what is on the shelf, then the dearer, so that no quote is too low by it. */
-    private Optional<Fit> fit(StockItem.Kind kind, int pieces, Predicate<StockItem> fits, Comparator<StockItem> nearest) {
+    Optional<Fit> fit(StockItem.Kind kind, int pieces, Predicate<StockItem> fits, Comparator<StockItem> nearest) {
         List<StockItem> all = items.stream().filter(i -> i.kind() == kind).filter(fits)
                 .sorted(nearest.thenComparing(i -> i.free().signum() > 0 ? 0 : 1)
                         .thenComparing(StockItem::price, Comparator.reverseOrder()).thenComparing(StockItem::code))
@@ -126,16 +123,8 @@ public final class PartsOnShelf {
         return all.isEmpty() ? Optional.empty() : Optional.of(new Fit(all.get(0), pieces, all.subList(1, all.size())));
     }
 
-    private static List<String> words(String text) {
+    static List<String> words(String text) {
         return text == null ? List.of() : Arrays.stream(SEPARATORS.split(text.strip().toUpperCase(Locale.ROOT)))
                 .filter(w -> !w.isEmpty()).toList();
-    }
-
-    private static Optional<Double> figure(Pattern unit, String size) {
-        if (size == null) {
-            return Optional.empty();
-        }
-        Matcher found = unit.matcher(size);
-        return found.find() ? Optional.of(Double.valueOf(found.group(1))) : Optional.empty();
     }
 }

@@ -27,7 +27,20 @@ public record DiodePosition(String position, Plate plate, BasePolarity basePolar
         Double torqueNm, String lot, @KeepUnknown Map<String, JsonNode> more) {
 
     /** The two plates, by the polarity of the direct-current side they carry. */
-    public enum Plate { POSITIVE, NEGATIVE }
+    public enum Plate {
+        POSITIVE(BasePolarity.CATHODE_BASE), NEGATIVE(BasePolarity.ANODE_BASE);
+
+        private final BasePolarity base;
+
+        Plate(BasePolarity base) {
+            this.base = base;
+        }
+
+        /** The base of the diodes that belong on it. */
+        public BasePolarity base() {
+            return base;
+        }
+    }
 
     /** Which electrode the stud base is. */
     public enum BasePolarity { CATHODE_BASE, ANODE_BASE }

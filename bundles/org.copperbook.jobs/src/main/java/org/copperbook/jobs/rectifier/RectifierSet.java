@@ -5,8 +5,10 @@ import java.util.Map;
 import org.copperbook.jobs.json.KeepUnknown;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.EnumMap;
 import java.util.List;
 import org.copperbook.jobs.Part;
+import org.copperbook.jobs.rectifier.DiodePosition.BasePolarity;
 
 /**
  * The rotating rectifier as found and as left.
@@ -56,6 +58,27 @@ public record RectifierSet(int schema, Circuit circuit, List<DiodePosition> posi
         public Duty {
             more = more == null ? Map.of() : more;
         }
+    }
+
+    /**
+     * How many diodes of each base polarity a complete set has: by the plate of each position, else by what sits in it. A bridge
+     * has as many of the one as of the other, also while nothing is written down about its positions; of half a bridge nobody
+     * knows then. Cathode comes first.
+     */
+    public Map<BasePolarity, Integer> needed() {
+        Map<BasePolarity, Integer> counts = new EnumMap<>(BasePolarity.class);
+        for (DiodePosition p : positions) {
+            BasePolarity base = p.plate() != null ? p.plate().base() : p.basePolarity();
+            if (base != null) {
+                counts.merge(base, 1, Integer::sum);
+            }
+        }
+        boolean whole = circuit != null && counts.values().stream().mapToInt(Integer::intValue).sum() == circuit.diodes();
+        if (!whole && circuit == Circuit.FULL_WAVE) {
+            int half = circuit.diodes() / 2;
+            return new EnumMap<>(Map.of(BasePolarity.CATHODE_BASE, half, BasePolarity.ANODE_BASE, half));
+        }
+        return whole ? counts : Map.of();
     }
 
     public RectifierSet {

@@ -19,16 +19,13 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
-import org.copperbook.jobs.PartKey;
-import org.copperbook.jobs.PartKind;
-import org.copperbook.jobs.quote.PartsOnShelf;
 import org.copperbook.jobs.quote.PartsOnShelf.Fit;
 import org.copperbook.jobs.quote.ProposedLine;
 import org.copperbook.jobs.quote.ProposedLines;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.quote.QuoteLine;
-import org.copperbook.jobs.rectifier.RectifierSet;
 import org.copperbook.jobs.stock.StockItem;
+import org.copperbook.office.quote.PartLines.Offer;
 
 /**
  * Puts what the job's record and the shop's prices propose into the marked alternative as lines, and prices into lines
@@ -39,13 +36,13 @@ final class Proposals {
     private final PageSite site;
     private final Words words;
     private final IntSupplier marked;
-    private final Shelf shelf;
+    private final PartLines parts;
     private PartChoices choices;
     private Consumer<Supplier<String>> later;
 
     /** @param marked the alternative that the cursor is on, or -1 */
     Proposals(PageSite site, Words words, IntSupplier marked, Shelf shelf) {
-        this.shelf = shelf;
+        this.parts = new PartLines(site, words, shelf);
         this.site = site;
         this.words = words;
         this.marked = marked;
@@ -66,7 +63,8 @@ final class Proposals {
         Set<String> known = known();
         Map<String, Fit> open = new LinkedHashMap<>();
         if (isShopsCurrency()) {
-            lines(job()).stream().filter(p -> p.price() == null && !isThere(p, known)).forEach(p -> offer(open, text(p), fit(p)));
+            offers(lines(job())).filter(o -> o.fit() != null && !parts.isThere(o, known))
+                    .forEach(o -> ask(open, parts.text(o), o.fit()));
         }
         return asked(open, this::put);
     }
@@ -79,14 +77,21 @@ final class Proposals {
         Map<String, Fit> open = new LinkedHashMap<>();
         into().path("lines").forEach(line -> {
             if (!line.hasNonNull("unitPrice") && !line.hasNonNull("wire")) {
-                offer(open, line.path("text").asText(), fit(line));
+                List<Fit> fits = parts.fits(line);
+                fits.forEach(f -> ask(open, parts.asked(line.path("text").asText(), fits, f), f));
             }
         });
         return asked(open, this::price);
     }
 
-    private static void offer(Map<String, Fit> open, String line, Optional<Fit> fit) {
-        fit.filter(f -> !f.others().isEmpty()).ifPresent(f -> open.put(line, f));
+    private Stream<Offer> offers(List<ProposedLine> proposed) {
+        return proposed.stream().flatMap(p -> parts.offers(p).stream());
+    }
+
+    private static void ask(Map<String, Fit> open, String line, Fit fit) {
+        if (!fit.others().isEmpty()) {
+            open.put(line, fit);
+        }
     }
 
     private String asked(Map<String, Fit> open, Function<Map<String, StockItem>, String> then) {
@@ -109,12 +114,6 @@ final class Proposals {
         return known;
     }
 
-    /** Whether a line stands already, also with another item that fits. */
-    private boolean isThere(ProposedLine p, Set<String> known) {
-        return known.contains(text(p)) || fit(p).stream().flatMap(f -> Stream.concat(Stream.of(f.taken()), f.others().stream()))
-                .anyMatch(i -> known.contains(text(p, i)));
-    }
-
     private String put(Map<String, StockItem> chosen) {
         List<ProposedLine> proposed = lines(job());
         List<String> lacking = new ArrayList<>();
@@ -126,19 +125,23 @@ final class Proposals {
             counts[1] = 0;
             lacking.clear();
             fromShelf.clear();
-            Set<String> known = new HashSet<>();
-            lines.forEach(l -> known.add(l.path("text").asText()));
+            Set<String> before = new HashSet<>();
+            lines.forEach(l -> before.add(l.path("text").asText()));
             for (ProposedLine p : proposed) {
                 if (p.lacking() != null && p.work() == ProposedLine.Work.WIRE) {
                     lacking.add(words.text("proposal.noMass", words.of(p.winding()), words.of(p.lacking())));
-                } else if (!isThere(p, known)) {
-                    StockItem item = chosen.get(text(p));
-                    BigDecimal price = priced ? price(p, item, fromShelf) : null;
-                    String text = item == null ? text(p) : text(p, item);
-                    known.add(text);
-                    add(lines, p, text, price);
-                    counts[0]++;
-                    counts[1] += price != null ? 0 : 1;
+                } else {
+                    for (Offer o : parts.offers(p)) {
+                        if (!parts.isThere(o, before)) {
+                            StockItem item = o.fit() == null ? null : chosen.get(parts.text(o));
+                            BigDecimal price = priced ? price(o.with(item), fromShelf) : null;
+                            String text = parts.text(o, item);
+                            before.add(text);
+                            add(lines, o, text, price);
+                            counts[0]++;
+                            counts[1] += price != null ? 0 : 1;
+                        }
+                    }
                 }
             }
         });
@@ -171,7 +174,7 @@ final class Proposals {
                 if (!line.hasNonNull("unitPrice")) {
                     Optional<BigDecimal> price = line.hasNonNull("wire") ? job.perKilogram(line.path("wire").asText())
                             : QuoteLine.Kind.LABOUR.name().equals(line.path("kind").asText())
-                                    ? site.shop().rates().perHour(line.path("trade").asText(), day()) : part(line, chosen, fromShelf);
+                                    ? site.shop().rates().perHour(line.path("trade").asText(), day()) : parts.price(line, chosen, fromShelf);
                     price.ifPresent(p -> ((ObjectNode) line).put("unitPrice", p));
                     counts[price.isPresent() ? 0 : 1]++;
                 }
@@ -182,59 +185,8 @@ final class Proposals {
     }
 
     /** The price of a proposed line: that of the record's prices, else of the stock's item that fits, which is said. */
-    private BigDecimal price(ProposedLine p, StockItem chosen, List<String> said) {
-        return p.price() != null ? p.price() : switch (p.work()) {
-            case BEARING_DE, BEARING_NDE, DIODE_SET -> shelf(text(p), fit(p), chosen, said).orElse(null);
-            case WIRE, LABOUR, BALANCING -> null;
-        };
-    }
-
-    private Optional<Fit> fit(ProposedLine p) {
-        return switch (p.work()) {
-            case BEARING_DE, BEARING_NDE -> shelf.parts().flatMap(s -> s.bearing(p.about()));
-            case DIODE_SET -> shelf.parts().flatMap(this::diodes);
-            case WIRE, LABOUR, BALANCING -> Optional.empty();
-        };
-    }
-
-    /** The price of a bearing or a diode set that stands in a line already. */
-    private Optional<BigDecimal> part(JsonNode line, Map<String, StockItem> chosen, List<String> said) {
-        String text = line.path("text").asText();
-        return isPart(line) ? shelf(text, fit(line), chosen.get(text), said) : Optional.empty();
-    }
-
-    private static boolean isPart(JsonNode line) {
-        String kind = line.path("kind").asText();
-        return QuoteLine.Kind.BEARING.name().equals(kind) || QuoteLine.Kind.DIODE_SET.name().equals(kind);
-    }
-
-    private Optional<Fit> fit(JsonNode line) {
-        if (!isPart(line)) {
-            return Optional.empty();
-        }
-        return QuoteLine.Kind.BEARING.name().equals(line.path("kind").asText())
-                ? shelf.parts().flatMap(s -> s.bearingNamed(line.path("text").asText())) : shelf.parts().flatMap(this::diodes);
-    }
-
-    private Optional<Fit> diodes(PartsOnShelf stock) {
-        return site.document().part(PartKey.of(PartKind.RECTIFIER), RectifierSet.class).flatMap(stock::diodes);
-    }
-
-    private Optional<BigDecimal> shelf(String line, Optional<Fit> fits, StockItem chosen, List<String> said) {
-        Optional<Fit> fit = chosen == null ? fits : fits.map(f -> f.with(chosen));
-        if (fit.isEmpty()) {
-            said.add(words.text(shelf.parts().isEmpty() ? "proposal.stockNotRead" : "proposal.notInStock", line));
-        } else {
-            said.add(words.text("proposal.fromStock", line, named(fit.get().taken()), fit.get().pieces()));
-            if (fit.get().taken().kind() == StockItem.Kind.DIODE && fit.get().pieces() > 1) {
-                said.add(words.text("proposal.polarities"));
-            }
-        }
-        return fit.map(Fit::price);
-    }
-
-    private String named(StockItem item) {
-        return words.text("proposal.item", item.code(), item.size() == null ? item.name() : item.size(), item.price());
+    private BigDecimal price(Offer o, List<String> said) {
+        return PartLines.isPart(o.line()) ? parts.price(o, said).orElse(null) : o.line().price();
     }
 
     private ProposedLines job() {
@@ -268,9 +220,10 @@ final class Proposals {
         }).orElse(null);
     }
 
-    private void add(ArrayNode lines, ProposedLine p, String text, BigDecimal price) {
+    private void add(ArrayNode lines, Offer o, String text, BigDecimal price) {
+        ProposedLine p = o.line();
         ObjectNode line = lines.addObject().put("kind", p.work().kind().name()).put("text", text)
-                .put("quantity", p.quantity() == null ? BigDecimal.ZERO : p.quantity()).put("unit", p.work().unit());
+                .put("quantity", o.quantity()).put("unit", o.unit());
         if (price != null) {
             line.put("unitPrice", price);
         }
@@ -281,17 +234,5 @@ final class Proposals {
             line.put("wire", p.about());
         }
         quote().flatMap(q -> q.taxes().stream().findFirst()).ifPresent(t -> line.put("tax", t.code()));
-    }
-
-    /** The text with the item that was chosen for it, as the stock names it. */
-    private String text(ProposedLine p, StockItem item) {
-        String size = item.size() == null ? item.name() : item.size();
-        return p.work() == ProposedLine.Work.DIODE_SET ? words.text("proposal.diodesOf", text(p), size)
-                : words.text("proposal." + p.work().name(), size, "");
-    }
-
-    private String text(ProposedLine p) {
-        return words.text("proposal." + p.work().name(), p.about() == null ? "" : p.about(),
-                p.winding() == null ? "" : words.of(p.winding()));
     }
 }

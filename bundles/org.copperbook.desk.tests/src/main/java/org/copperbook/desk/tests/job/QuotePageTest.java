@@ -44,6 +44,7 @@ class QuotePageTest {
     private static final PartKey QUOTE = PartKey.quote(1);
     private static final String LIST = "/alternatives";
     private static final String OTHER = "B-6312-2Z";
+    private static final String SPARE = "D-70-16-K";
 
     private final Desktop desktop = new Desktop();
     private final Keyboard keys = new Keyboard(desktop);
@@ -62,15 +63,21 @@ class QuotePageTest {
     @AfterEach
     void leave() {
         desktop.closeAll();
-        desktop.session().store().stock().item(OTHER).map(i -> (StockItem) i.part()).filter(i -> !Boolean.TRUE.equals(i.retired()))
-                .ifPresent(i -> describe(true, i));
+        for (String code : List.of(OTHER, SPARE)) {
+            desktop.session().store().stock().item(code).map(i -> (StockItem) i.part()).filter(i -> !Boolean.TRUE.equals(i.retired()))
+                    .ifPresent(i -> describe(i.retire(), i));
+        }
     }
 
-    /** A bearing that fits where a 6312 is asked for. */
-    private void describe(boolean retired, StockItem before) {
-        desktop.session().store().stock().describe(new StockItem(StockItem.SCHEMA, OTHER, StockItem.Kind.BEARING,
-                "Deep groove ball bearing", "6312-2Z C3", null, null, StockUnit.PC, null, new BigDecimal("55.25"), null, null, null,
-                null, retired, null), before, desktop.session().who().orElseThrow(), "");
+    private void describe(StockItem item, StockItem before) {
+        desktop.session().store().stock().describe(item, before, desktop.session().who().orElseThrow(), "");
+    }
+
+    /** An item that is in stock for one test; afterwards it is not kept any more. */
+    private void inStock(String code, StockItem.Kind kind, String name, String size, String price) {
+        describe(new StockItem(StockItem.SCHEMA, code, kind, name, size, null, null, StockUnit.PC, null, new BigDecimal(price), null,
+                null, null, null, false, null),
+                desktop.session().store().stock().item(code).map(i -> (StockItem) i.part()).orElse(null));
     }
 
     private void cell(RecordGrid grid, int row, String column, String words) {
@@ -268,25 +275,107 @@ class QuotePageTest {
         return editor.document().value(QUOTE, LIST + "/0/lines/0");
     }
 
-    @Test
-    void aDiodeSetHasThePriceOfAsManyDiodesOfTheStockAsItsBridgeHas() throws Exception {
-        StockItem diode = (StockItem) desktop.session().store().stock().item("D-40-12-K").orElseThrow().part();
+    private StockItem inStock(String code) {
+        return (StockItem) desktop.session().store().stock().item(code).orElseThrow().part();
+    }
+
+    /** A bridge for which the diodes of the stock will do, with one on the wrong plate, so that a new set is proposed. */
+    private void aBridgeThatFails() throws Exception {
         PartKey rectifier = PartKey.of(PartKind.RECTIFIER);
         editor.document().put(rectifier, desktop.session().json().read(rectifier, "{\"schema\":1,\"circuit\":\"FULL_WAVE\","
+                + "\"positions\":[{\"position\":\"D1\",\"plate\":\"POSITIVE\",\"basePolarity\":\"ANODE_BASE\"}],"
                 + "\"fitted\":{\"averageA\":35,\"repetitivePeakV\":1000}}"));
+        desktop.settle(editor);
+    }
+
+    @Test
+    void aDiodeSetInOneLineHasThePriceOfTheDiodesOfBothPolarities() throws Exception {
+        BigDecimal cathode = inStock("D-40-12-K").price();
+        BigDecimal anode = inStock("D-40-12-A").price();
+        aBridgeThatFails();
         line(0, 0, "diode set", "complete diode set", "1", "set", "");
         pressOnceTheStockIsRead("quote.priceLines");
-        assertTrue(first().path("unitPrice").isMissingNode(), "two kinds fit, so it is asked first");
+        assertEquals(0, cathode.add(anode).multiply(BigDecimal.valueOf(3)).compareTo(first().path("unitPrice").decimalValue()),
+                "three diodes of each polarity in a three-phase bridge");
+        assertTrue(said().contains("3 x D-40-12-K (") && said().contains("3 x D-40-12-A ("), said());
+    }
+
+    @Test
+    void eachPolarityOfADiodeSetIsProposedAsALineOfItsOwnAndNotASecondTime() throws Exception {
+        aBridgeThatFails();
+        desktop.until("the stock is read", () -> {
+            desktop.press("quote.propose");
+            boolean read = !said().contains("the stock is not read yet");
+            if (!read) {
+                editor.document().undo(QUOTE);
+            }
+            return read;
+        });
+        List<String> diodes = new ArrayList<>();
+        for (JsonNode l : editor.document().rows(QUOTE, LIST + "/0/lines")) {
+            if (l.path("kind").asText().equals("DIODE_SET")) {
+                diodes.add(l.path("text").asText() + ": " + l.path("quantity").asInt() + " " + l.path("unit").asText() + " at "
+                        + l.path("unitPrice").decimalValue().stripTrailingZeros().toPlainString());
+            }
+        }
+        assertEquals(List.of("rectifier diodes, cathode on the stud: 3 pc at " + plain("D-40-12-K"),
+                "rectifier diodes, anode on the stud: 3 pc at " + plain("D-40-12-A")), diodes);
+        JsonNode lines = editor.document().rows(QUOTE, LIST + "/0/lines").deepCopy();
+        desktop.press("quote.propose");
+        assertEquals(lines, editor.document().rows(QUOTE, LIST + "/0/lines"), "nothing is proposed twice");
+    }
+
+    private String plain(String code) {
+        return inStock(code).price().stripTrailingZeros().toPlainString();
+    }
+
+    @Test
+    void ofSeveralDiodesOfOnePolarityItIsAskedWhichAndLeavingPutsNothingIn() throws Exception {
+        inStock(SPARE, StockItem.Kind.DIODE, "Stud diode, cathode to stud", "70 A, 1600 V", "15");
+        aBridgeThatFails();
+        line(0, 0, "diode set", "complete diode set", "1", "set", "");
+        desktop.until("two of the cathode are known, so it is asked first", () -> {
+            desktop.press("quote.priceLines");
+            boolean asked = desktop.shows("proposal.choice.0");
+            if (!asked && !first().path("unitPrice").isMissingNode()) {
+                editor.document().undo(QUOTE);
+            }
+            return asked;
+        });
         Combo choice = (Combo) desktop.field("proposal.choice.0");
-        assertEquals(2, choice.getItemCount(), "cathode or anode to the stud");
+        assertEquals(2, choice.getItemCount());
+        assertFalse(desktop.shows("proposal.choice.1"), "of the anode there is one only");
         desktop.press("proposal.leave");
         assertFalse(desktop.shows("proposal.choice.0"));
         assertTrue(first().path("unitPrice").isMissingNode(), "left, nothing is put in");
         desktop.press("quote.priceLines");
+        ((Combo) desktop.field("proposal.choice.0")).select(1);
         desktop.press("proposal.take");
-        assertEquals(0, diode.price().multiply(BigDecimal.valueOf(6)).compareTo(first().path("unitPrice").decimalValue()),
-                "six diodes in a three-phase bridge");
-        assertTrue(said().contains("6 x D-40-12-"), said());
+        assertEquals(0, new BigDecimal("15").add(inStock("D-40-12-A").price()).multiply(BigDecimal.valueOf(3))
+                .compareTo(first().path("unitPrice").decimalValue()), "3 at 15 and 3 of the other polarity");
+    }
+
+    @Test
+    void whereOnePolarityIsNotInStockAllOfTheSetHasThePriceOfTheOtherAndThatIsSaid() throws Exception {
+        StockItem anode = inStock("D-40-12-A");
+        describe(anode.retire(), anode);
+        try {
+            aBridgeThatFails();
+            line(0, 0, "diode set", "complete diode set", "1", "set", "");
+            desktop.until("the stock is read as it is now", () -> {
+                desktop.press("quote.priceLines");
+                boolean now = said().contains("6 x D-40-12-K (");
+                if (!now && !first().path("unitPrice").isMissingNode()) {
+                    editor.document().undo(QUOTE);
+                }
+                return now;
+            });
+            assertEquals(0, inStock("D-40-12-K").price().multiply(BigDecimal.valueOf(6))
+                    .compareTo(first().path("unitPrice").decimalValue()));
+            assertTrue(said().contains("needs diodes with the cathode on the stud (3) and with the anode there (3)"), said());
+        } finally {
+            describe(anode, inStock("D-40-12-A"));
+        }
     }
 
     @Test
@@ -300,7 +389,7 @@ class QuotePageTest {
     @Test
     void anotherFittingItemIsChosenByTheKeyboardAndItsTextAndPriceComeInWithTheLines() throws Exception {
         desktop.beSomebody();
-        describe(false, desktop.session().store().stock().item(OTHER).map(i -> (StockItem) i.part()).orElse(null));
+        inStock(OTHER, StockItem.Kind.BEARING, "Deep groove ball bearing", "6312-2Z C3", "55.25");
         editor = desktop.open("2026-0005");
         editor.show(QUOTE);
         desktop.settle(editor);
