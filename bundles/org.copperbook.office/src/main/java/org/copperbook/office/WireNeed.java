@@ -3,14 +3,10 @@ package org.copperbook.office;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.quote.ProposedLine;
 import org.copperbook.jobs.quote.ProposedLines;
@@ -19,8 +15,6 @@ import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockMovement;
 import org.copperbook.jobs.stock.StockUnit;
 import org.copperbook.jobs.winding.InsulatedWire;
-import org.copperbook.jobs.winding.WindingRole;
-import org.copperbook.jobs.winding.WireInHand;
 import org.copperbook.store.stock.StockEntry;
 
 /**
@@ -38,23 +32,9 @@ public record WireNeed(BigDecimal needed, BigDecimal setAside, BigDecimal issued
         // What is judged about the job changes nothing about its wire.
         new ProposedLines(job, shop.stock(), shop.rates()).of(LocalDate.now(), List.of()).stream()
                 .filter(l -> l.work() == ProposedLine.Work.WIRE && l.quantity() != null)
-                .forEach(l -> needed.merge(needed.keySet().stream().filter(k -> isSame(k, l.about())).findFirst()
+                .forEach(l -> needed.merge(needed.keySet().stream().filter(k -> InsulatedWire.isSame(k, l.about())).findFirst()
                         .orElse(l.about()), l.quantity(), BigDecimal::add));
         return needed;
-    }
-
-    /** Grades of enamel (IEC 60317) that the windings of a job name for a size; none when they name none. */
-    public static Set<Integer> grades(Job job, String size) {
-        return Arrays.stream(WindingRole.values())
-                .flatMap(r -> job.windingAsWound(r).filter(w -> !w.wire().isEmpty()).or(() -> job.windingAsFound(r)).stream())
-                .flatMap(w -> Stream.concat(w.wire().stream(), w.groups().stream().flatMap(g -> g.wire().stream())))
-                .filter(w -> w.grade() != null && w.size() != null && isSame(size, w.size())).map(WireInHand::grade)
-                .collect(Collectors.toSet());
-    }
-
-    /** Whether wire of an item may be wound where one of some grades is named: nothing speaks against what names no grade. */
-    public static boolean isOfGrade(StockItem i, Set<Integer> named) {
-        return named.isEmpty() || i.grade() == null || named.contains(i.grade());
     }
 
     /**
@@ -67,13 +47,13 @@ public record WireNeed(BigDecimal needed, BigDecimal setAside, BigDecimal issued
      */
     public static WireNeed of(String size, Map<String, BigDecimal> needed, Collection<StockItem> items, List<StockEntry> moves,
             String job) {
-        BigDecimal needs = needed.entrySet().stream().filter(e -> isSame(e.getKey(), size)).map(Map.Entry::getValue)
+        BigDecimal needs = needed.entrySet().stream().filter(e -> InsulatedWire.isSame(e.getKey(), size)).map(Map.Entry::getValue)
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
         BigDecimal aside = BigDecimal.ZERO;
         BigDecimal issued = BigDecimal.ZERO;
         Map<String, BigDecimal> got = issued(moves);
         for (StockItem i : items) {
-            if (isWire(i) && isSame(size, i.size())) {
+            if (isWire(i) && InsulatedWire.isSame(size, i.size())) {
                 aside = aside.add(i.reservedFor(job));
                 issued = issued.add(got.getOrDefault(i.code(), BigDecimal.ZERO));
             }
@@ -90,12 +70,6 @@ public record WireNeed(BigDecimal needed, BigDecimal setAside, BigDecimal issued
     public static boolean isWire(StockItem i) {
         return i.kind() == StockItem.Kind.WIRE && i.unit() == StockUnit.KG && i.size() != null
                 && !Boolean.TRUE.equals(i.retired());
-    }
-
-    /** Whether two texts name one size, by what it measures. */
-    public static boolean isSame(String a, String b) {
-        return InsulatedWire.round(a).isPresent() ? InsulatedWire.round(a).equals(InsulatedWire.round(b))
-                : a.strip().equalsIgnoreCase(b.strip());
     }
 
     private static Map<String, BigDecimal> issued(List<StockEntry> moves) {

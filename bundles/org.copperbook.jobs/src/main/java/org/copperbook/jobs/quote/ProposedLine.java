@@ -1,6 +1,7 @@
 package org.copperbook.jobs.quote;
 
 import java.math.BigDecimal;
+import java.util.Set;
 import org.copperbook.jobs.winding.WindingRole;
 
 /**
@@ -9,12 +10,17 @@ import org.copperbook.jobs.winding.WindingRole;
  * @param work     what it is for
  * @param winding  winding concerned, or null
  * @param about    size of wire, bearing or trade; null where there is none
+ * @param grades   grades of enamel that the winding names for its wire; empty where it names none
  * @param quantity how much; null where the record does not say
  * @param price    price per unit in the shop's currency; null where the shop has none
  * @param lacking  what keeps the quantity from being known; null when it is known
  */
-public record ProposedLine(Work work, WindingRole winding, String about, BigDecimal quantity, BigDecimal price,
-        Lacking lacking) {
+public record ProposedLine(Work work, WindingRole winding, String about, Set<Integer> grades, BigDecimal quantity,
+        BigDecimal price, Lacking lacking) {
+
+    ProposedLine(Work work, WindingRole winding, String about, BigDecimal quantity, BigDecimal price, Lacking lacking) {
+        this(work, winding, about, Set.of(), quantity, price, lacking);
+    }
 
     /** What lines are proposed for. */
     public enum Work {

@@ -7,11 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.copperbook.calc.OutOfRange;
 import org.copperbook.calc.verdict.Outcome;
-import org.copperbook.calc.wire.WireSize;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.check.Verdict;
@@ -19,7 +19,6 @@ import org.copperbook.jobs.quote.ProposedLine.Lacking;
 import org.copperbook.jobs.quote.ProposedLine.Work;
 import org.copperbook.jobs.shop.LabourRates;
 import org.copperbook.jobs.shop.WireStock;
-import org.copperbook.jobs.winding.InsulatedWire;
 import org.copperbook.jobs.winding.WindingData;
 import org.copperbook.jobs.winding.WindingModel;
 import org.copperbook.jobs.winding.WindingRole;
@@ -82,21 +81,14 @@ public final class ProposedLines {
     }
 
     /**
-     * The price of a kilogram of wire now. Sizes are compared by what they measure, so that 1.25 mm finds 1.250 mm.
+     * The price of a kilogram of wire now.
      *
-     * @param size size as the trade writes it
-     * @return nothing when the shelf has no such wire with a price
+     * @param size   size as the trade writes it
+     * @param grades grades of enamel that will do; empty when any will
+     * @return nothing when the shelf has no wire of the size with a price
      */
-    public Optional<BigDecimal> perKilogram(String size) {
-        return size == null ? Optional.empty() : stock.spools().stream()
-                .filter(s -> s.pricePerKg() != null && s.size() != null && isSame(size, s.size()))
-                .map(WireStock.Spool::pricePerKg).max(BigDecimal::compareTo);
-    }
-
-    private static boolean isSame(String a, String b) {
-        Optional<WireSize> one = InsulatedWire.round(a);
-        Optional<WireSize> other = InsulatedWire.round(b);
-        return one.isPresent() ? one.equals(other) : a.strip().equalsIgnoreCase(b.strip());
+    public Optional<WirePrice> wire(String size, Set<Integer> grades) {
+        return WirePrice.find(stock.spools(), size, grades);
     }
 
     private TreeSet<String> trades() {
@@ -113,9 +105,12 @@ public final class ProposedLines {
                 lines.add(new ProposedLine(Work.WIRE, role, null, null, null, lacking(winding)));
                 return;
             }
-            bySize.get().forEach((size, kg) -> lines.add(new ProposedLine(Work.WIRE, role, size, BigDecimal.valueOf(kg)
-                    .multiply(BigDecimal.ONE.add(ALLOWANCE)).setScale(GRAM, RoundingMode.HALF_UP).stripTrailingZeros(),
-                    perKilogram(size).orElse(null), null)));
+            bySize.get().forEach((size, kg) -> {
+                Set<Integer> grades = WireGrades.of(winding, size);
+                lines.add(new ProposedLine(Work.WIRE, role, size, grades, BigDecimal.valueOf(kg)
+                        .multiply(BigDecimal.ONE.add(ALLOWANCE)).setScale(GRAM, RoundingMode.HALF_UP).stripTrailingZeros(),
+                        wire(size, grades).filter(WirePrice::counts).map(WirePrice::perKilogram).orElse(null), null));
+            });
         } catch (OutOfRange notUnderstood) {
             lines.add(new ProposedLine(Work.WIRE, role, null, null, null, Lacking.SIZE));
         }

@@ -26,6 +26,14 @@ public final class InsulatedWire {
         }
     }
 
+    /** Whether two texts name one size, by what it measures; false when one of them is null. */
+    public static boolean isSame(String a, String b) {
+        if (a == null || b == null) {
+            return false;
+        }
+        return round(a).isPresent() ? round(a).equals(round(b)) : a.strip().equalsIgnoreCase(b.strip());
+    }
+
     /** Enamel by the number of the grade as recorded; empty when there is none or no such grade. */
     public static Optional<InsulationGrade> grade(Integer number) {
         if (number == null || number < 1 || number > 2) {

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
@@ -71,6 +72,33 @@ class ProposedLinesTest {
         assertEquals(1, proposed(job, stock("1 mm", null), LabourRates.none(), Work.BALANCING).size(), "a rotor is balanced");
     }
 
+    private static WireStock.Spool spool(Integer grade, String price) {
+        return new WireStock.Spool("1.00 mm", grade, 9.0, new BigDecimal(price), Map.of());
+    }
+
+    private static ProposedLine graded(String grade, WireStock.Spool... shelf) {
+        Job job = new ProposedLinesTest().job(Map.of(ROTOR, rotor("\"wire\":[{\"size\":\"1.00 mm\",\"strands\":1" + grade + "}],",
+                "\"meanTurnM\":0.8,")));
+        return proposed(job, new WireStock(1, List.of(shelf), Map.of()), LabourRates.none(), Work.WIRE).get(0);
+    }
+
+    @Test
+    void wireHasThePriceOfTheGradeThatItsWindingNames() {
+        WireStock.Spool one = spool(1, "17");
+        WireStock.Spool two = spool(2, "16");
+        WireStock.Spool unsaid = spool(null, "15");
+        assertEquals(new BigDecimal("16"), graded(",\"grade\":2", one, two, unsaid).price(), "not the dearer one of grade 1");
+        assertEquals(Set.of(2), graded(",\"grade\":2", one).grades());
+        assertNull(graded(",\"grade\":2", one).price(), "wire of another grade is not wound");
+        assertEquals(new BigDecimal("15"), graded(",\"grade\":2", one, unsaid).price(), "nothing speaks against what names no grade");
+        assertEquals(new BigDecimal("17"), graded("", one, two, unsaid).price(), "any will do; the dearest, so that it is not too low");
+        ProposedLines lines = new ProposedLines(job(Map.of()), new WireStock(1, List.of(one), Map.of()), LabourRates.none());
+        assertEquals(new WirePrice(new BigDecimal("17"), 1, WirePrice.Fit.OTHER), lines.wire("1 mm", Set.of(2)).orElseThrow());
+        assertEquals(WirePrice.Fit.RIGHT, lines.wire("1 mm", Set.of(1, 2)).orElseThrow().fit());
+        assertEquals(Optional.empty(), lines.wire("1.2 mm", Set.of()));
+        assertEquals(Optional.empty(), lines.wire(null, Set.of()));
+    }
+
     @Test
     void whatTheRecordDoesNotSayIsNamedAndNotGuessed() {
         String wire = "\"wire\":[{\"size\":\"1.25 mm\",\"strands\":2}],";
@@ -101,6 +129,7 @@ class ProposedLinesTest {
         assertEquals(List.of("6312"), proposed(job, stock("1 mm", "9"), rates, Work.BEARING_DE).stream()
                 .map(ProposedLine::about).toList());
         assertTrue(proposed(job, stock("1 mm", "9"), rates, Work.BEARING_NDE).isEmpty());
-        assertEquals(Optional.of(new BigDecimal("9")), new ProposedLines(job, stock("1 mm", "9"), rates).perKilogram("1.00 mm"));
+        assertEquals(Optional.of(new BigDecimal("9")), new ProposedLines(job, stock("1 mm", "9"), rates).wire("1.00 mm", Set.of())
+                .map(WirePrice::perKilogram));
     }
 }

@@ -10,8 +10,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
+import org.copperbook.jobs.quote.WireGrades;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockMovement;
+import org.copperbook.jobs.winding.InsulatedWire;
 import org.copperbook.office.WireNeed;
 import org.copperbook.store.StoreException;
 import org.copperbook.store.stock.StockEntry;
@@ -35,7 +37,7 @@ final class WireOfJob {
 
     /** Grades of enamel that the windings name for each size; for the window's thread. */
     Map<String, Set<Integer>> grades(Set<String> sizes) {
-        return sizes.stream().collect(Collectors.toMap(s -> s, s -> WireNeed.grades(site.document().job(), s)));
+        return sizes.stream().collect(Collectors.toMap(s -> s, s -> WireGrades.of(site.document().job(), s)));
     }
 
     /** Sets aside what is still needed, all of it or nothing, and says what came of it; not for the window's thread. */
@@ -48,8 +50,8 @@ final class WireOfJob {
                     .toList();
             List<StockEntry> moved = site.store().stock().movesFor(job);
             needed.forEach((size, kg) -> {
-                Optional<StockItem> item = items.stream().filter(i -> WireNeed.isSame(size, i.size())
-                        && WireNeed.isOfGrade(i, grades.get(size))).max(java.util.Comparator.comparing(StockItem::free));
+                Optional<StockItem> item = items.stream().filter(i -> InsulatedWire.isSame(size, i.size())
+                        && WireGrades.fits(i.grade(), grades.get(size))).max(java.util.Comparator.comparing(StockItem::free));
                 BigDecimal still = WireNeed.of(size, Map.of(size, kg), items, moved, job).still();
                 if (item.isEmpty()) {
                     lacking.add(grades.get(size).isEmpty() ? words.text("hours.notKept", size, kg)

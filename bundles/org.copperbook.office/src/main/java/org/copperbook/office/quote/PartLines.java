@@ -82,13 +82,25 @@ final class PartLines {
                     Stream.of(BasePolarity.values()).map(this::ofBase)).toList();
             return known.stream().anyMatch(k -> same.stream().anyMatch(k::startsWith));
         }
-        return known.contains(text(o)) || o.fit() != null && items(o.fit()).anyMatch(i -> known.contains(text(o, i)));
+        return known.contains(text(o)) || known.contains(withoutGrade(o))
+                || o.fit() != null && items(o.fit()).anyMatch(i -> known.contains(text(o, i)));
     }
 
     /** The words of a line. */
     String text(Offer o) {
-        return o.apart() ? ofBase(o.fit().base()) : words.text("proposal." + o.line().work().name(),
-                o.line().about() == null ? "" : o.line().about(), o.line().winding() == null ? "" : words.of(o.line().winding()));
+        ProposedLine p = o.line();
+        String about = p.about() == null ? "" : p.about();
+        return o.apart() ? ofBase(o.fit().base()) : text(p, p.grades().size() != 1 ? about
+                : words.text("proposal.graded", about, p.grades().iterator().next()));
+    }
+
+    /** As lines of wire were worded before they named a grade. */
+    private String withoutGrade(Offer o) {
+        return text(o.line(), o.line().about() == null ? "" : o.line().about());
+    }
+
+    private String text(ProposedLine p, String about) {
+        return words.text("proposal." + p.work().name(), about, p.winding() == null ? "" : words.of(p.winding()));
     }
 
     /** The words of a line with the item that was chosen for it, as the stock names it; null for none. */

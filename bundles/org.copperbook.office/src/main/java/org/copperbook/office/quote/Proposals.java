@@ -16,6 +16,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntSupplier;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
@@ -24,6 +25,8 @@ import org.copperbook.jobs.quote.ProposedLine;
 import org.copperbook.jobs.quote.ProposedLines;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.quote.QuoteLine;
+import org.copperbook.jobs.quote.WireGrades;
+import org.copperbook.jobs.quote.WirePrice;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.office.quote.PartLines.Offer;
 
@@ -172,7 +175,7 @@ final class Proposals {
             fromShelf.clear();
             for (JsonNode line : lines) {
                 if (!line.hasNonNull("unitPrice")) {
-                    Optional<BigDecimal> price = line.hasNonNull("wire") ? job.perKilogram(line.path("wire").asText())
+                    Optional<BigDecimal> price = line.hasNonNull("wire") ? wire(job, line, fromShelf)
                             : QuoteLine.Kind.LABOUR.name().equals(line.path("kind").asText())
                                     ? site.shop().rates().perHour(line.path("trade").asText(), day()) : parts.price(line, chosen, fromShelf);
                     price.ifPresent(p -> ((ObjectNode) line).put("unitPrice", p));
@@ -184,9 +187,26 @@ final class Proposals {
                 : (words.text("proposal.priced", counts[0], counts[1]) + " " + String.join(" ", fromShelf)).strip();
     }
 
+    /** The price of a line of wire by its size and the grade that the windings name for it; what is in the way of that is said. */
+    private Optional<BigDecimal> wire(ProposedLines job, JsonNode line, List<String> said) {
+        String size = line.path("wire").asText();
+        return wire(job, line.path("text").asText(), size, WireGrades.of(site.document().job(), size), said);
+    }
+
+    private Optional<BigDecimal> wire(ProposedLines job, String line, String size, Set<Integer> grades, List<String> said) {
+        Optional<WirePrice> found = job.wire(size, grades);
+        String named = grades.stream().map(String::valueOf).collect(Collectors.joining(" / "));
+        found.filter(w -> w.fit() != WirePrice.Fit.RIGHT).ifPresent(w -> said.add(w.fit() == WirePrice.Fit.OTHER
+                ? words.text("proposal.otherGrade", line, named, w.grade(), w.perKilogram())
+                : words.text("proposal.gradeNotSaid", line, named)));
+        return found.filter(WirePrice::counts).map(WirePrice::perKilogram);
+    }
+
     /** The price of a proposed line: that of the record's prices, else of the stock's item that fits, which is said. */
     private BigDecimal price(Offer o, List<String> said) {
-        return PartLines.isPart(o.line()) ? parts.price(o, said).orElse(null) : o.line().price();
+        ProposedLine p = o.line();
+        return PartLines.isPart(p) ? parts.price(o, said).orElse(null)
+                : p.work() == ProposedLine.Work.WIRE ? wire(job(), parts.text(o), p.about(), p.grades(), said).orElse(null) : p.price();
     }
 
     private ProposedLines job() {

@@ -22,6 +22,7 @@ import org.copperbook.jobs.customer.Customer;
 import org.copperbook.jobs.quote.Quote;
 import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockUnit;
+import org.copperbook.jobs.winding.WindingRole;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Rectangle;
@@ -375,6 +376,35 @@ class QuotePageTest {
             assertTrue(said().contains("needs diodes with the cathode on the stud (3) and with the anode there (3)"), said());
         } finally {
             describe(anode, inStock("D-40-12-A"));
+        }
+    }
+
+    @Test
+    void wireIsPricedByTheGradeOfItsWindingAndAnotherGradeOnTheShelfIsSaid() throws Exception {
+        BigDecimal grade2 = inStock("W-1.000-G2").price();
+        for (int grade : List.of(1, 2)) {
+            PartKey rotor = PartKey.windingAsFound(WindingRole.MAIN_ROTOR);
+            editor.document().put(rotor, desktop.session().json().read(rotor, "{\"schema\":1,\"role\":\"main-rotor\","
+                    + "\"asWound\":false,\"wire\":[{\"size\":\"1.00 mm\",\"strands\":1,\"grade\":" + grade + "}],\"meanTurnM\":0.8,"
+                    + "\"groups\":[{\"number\":1,\"coils\":[{\"turns\":500}]}]}"));
+            desktop.settle(editor);
+            desktop.press("quote.propose");
+            List<JsonNode> wire = new ArrayList<>();
+            editor.document().rows(QUOTE, LIST + "/0/lines").forEach(l -> {
+                if (l.path("wire").asText().equals("1.00 mm")) {
+                    wire.add(l);
+                }
+            });
+            assertEquals(1, wire.size());
+            assertTrue(wire.get(0).path("text").asText().contains("1.00 mm grade " + grade), wire.toString());
+            if (grade == 1) {
+                assertTrue(wire.get(0).path("unitPrice").isMissingNode(), "of grade 1 there is none");
+                assertTrue(said().contains("names grade 1, and in stock is only grade 2"), said());
+                editor.document().undo(QUOTE);
+            } else {
+                assertEquals(0, grade2.compareTo(wire.get(0).path("unitPrice").decimalValue()));
+                assertFalse(said().contains("names grade"), said());
+            }
         }
     }
 
