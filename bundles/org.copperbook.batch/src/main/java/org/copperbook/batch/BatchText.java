@@ -12,13 +12,14 @@ final class BatchText {
     private BatchText() {
     }
 
-    /** The message under a key with its placeholders filled; numbers are written plain. */
+    /** The message under a key with its placeholders filled; numbers are written plain, unless the message says how. */
     static String of(String key, Object... values) {
+        String pattern = bundle().getString(key);
         Object[] plain = new Object[values.length];
         for (int i = 0; i < values.length; i++) {
-            plain[i] = String.valueOf(values[i]);
+            plain[i] = pattern.contains("{" + i + ",") ? values[i] : String.valueOf(values[i]);
         }
-        return new MessageFormat(bundle().getString(key), Locale.ROOT).format(plain);
+        return new MessageFormat(pattern, Locale.ROOT).format(plain);
     }
 
     static ResourceBundle bundle() {

@@ -119,7 +119,7 @@ class StockTest {
 
     @Test
     void whatCannotBeIsSaidWithWhatCanAndTypedThingsStay() {
-        move("11", JOB, "ISSUE", "10\u00a0pc".replace('\u00a0', ' ') + " are on hand");
+        move("11", JOB, "ISSUE", "on hand: 10 pc");
         assertEquals("11", desktop.text("stock.quantity"));
         assertFalse(((Button) desktop.field("stock.allTheSame")).isEnabled());
         move("1.5", JOB, "ISSUE", "Pieces are whole");
@@ -151,7 +151,7 @@ class StockTest {
         stock.move(List.of(new StockMove(wire, StockMovement.of(StockMovement.Kind.RECEIVE, new BigDecimal("9"), null, null))), who);
         ((Text) desktop.field("stock.find")).setText(wire);
         desktop.until(wire + " is marked", () -> items().getItemCount() == 1 && chosen().startsWith(wire));
-        move("", job, "RESERVE", "are proposed");
+        move("", job, "RESERVE", "Proposed: ");
         assertTrue(said().contains("windings of job " + job + " take") && said().contains("set aside already 0"), said());
         assertEquals(8.1 / 1.08 * 1.05, Double.parseDouble(desktop.text("stock.quantity")), 0.1);
         set("stock.quantity", "5");
@@ -341,7 +341,7 @@ class StockTest {
         desktop.press("moved.DIFFERENCE");
         assertEquals(List.of("8 pc"), asked("On hand afterwards"), "2 more than when the list was written, on top of 6");
         desktop.press("moved/takeIn");
-        desktop.until("it is taken in", () -> said().startsWith("1 items were taken in"));
+        desktop.until("it is taken in", () -> said().startsWith("1 item was taken in"));
         assertEquals(0, new BigDecimal("8").compareTo(now().onHand()));
         Files.delete(file);
     }

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -134,6 +135,44 @@ class PluginTextsTest {
             }
         }
         throw new ClassNotFoundException(name + " is not imported");
+    }
+
+    /** What programs, pages and workbooks count; where one of it is counted, it is said so. */
+    private static final Pattern ONE_OF_MANY = Pattern.compile("(?<!than |of )\\b1 (rows|lines|jobs|days|items|hours|customers|people|"
+            + "new cards|cards|groups|coils|points|temperatures|problems|(more )?places|sizes|photos|turns|workbooks|revisions|files|"
+            + "pole pairs|counts|poles|positions|diodes|readings|instruments|parts|steady stretches)\\b|(?<!first |most |group )\\b1 (were|are)\\b");
+
+    /** A bridge has three diodes or more and poles come in pairs; ampere-turns are a unit of their own. */
+    private static final Set<String> CANNOT_BE_ONE = Set.of("figure.how.flux", "plate.contradicts.ODD_POLES", "positions.right",
+            "positions.limit", "poles.alternate", "capture.counts-agree", "core.currentText", "design.open", "row.odd-poles",
+            "title.poles");
+
+    @Test
+    void aCountOfOneIsSaidInTheSingular() throws IOException {
+        List<String> wrong = new ArrayList<>();
+        int counted = 0;
+        for (Path file : messages()) {
+            Properties texts = load(file);
+            for (String key : texts.stringPropertyNames()) {
+                String text = texts.getProperty(key);
+                if (text.contains("{0") && !CANNOT_BE_ONE.contains(key)) {
+                    counted += text.contains(",choice,") ? 1 : 0;
+                    String said = new MessageFormat(text, Locale.ENGLISH).format(new Object[] {1, 1, 1, 1, 1, 1, 1});
+                    if (ONE_OF_MANY.matcher(said).find()) {
+                        wrong.add(file.getFileName() + " " + key + ": " + said);
+                    }
+                }
+            }
+        }
+        assertTrue(counted > 50, "texts that count are found: " + counted);
+        assertEquals(List.of(), wrong);
+    }
+
+    /** Every file of texts of every bundle. */
+    private static List<Path> messages() throws IOException {
+        try (Stream<Path> files = Files.walk(Path.of(".."), 12)) {
+            return files.filter(p -> p.toString().replace('\\', '/').contains("src/main/resources") && p.toString().endsWith(".properties")).toList();
+        }
     }
 
     private static List<Path> sources(String plugin) throws IOException {

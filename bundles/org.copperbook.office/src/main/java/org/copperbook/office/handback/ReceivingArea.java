@@ -124,7 +124,7 @@ final class ReceivingArea {
             say("");
         }
         kept.stream().filter(k -> now.stream().noneMatch(r -> r.id().equals(k.id())) && state(k) == State.THERE)
-                .forEach(k -> lines.add(words.text("receive.out", amount(k.quantity()), sign(k), k.item())));
+                .forEach(k -> lines.add(words.text("receive.out", amount(k.quantity()), sign(k), k.item(), k.quantity())));
         lines.add(Boolean.toString(put.isEnabled()));
         if (lines.equals(shown)) {
             return;
@@ -169,7 +169,7 @@ final class ReceivingArea {
 
     private String line(ReceivedStock r) {
         String key = "receive." + state(r).name() + (Boolean.TRUE.equals(r.setAside()) ? ".aside" : "");
-        return words.text(key, amount(r.quantity()), sign(r), r.item());
+        return words.text(key, amount(r.quantity()), sign(r), r.item(), r.quantity());
     }
 
     private static String sign(ReceivedStock r) {

@@ -139,7 +139,7 @@ class PastWindingsTest {
                 + "T-2;Astermill;62,5;400;4;48;1-11;f\u00fcnf;1,18;8;2;Stern;281,5;180\r\n"
                 + "T-3;Wendlock;20;400;6;36;1-6;9;0,95;4;1;Stern;200;150\r\n");
         toTheRows(file);
-        assertTrue(said("cards.summary").startsWith("3 rows: 2 can be taken in, 1 are refused"), said("cards.summary"));
+        assertTrue(said("cards.summary").startsWith("3 rows: 2 can be taken in, 1 is refused"), said("cards.summary"));
         Table rows = (Table) desktop.field("cards.rows");
         desktop.until("the refused row says why", () -> rows.getItem(1).getText(1).contains("A whole number"));
         assertTrue(rows.getItem(0).getText().equals("2"), "the number of the row in the file");
