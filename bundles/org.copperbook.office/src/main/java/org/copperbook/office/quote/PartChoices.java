@@ -16,6 +16,7 @@ import org.copperbook.jobs.stock.StockItem;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -31,13 +32,14 @@ final class PartChoices {
     private final Words words;
     private final Composite box;
     private final Runnable relayout;
+    private Control askedFrom;
 
     /** @param area an area of the page whose layout is a grid of one column */
     PartChoices(Composite area, Words words, Runnable relayout) {
         this.words = words;
         this.relayout = relayout;
         box = new Composite(area, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 4).extendedMargins(0, 0, 0, 10).applyTo(box);
+        GridLayoutFactory.fillDefaults().spacing(0, 4).extendedMargins(0, 0, 0, 10).applyTo(box);
         GridDataFactory.fillDefaults().exclude(true).applyTo(box);
         box.setVisible(false);
     }
@@ -50,16 +52,18 @@ final class PartChoices {
      * @param left   called when nothing is to be put in
      */
     void ask(Map<String, Fit> open, Consumer<Map<String, StockItem>> chosen, Runnable left) {
+        Control focused = box.getDisplay().getFocusControl();
+        askedFrom = isInside(focused) ? askedFrom : focused;
         clear();
         Map<String, Combo> asked = new LinkedHashMap<>();
         open.forEach((line, fit) -> asked.put(line, choice(line, fit, asked.size())));
         Composite buttons = new Composite(box, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(buttons);
-        GridDataFactory.fillDefaults().span(2, 1).applyTo(buttons);
         PushButton.in(buttons, words, "proposal.take", () -> {
             Map<String, StockItem> taken = new LinkedHashMap<>();
             asked.forEach((line, combo) -> taken.put(line, all(open.get(line)).get(combo.getSelectionIndex())));
             close();
+            goBack();
             chosen.accept(taken);
         });
         PushButton.in(buttons, words, "proposal.leave", () -> leave(left));
@@ -68,6 +72,34 @@ final class PartChoices {
         leaveByEscape(box, left);
         show(true);
         asked.values().iterator().next().setFocus();
+        // What is said above the question is laid out after this and moves it down.
+        box.getDisplay().asyncExec(this::bringIntoSight);
+    }
+
+    private void bringIntoSight() {
+        if (!box.isDisposed() && box.getVisible()) {
+            for (Composite around = box.getParent(); around != null; around = around.getParent()) {
+                if (around instanceof ScrolledComposite page) {
+                    page.showControl(box);
+                }
+            }
+        }
+    }
+
+    private boolean isInside(Control control) {
+        for (Control c = control; c != null; c = c.getParent()) {
+            if (c == box) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The keyboard goes on where the question came from, and not to whatever stands first on the page. */
+    private void goBack() {
+        if (askedFrom != null && !askedFrom.isDisposed()) {
+            askedFrom.setFocus();
+        }
     }
 
     /** Takes the question away. */
@@ -80,14 +112,16 @@ final class PartChoices {
         Look look = Look.of(box);
         Label label = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
         label.setText(words.text("proposal.choice", line, fit.pieces()));
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(look.wrapping(), SWT.DEFAULT).grab(true, false).applyTo(label);
+        GridDataFactory.fillDefaults().hint(look.wrapping(), SWT.DEFAULT).grab(true, false).applyTo(label);
         Combo combo = look.as(Look.Role.TEXT, new Combo(box, SWT.DROP_DOWN | SWT.READ_ONLY));
         all(fit).forEach(i -> combo.add(words.text("proposal.choiceItem", i.code(), i.size() == null ? i.name() : i.size(),
                 i.price(), i.free())));
         combo.select(0);
+        combo.setToolTipText(combo.getText());
+        combo.addListener(SWT.Selection, e -> combo.setToolTipText(combo.getText()));
         combo.setData(Desk.ID, "proposal.choice." + at);
         SpokenName.give(combo, label.getText());
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(look.chars(20), SWT.DEFAULT).applyTo(combo);
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(20), SWT.DEFAULT).applyTo(combo);
         return combo;
     }
 
@@ -113,6 +147,7 @@ final class PartChoices {
 
     private void leave(Runnable left) {
         close();
+        goBack();
         left.run();
     }
 

@@ -24,6 +24,7 @@ import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockUnit;
 import org.copperbook.jobs.winding.WindingRole;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Combo;
@@ -330,6 +331,16 @@ class QuotePageTest {
         return inStock(code).price().stripTrailingZeros().toPlainString();
     }
 
+    private static boolean isInSight(Control c) {
+        Composite around = c.getParent();
+        while (!(around instanceof ScrolledComposite)) {
+            around = around.getParent();
+        }
+        Rectangle seen = ((ScrolledComposite) around).getClientArea();
+        Rectangle at = c.getDisplay().map(c.getParent(), around, c.getBounds());
+        return at.y >= seen.y && at.y + at.height <= seen.y + seen.height;
+    }
+
     @Test
     void ofSeveralDiodesOfOnePolarityItIsAskedWhichAndLeavingPutsNothingIn() throws Exception {
         inStock(SPARE, StockItem.Kind.DIODE, "Stud diode, cathode to stud", "70 A, 1600 V", "15");
@@ -347,6 +358,12 @@ class QuotePageTest {
         assertEquals(2, choice.getItemCount());
         assertFalse(desktop.shows("proposal.choice.1"), "of the anode there is one only");
         desktop.press("proposal.leave");
+        assertTrue(desktop.field("quote.priceLines").forceFocus());
+        desktop.press("quote.priceLines");
+        desktop.until("all of the question is in sight", () -> isInSight(desktop.field("proposal.choice.0"))
+                && isInSight(desktop.field("proposal.take")));
+        desktop.press("proposal.leave");
+        assertTrue(desktop.field("quote.priceLines").isFocusControl(), "the keyboard goes on where it was asked from");
         assertFalse(desktop.shows("proposal.choice.0"));
         assertTrue(first().path("unitPrice").isMissingNode(), "left, nothing is put in");
         desktop.press("quote.priceLines");
