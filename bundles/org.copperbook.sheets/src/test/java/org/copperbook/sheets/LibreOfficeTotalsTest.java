@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.util.AreaReference;
@@ -22,12 +23,15 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.copperbook.calc.money.QuoteTotals;
 import org.copperbook.calc.money.RoundingRule;
 import org.copperbook.jobs.quote.Quote;
+import org.copperbook.jobs.quote.QuoteFigures;
 import org.copperbook.jobs.quote.QuoteLine;
 import org.copperbook.jobs.quote.QuoteLine.Kind;
 import org.copperbook.jobs.quote.QuotePrices;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Totals as another spreadsheet program computes them from the formulas alone. */
 @Tag("libreoffice")
@@ -82,6 +86,46 @@ class LibreOfficeTotalsTest {
                 List.of(line(Kind.MATERIAL, "wire", null, "2.5", "kg", "1.0325", null, "V7"),
                         line(Kind.MATERIAL, "tape", null, "0.125", "roll", "4.5", null, "V7")))))) {
             assertEquals(new BigDecimal("3.364"), stored(book, "total_1", 3));
+        }
+    }
+
+    private static QuoteLine bare(Kind kind, String text, String trade, String quantity, String price, String tax) {
+        return new QuoteLine(kind, text, trade, quantity == null ? null : new BigDecimal(quantity), null, new BigDecimal(price), null,
+                tax, Map.of());
+    }
+
+    /**
+     * Labour without a unit or without an amount, lines without a tax beside taxed ones, the two polarities of a diode set.
+     * V19: 10 x 52.00 = 520.00; 3 x 9.60 = 28.80; 3 x 10.105 = 30.315 -> 30.32; 2.933 x 16.20 = 47.5146 -> 47.51; 626.63.
+     * V7: 55.00 once. Without: 2.5 x 46.20 = 115.50; 45.00; 160.50. Net 842.13; 19 % = 119.0597 -> 119.06; 7 % = 3.85; 965.04.
+     * Hours: 10 + 2.5 + 1.
+     */
+    @ParameterizedTest
+    @CsvSource({"USD, en", "EUR, en", "EUR, de"})
+    void labourWithoutAUnitUntaxedLinesAndBothPolaritiesOfDiodesAgreeInEveryProgram(String currency, String language) throws Exception {
+        Quote q = quote(currency, RoundingRule.LINES, language, alternative("One", null, null, null, List.of(
+                bare(Kind.LABOUR, "labour, winder", "winder", "10", "52.00", "V19"),
+                bare(Kind.LABOUR, "labour, fitter", "fitter", "2.5", "46.20", null),
+                bare(Kind.LABOUR, "fetch it", null, null, "55.00", "V7"),
+                line(Kind.DIODE_SET, "rectifier diodes, cathode on the stud", null, "3", "pc", "9.60", null, "V19"),
+                line(Kind.DIODE_SET, "rectifier diodes, anode on the stud", null, "3", "pc", "10.105", null, "V19"),
+                new QuoteLine(Kind.MATERIAL, "winding wire 1.00 mm grade 2, main rotor", null, new BigDecimal("2.933"), "kg",
+                        new BigDecimal("16.20"), null, "V19", "1.00 mm", Map.of()),
+                bare(Kind.OTHER, "deposit for the crate", null, "1", "45.00", " "))));
+        QuotePrices prices = new QuotePrices(q);
+        assertEquals(new BigDecimal("842.13"), prices.totals(q.alternatives().get(0)).net());
+        assertEquals(new BigDecimal("965.04"), prices.totals(q.alternatives().get(0)).gross());
+        assertEquals(0, new BigDecimal("13.5").compareTo(QuoteFigures.hours(q.alternatives().get(0))));
+        try (XSSFWorkbook book = recalculated(q)) {
+            for (boolean evaluated : new boolean[] {false, true}) {
+                if (evaluated) {
+                    book.getCreationHelper().createFormulaEvaluator().evaluateAll();
+                }
+                assertEquals(new BigDecimal("842.13"), stored(book, "net_1", 2));
+                assertEquals(new BigDecimal("965.04"), stored(book, "total_1", 2));
+                assertEquals(new BigDecimal("13.50"), stored(book, "hours_1", 2));
+                assertEquals(new BigDecimal("2.933"), stored(book, "copper_1", 3));
+            }
         }
     }
 
