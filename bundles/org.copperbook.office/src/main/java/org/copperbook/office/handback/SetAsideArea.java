@@ -103,6 +103,10 @@ public final class SetAsideArea {
 
     private void tell() {
         release.setEnabled(!aside.isEmpty());
+        // The stock is read once more for what was just given free.
+        if (aside.isEmpty() && said.getText().equals(words.text("aside.released"))) {
+            return;
+        }
         String all = aside.stream().map(a -> words.text("aside.one", a.amount().stripTrailingZeros().toPlainString(), a.unit(),
                 a.code(), a.name() == null ? "" : a.name())).collect(Collectors.joining("; "));
         say(aside.isEmpty() ? words.text("aside.none") : words.text(ended ? "aside.ended" : "aside.some", all));
