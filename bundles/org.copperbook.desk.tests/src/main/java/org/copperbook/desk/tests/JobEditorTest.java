@@ -142,6 +142,19 @@ class JobEditorTest {
     }
 
     @Test
+    void undoIsOfferedOnThePageThatHasSomethingForIt() throws Exception {
+        JobEditor editor = desktop.open(number);
+        editor.show(BOOKING);
+        desktop.until("nothing is to be undone yet", () -> !desktop.offers("Undo"));
+        desktop.type("/arrivedBy", "own van");
+        desktop.until("it can be undone", () -> desktop.offers("Undo"));
+        editor.show(PartKey.of(PartKind.NAMEPLATE));
+        desktop.until("not from another page", () -> !desktop.offers("Undo"));
+        editor.show(BOOKING);
+        desktop.until("but from its own", () -> desktop.offers("Undo"));
+    }
+
+    @Test
     void whatIsTypedStandsInTheCrashJournalWithinASecond() throws Exception {
         JobEditor editor = desktop.open(number);
         editor.show(BOOKING);

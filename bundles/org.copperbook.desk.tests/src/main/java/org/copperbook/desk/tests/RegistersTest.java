@@ -141,6 +141,19 @@ class RegistersTest {
     }
 
     @Test
+    void undoAndRedoAreOfferedOnlyWhileTheRegisterShownHasSomethingForThem() throws Exception {
+        desktop.until("nothing is to be undone yet", () -> !desktop.offers("Undo") && !desktop.offers("Redo"));
+        desktop.type("/instruments/0/name", "typed here");
+        desktop.until("it can be undone", () -> desktop.offers("Undo") && !desktop.offers("Redo"));
+        tab(RATES);
+        desktop.until("not from another register", () -> !desktop.offers("Undo"));
+        tab(0);
+        desktop.until("but from its own", () -> desktop.offers("Undo"));
+        desktop.command("org.eclipse.ui.edit.undo");
+        desktop.until("it can be done again", () -> !desktop.offers("Undo") && desktop.offers("Redo"));
+    }
+
+    @Test
     void anIdThatAnotherHasIsNotSavedAndSaid() {
         desktop.type("/instruments/0/id", "BR-1");
         save();

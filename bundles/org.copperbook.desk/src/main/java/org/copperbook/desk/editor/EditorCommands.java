@@ -1,10 +1,8 @@
 package org.copperbook.desk.editor;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.BooleanSupplier;
-import org.eclipse.core.commands.AbstractHandler;
-import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.core.commands.HandlerEvent;
-import org.eclipse.ui.IPropertyListener;
 import org.eclipse.ui.IWorkbenchCommandConstants;
 import org.eclipse.ui.handlers.IHandlerService;
 
@@ -15,6 +13,7 @@ final class EditorCommands {
     private static final String PREVIOUS_PAGE = "org.eclipse.ui.part.previousPage";
 
     private final JobEditor editor;
+    private final List<DocumentHandler> all = new ArrayList<>();
 
     EditorCommands(JobEditor editor) {
         this.editor = editor;
@@ -26,38 +25,17 @@ final class EditorCommands {
         handler(handlers, IWorkbenchCommandConstants.EDIT_REDO, editor::redo, editor::canRedo);
         handler(handlers, NEXT_PAGE, () -> editor.turn(1), () -> editor.document() != null);
         handler(handlers, PREVIOUS_PAGE, () -> editor.turn(-1), () -> editor.document() != null);
+        editor.addPropertyListener((source, property) -> check());
     }
 
     private void handler(IHandlerService handlers, String command, Runnable action, BooleanSupplier enabled) {
-        DocumentHandler h = new DocumentHandler(action, enabled);
-        IPropertyListener follow = (source, property) -> h.check();
-        editor.addPropertyListener(follow);
+        DocumentHandler h = new DocumentHandler(editor.getSite(), action, enabled);
+        all.add(h);
         handlers.activateHandler(command, h);
     }
 
-    private static final class DocumentHandler extends AbstractHandler {
-
-        private final Runnable action;
-        private final BooleanSupplier enabled;
-
-        DocumentHandler(Runnable action, BooleanSupplier enabled) {
-            this.action = action;
-            this.enabled = enabled;
-        }
-
-        @Override
-        public Object execute(ExecutionEvent event) {
-            action.run();
-            return null;
-        }
-
-        @Override
-        public boolean isEnabled() {
-            return enabled.getAsBoolean();
-        }
-
-        void check() {
-            fireHandlerChanged(new HandlerEvent(this, true, false));
-        }
+    /** Another page is shown, or something was changed: what can be undone is another. */
+    void check() {
+        all.forEach(DocumentHandler::check);
     }
 }

@@ -86,6 +86,7 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
     private final Outline outline = new Outline(PageRegistry.read(Platform.getExtensionRegistry()));
     private final Set<PartKey> opened = new TreeSet<>();
     private final Runnable shopChanged = this::shopChanged;
+    private final EditorCommands commands = new EditorCommands(this);
     private DeskSession session;
     private JobDocument document;
     private Judgement judgement = Judgement.NONE;
@@ -140,7 +141,7 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
             }
             box.layout(true, true);
         });
-        new EditorCommands(this).activate();
+        commands.activate();
         session.onShop(shopChanged);
         load(opening);
     }
@@ -477,6 +478,7 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
             strips.blocked(judgement.blocked().get(p.key()));
             choosing = before;
             select(p);
+            commands.check();
         } else if (row instanceof OutlineRow.Point p) {
             showPoint(p.state().point());
         } else if (row instanceof OutlineRow.Add a) {

@@ -1,11 +1,13 @@
 package org.copperbook.desk.editor;
 
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -27,8 +29,6 @@ import org.copperbook.store.StoreException;
 import org.copperbook.store.UserFolders;
 import org.copperbook.store.journal.CrashJournal;
 import org.copperbook.store.journal.LeftBehind;
-import org.eclipse.core.commands.AbstractHandler;
-import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.swt.widgets.Composite;
@@ -59,6 +59,7 @@ public final class ShopEditing {
     private final CrashJournal crashes = new CrashJournal(UserFolders.current().journal());
     private final DraftText text;
     private final JobJournal journal;
+    private final List<DocumentHandler> commands = new ArrayList<>();
     private String typedBy;
     private boolean saving;
 
@@ -84,6 +85,7 @@ public final class ShopEditing {
                 keepForACrash();
             }
             changed.accept(c);
+            shownChanged();
         });
         shopChanged = () -> later(strips::askWho);
         session.onShop(shopChanged);
@@ -239,23 +241,23 @@ public final class ShopEditing {
         return merged && outcome.failure().isEmpty();
     }
 
-    /** Undo and redo by their standard commands while the part of the window is active. */
+    /** Undo and redo by their standard commands while the part of the window is active and has something for them. */
     public void commands(IServiceLocator site, Supplier<Optional<PartKey>> shown) {
-        IHandlerService handlers = site.getService(IHandlerService.class);
-        handlers.activateHandler(IWorkbenchCommandConstants.EDIT_UNDO,
-                handler(() -> shown.get().flatMap(document::undo)));
-        handlers.activateHandler(IWorkbenchCommandConstants.EDIT_REDO,
-                handler(() -> shown.get().flatMap(document::redo)));
+        command(site, IWorkbenchCommandConstants.EDIT_UNDO, () -> shown.get().flatMap(document::undo),
+                () -> shown.get().filter(document::canUndo).isPresent());
+        command(site, IWorkbenchCommandConstants.EDIT_REDO, () -> shown.get().flatMap(document::redo),
+                () -> shown.get().filter(document::canRedo).isPresent());
     }
 
-    private static AbstractHandler handler(Runnable does) {
-        return new AbstractHandler() {
-            @Override
-            public Object execute(ExecutionEvent event) {
-                does.run();
-                return null;
-            }
-        };
+    private void command(IServiceLocator site, String command, Runnable does, BooleanSupplier enabled) {
+        DocumentHandler handler = new DocumentHandler(site, does, enabled);
+        commands.add(handler);
+        site.getService(IHandlerService.class).activateHandler(command, handler);
+    }
+
+    /** Another part is shown, or the one shown was changed: what can be undone is another. */
+    public void shownChanged() {
+        commands.forEach(DocumentHandler::check);
     }
 
     /** The window's part is closed: what is not saved by now is thrown away. */

@@ -166,6 +166,7 @@ final class CustomersPane extends RegisterPane {
         begin(key);
         rebuild();
         lookForJobs();
+        editing().shownChanged();
     }
 
     private void rebuild() {

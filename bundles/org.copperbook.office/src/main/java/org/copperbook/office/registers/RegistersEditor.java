@@ -68,7 +68,10 @@ public final class RegistersEditor extends EditorPart {
             item.setControl(p.control());
         }
         tabs.setSelection(0);
-        tabs.addListener(SWT.Selection, e -> setFocus());
+        tabs.addListener(SWT.Selection, e -> {
+            setFocus();
+            editing.shownChanged();
+        });
         editing.commands(getSite(), () -> shown().flatMap(ShopPane::key));
         look.onResize(box, () -> {
             look.dress(box);
@@ -87,6 +90,7 @@ public final class RegistersEditor extends EditorPart {
                 tabs.setSelection(i);
                 panes.get(i).show(key);
                 setFocus();
+                editing.shownChanged();
             }
         }
     }
@@ -127,6 +131,7 @@ public final class RegistersEditor extends EditorPart {
                 editing.say(problem.get());
                 monitor.setCanceled(true);
                 tabs.setSelection(i);
+                editing.shownChanged();
                 // The window may be about to close with another page over this one: what keeps it open has to be seen.
                 InFront.bring(this);
                 return;

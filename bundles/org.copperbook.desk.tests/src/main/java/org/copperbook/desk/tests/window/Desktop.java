@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.editor.JobInput;
@@ -28,6 +29,8 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
@@ -135,6 +138,17 @@ public final class Desktop {
         activate();
         page().getWorkbenchWindow().getService(IHandlerService.class).executeCommand(id, null);
         work();
+    }
+
+    /** Whether a command of the tool bar, by the word on it, can be given. */
+    public boolean offers(String tool) {
+        return items(page().getWorkbenchWindow().getShell()).filter(i -> i.getText().equals(tool)).findFirst().orElseThrow()
+                .isEnabled();
+    }
+
+    private static Stream<ToolItem> items(Composite in) {
+        return in instanceof ToolBar bar ? Stream.of(bar.getItems())
+                : Stream.of(in.getChildren()).filter(Composite.class::isInstance).flatMap(c -> items((Composite) c));
     }
 
     /** The active editor. */
