@@ -33,6 +33,7 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
@@ -223,6 +224,10 @@ class RegistersTest {
         savedElsewhere(others);
         save();
         desktop.until("both are shown", () -> desktop.shows("conflict/instruments"));
+        assertEquals("Instruments \u2013 " + others.get(0).id(),
+                ((Label) desktop.field("conflict/instruments/0#place")).getText());
+        assertEquals("What it is: typed here", ((Button) desktop.field("conflict/instruments/0#mine")).getText());
+        assertEquals("What it is: typed elsewhere", ((Button) desktop.field("conflict/instruments/0#theirs")).getText());
         desktop.press("conflict/settle");
         saveAndWait();
         assertEquals("typed here", part(PartKind.INSTRUMENTS, Instruments.class).instruments().get(0).name());

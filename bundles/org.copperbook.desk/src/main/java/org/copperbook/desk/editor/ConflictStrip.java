@@ -7,13 +7,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
-import java.util.function.UnaryOperator;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.document.Conflict;
 import org.copperbook.desk.document.FieldDifference;
 import org.copperbook.desk.text.Days;
 import org.copperbook.desk.text.DeskWords;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.winding.WindingData;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -30,17 +30,19 @@ final class ConflictStrip {
     private final Strip strip;
     private final Map<FieldDifference, Button> theirs = new LinkedHashMap<>();
     private final boolean covered;
-    private final UnaryOperator<String> place;
+    private final PartKey key;
+    private final DifferenceWords words;
 
     /**
      * @param partLabel name of the part
      * @param whoName   name of the other person
-     * @param place     what people call a field, from its JSON pointer
+     * @param words     how the differences are told
      * @param settled   told the pointers of the fields to take over
      */
     ConflictStrip(Composite parent, Conflict conflict, String partLabel, String whoName,
-            UnaryOperator<String> place, Consumer<Set<String>> settled) {
-        this.place = place;
+            DifferenceWords words, Consumer<Set<String>> settled) {
+        key = conflict.key();
+        this.words = words;
         strip = new Strip(parent, "conflict/" + conflict.key(), true);
         String when = Days.ofLocale().moment(conflict.savedAt());
         strip.text(DeskWords.text("conflict.said", partLabel, whoName, when));
@@ -63,10 +65,11 @@ final class ConflictStrip {
     }
 
     private void row(Composite area, FieldDifference d) {
-        label(area, d.pointer().isEmpty() ? DeskWords.text("conflict.all") : place.apply(d.pointer()), Look.Role.TEXT);
+        label(area, d.pointer().isEmpty() ? DeskWords.text("conflict.all") : words.place(key, d), Look.Role.TEXT)
+                .setData(Desk.ID, "conflict" + d.pointer() + "#place");
         Composite pair = pair(area);
-        Button mine = radio(pair, d.pointer(), "#mine", d.mine());
-        Button their = radio(pair, d.pointer(), "#theirs", d.theirs());
+        Button mine = radio(pair, d, "#mine", d.mine());
+        Button their = radio(pair, d, "#theirs", d.theirs());
         boolean takeTheirs = d.onlyTheirs() && !d.onlyMine();
         mine.setSelection(!takeTheirs);
         their.setSelection(takeTheirs);
@@ -78,20 +81,14 @@ final class ConflictStrip {
         return covered && COUNTED.stream().anyMatch(p -> pointer.isEmpty() || pointer.startsWith(p));
     }
 
-    private Button radio(Composite parent, String pointer, String side, JsonNode value) {
-        String id = pointer + side;
+    private Button radio(Composite parent, FieldDifference d, String side, JsonNode value) {
         Button b = Look.of(parent).as(Look.Role.TEXT, new Button(parent, SWT.RADIO));
-        b.setText(tellsACount(pointer) ? DeskWords.text("conflict.covered") : shown(value));
-        b.setData(Desk.ID, "conflict" + id);
+        // A single & would be taken for the mark of a key.
+        b.setText((tellsACount(d.pointer()) ? DeskWords.text("conflict.covered") : words.value(key, d, value))
+                .replace("&", "&&"));
+        b.setData(Desk.ID, "conflict" + d.pointer() + side);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(b);
         return b;
-    }
-
-    private static String shown(JsonNode value) {
-        if (value.isMissingNode() || value.isNull()) {
-            return DeskWords.text("conflict.nothing");
-        }
-        return value.isValueNode() ? value.asText() : value.toString();
     }
 
     /** The two copies side by side, each half as wide; the headings stand in such a pair too, and so above the copies. */

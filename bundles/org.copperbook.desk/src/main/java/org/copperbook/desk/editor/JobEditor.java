@@ -547,7 +547,7 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
                 journal.follow(document, typist());
             }
             case CONFLICT -> {
-                strips.conflicts(document, this::label, this::nameOf);
+                strips.conflicts(document, this::label, (part, d) -> nameOf(part, d.pointer()));
                 refreshOutline();
                 firePropertyChange(IEditorPart.PROP_DIRTY);
             }

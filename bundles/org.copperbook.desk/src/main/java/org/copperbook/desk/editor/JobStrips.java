@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.Optional;
 import java.util.Map;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.function.Supplier;
@@ -177,14 +176,14 @@ final class JobStrips {
      * Shows the conflicts that are not settled.
      *
      * @param label name of a part
-     * @param place what people call a place in a part, from its JSON pointer
+     * @param words how the differences are told
      */
-    void conflicts(JobDocument document, Function<PartKey, String> label, BiFunction<PartKey, String, String> place) {
+    void conflicts(JobDocument document, Function<PartKey, String> label, DifferenceWords words) {
         List<PartKey> open = document.conflicts().stream().map(Conflict::key).toList();
         conflicts.keySet().stream().filter(k -> !open.contains(k)).toList().forEach(k -> conflicts.remove(k).dispose());
         for (Conflict c : document.conflicts()) {
             conflicts.computeIfAbsent(c.key(), k -> new ConflictStrip(box, c, label.apply(k),
-                    session.shop().nameOf(c.who()), pointer -> place.apply(k, pointer), take -> document.settle(c, take)
+                    session.shop().nameOf(c.who()), words, take -> document.settle(c, take)
                             .ifPresent(problem -> failed(DeskWords.text("conflict.cannot", problem), () -> null))));
         }
         layout();

@@ -66,9 +66,11 @@ public final class ShopEditing {
     /**
      * @param box     what the strips stand on top of; has a grid layout of one column
      * @param label   name of a part for people
+     * @param differences how what somebody else saved meanwhile is told
      * @param changed told of every change of a draft or of what is saved
      */
-    public ShopEditing(Composite box, DeskSession session, Function<PartKey, String> label, Consumer<Change> changed) {
+    public ShopEditing(Composite box, DeskSession session, Function<PartKey, String> label, DifferenceWords differences,
+            Consumer<Change> changed) {
         this.session = session;
         this.box = box;
         this.label = label;
@@ -80,7 +82,7 @@ public final class ShopEditing {
                 Clock.systemUTC());
         document.addListener(c -> {
             if (c.what() == Change.What.CONFLICT) {
-                strips.conflicts(document, label, (key, pointer) -> pointer);
+                strips.conflicts(document, label, differences);
             } else {
                 keepForACrash();
             }

@@ -61,7 +61,7 @@ public record FieldChange(List<String> path, String before, String after) {
             }
             return;
         }
-        found.add(new FieldChange(path, shown(before), shown(after)));
+        found.add(new FieldChange(path, text(before), text(after)));
     }
 
     private static List<String> with(List<String> path, String name) {
@@ -74,27 +74,34 @@ public record FieldChange(List<String> path, String before, String after) {
     private static Optional<Map<String, JsonNode>> named(JsonNode list) {
         Map<String, JsonNode> rows = new LinkedHashMap<>();
         for (JsonNode row : list) {
-            StringJoiner name = new StringJoiner(", ");
-            NAMING.stream().map(n -> row.path(n).asText("")).filter(t -> !t.isBlank()).forEach(name::add);
-            if (!row.isObject() || name.length() == 0 || rows.put(name.toString(), row) != null) {
+            Optional<String> name = name(row);
+            if (name.isEmpty() || rows.put(name.get(), row) != null) {
                 return Optional.empty();
             }
         }
         return Optional.of(rows);
     }
 
-    private static String shown(JsonNode value) {
+    /** What names a row of a list, if anything does. */
+    public static Optional<String> name(JsonNode row) {
+        StringJoiner name = new StringJoiner(", ");
+        NAMING.stream().map(n -> row.path(n).asText("")).filter(t -> !t.isBlank()).forEach(name::add);
+        return row.isObject() && name.length() > 0 ? Optional.of(name.toString()) : Optional.empty();
+    }
+
+    /** A value in plain text, that of a list or of a row without names of fields; empty for none. */
+    public static String text(JsonNode value) {
         if (value.isMissingNode() || value.isNull()) {
             return "";
         }
         if (value.isArray()) {
             StringJoiner rows = new StringJoiner("; ");
-            value.forEach(r -> rows.add(shown(r)));
+            value.forEach(r -> rows.add(text(r)));
             return rows.toString();
         }
         if (value.isObject()) {
             StringJoiner fields = new StringJoiner(", ");
-            value.fields().forEachRemaining(e -> fields.add(shown(e.getValue())));
+            value.fields().forEachRemaining(e -> fields.add(text(e.getValue())));
             return fields.toString();
         }
         return value.asText().replace('\t', ' ');

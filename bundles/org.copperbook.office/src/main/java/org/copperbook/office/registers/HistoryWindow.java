@@ -1,10 +1,9 @@
 package org.copperbook.office.registers;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.editor.DeskJob;
 import org.copperbook.desk.form.PushButton;
@@ -179,14 +178,9 @@ public final class HistoryWindow {
 
     /** Names of fields and people in words; what names a row stays as it is. */
     private String inWords(List<String> path) {
-        List<String> said = new ArrayList<>();
-        for (String p : path) {
-            String key = "field." + p;
-            said.add(session.shop().people().containsKey(p) ? session.shop().nameOf(p)
-                    : words.has(key) ? words.text(key) : p.matches("[a-z]+([A-Z][a-z]*)+")
-                    ? p.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT) : p);
-        }
-        return String.join(" \u2013 ", said);
+        FieldWords fields = new FieldWords(words, key.kind());
+        return path.stream().map(p -> session.shop().people().containsKey(p) ? session.shop().nameOf(p) : fields.of(p))
+                .collect(Collectors.joining(" \u2013 "));
     }
 
     private void goBack() {

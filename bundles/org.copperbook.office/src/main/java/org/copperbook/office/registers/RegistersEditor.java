@@ -50,7 +50,7 @@ public final class RegistersEditor extends EditorPart {
         Look look = Look.of(parent);
         box = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(box);
-        editing = new ShopEditing(box, session, this::label, this::changed);
+        editing = new ShopEditing(box, session, this::label, new RegisterDifferences(words), this::changed);
         tabs = look.as(Look.Role.TEXT, new CTabFolder(box, SWT.TOP | SWT.FLAT));
         tabs.setData(Desk.ID, "registers.tabs");
         GridDataFactory.fillDefaults().grab(true, true).applyTo(tabs);
