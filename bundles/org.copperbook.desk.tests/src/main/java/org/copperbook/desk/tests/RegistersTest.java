@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.copperbook.desk.command.WorkbookFolder;
 import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.tests.window.Desktop;
@@ -453,5 +454,51 @@ class RegistersTest {
                 old.trades().get(0).trade()).orElseThrow());
         store().saveShopPart(PartKey.of(PartKind.CAPACITIES), old, saved(PartKey.of(PartKind.CAPACITIES)).number(),
                 desktop.session().who().orElseThrow(), "");
+    }
+
+    /** Takes a table of capacities in as far as its rows are understood. */
+    private Table capacitiesFrom(Path file) {
+        desktop.press("capacities.import");
+        ((Text) desktop.field("import.path")).setText(file.toString());
+        desktop.field("import.path").notifyListeners(SWT.DefaultSelection, new Event());
+        desktop.until("it can be taken in", () -> desktop.field("import.takeIn").isEnabled());
+        return (Table) desktop.field("import.refused");
+    }
+
+    @Test
+    void weeksThatDifferGoOutIntoTheWorkbookOfCapacitiesAndComeBack() throws Exception {
+        PartKey key = PartKey.of(PartKind.CAPACITIES);
+        String who = desktop.session().who().orElseThrow();
+        Capacities old = part(PartKind.CAPACITIES, Capacities.class);
+        String trade = old.trades().get(0).trade();
+        List<Capacities.Week> weeks = List.of(
+                new Capacities.Week(LocalDate.of(2031, 12, 24), null, BigDecimal.ZERO, "closed", Map.of()),
+                new Capacities.Week(LocalDate.of(2031, 5, 7), trade, new BigDecimal("12.5"), null, Map.of()));
+        Capacities all = new Capacities(1, old.trades(), weeks, Map.of());
+        store().saveShopPart(key, all, saved(key).number(), who, "");
+        tab(3);
+        desktop.until("they are read", () -> desktop.grid("/weeks").model().filled() == 2);
+        Path target = WorkbookFolder.current().resolve("capacities.xlsx");
+        Files.deleteIfExists(target);
+        desktop.press("capacities.workbook");
+        desktop.until("it is written", () -> ((Label) desktop.field("capacities.said")).getText().contains("Written"));
+        store().saveShopPart(key, new Capacities(1, old.trades(), Map.of()), saved(key).number(), who, "");
+        desktop.until("they are gone", () -> desktop.grid("/weeks").model().filled() == 0);
+        assertEquals(0, capacitiesFrom(target).getItemCount());
+        desktop.press("import.takeIn");
+        saveAndWait();
+        assertEquals(weeks, part(PartKind.CAPACITIES, Capacities.class).weeks());
+        assertEquals(old.trades(), part(PartKind.CAPACITIES, Capacities.class).trades(), "and nothing else is changed");
+        Table refused = capacitiesFrom(Files.writeString(folder.resolve("weeks.csv"), "Trade;Hours a week;Week;Note\n"
+                + ";5;2031-12-22;still closed\n;6;2031-12-28;the same week\n;7;;\n" + "polisher;8;;no week\n" + trade + ";9;;\n"));
+        assertEquals(List.of("C3", "A4", "D5"), Stream.of(refused.getItems()).map(i -> i.getText(0)).toList());
+        desktop.press("import.takeIn");
+        saveAndWait();
+        Capacities now = part(PartKind.CAPACITIES, Capacities.class);
+        assertEquals(2, now.weeks().size(), "a day of the same week is about the same week");
+        assertEquals(new Capacities.Week(LocalDate.of(2031, 12, 22), null, BigDecimal.valueOf(5), "still closed", Map.of()),
+                now.weeks().get(0));
+        assertEquals(BigDecimal.valueOf(9), now.of(trade).orElseThrow());
+        store().saveShopPart(key, old, saved(key).number(), who, "");
     }
 }

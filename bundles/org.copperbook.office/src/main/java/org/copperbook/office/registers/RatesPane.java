@@ -1,6 +1,5 @@
 package org.copperbook.office.registers;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -30,7 +29,7 @@ final class RatesPane extends TradesPane<LabourRates> {
     private static final PartKey KEY = PartKey.of(PartKind.LABOUR_RATES);
 
     RatesPane(Composite parent, ShopEditing editing, DeskSession session, Words words) {
-        super(parent, editing, session, words, "rates", KEY, LabourRates.none(), "rates");
+        super(parent, editing, session, words, "rates", KEY, LabourRates.none());
     }
 
     @Override
@@ -76,7 +75,7 @@ final class RatesPane extends TradesPane<LabourRates> {
     @Override
     RegisterShape shape() {
         return new RegisterShape(title(), List.of(
-                tradeField(),
+                tradeField().needed(),
                 RegisterField.number("perHour", words().text("rates.perHour"), words().text("rates.perHourTitles"),
                         BigDecimal.ZERO, null).needed(),
                 RegisterField.date("validFrom", words().text("rates.validFrom"), words().text("rates.validFromTitles")),
@@ -100,12 +99,8 @@ final class RatesPane extends TradesPane<LabourRates> {
 
     /** A rate of a trade from a day takes the place of the one from that day. */
     @Override
-    boolean same(JsonNode one, RegisterRow row) {
-        return one.path("validFrom").asText("").equals(from(row));
-    }
-
-    @Override
-    void put(ObjectNode one, RegisterRow row) {
+    void put(ObjectNode tree, RegisterRow row) {
+        ObjectNode one = entry(tree.withArray("rates"), row, o -> o.path("validFrom").asText("").equals(from(row)));
         one.put("perHour", row.number("perHour").orElseThrow());
         if (!from(row).isEmpty()) {
             one.put("validFrom", from(row));

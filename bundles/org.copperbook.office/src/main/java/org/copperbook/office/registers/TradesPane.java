@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
@@ -22,6 +23,7 @@ import org.copperbook.desk.text.Words;
 import org.copperbook.jobs.Part;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.sheets.registers.RegisterField;
+import org.copperbook.sheets.registers.RegisterImport;
 import org.copperbook.sheets.registers.RegisterRow;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.widgets.Composite;
@@ -37,7 +39,6 @@ abstract class TradesPane<T extends Part> extends RegisterPane {
 
     private final PartKey key;
     private final T beginning;
-    private final String list;
     private final FilterField filter;
     private final List<RecordGrid> grids = new ArrayList<>();
     private Form form;
@@ -46,14 +47,11 @@ abstract class TradesPane<T extends Part> extends RegisterPane {
 
     /**
      * @param beginning the record as long as the store has none
-     * @param list      name of the list of trades in it
      */
-    TradesPane(Composite parent, ShopEditing editing, DeskSession session, Words words, String name, PartKey key, T beginning,
-            String list) {
+    TradesPane(Composite parent, ShopEditing editing, DeskSession session, Words words, String name, PartKey key, T beginning) {
         super(parent, editing, session, words, name);
         this.key = key;
         this.beginning = beginning;
-        this.list = list;
         commonButtons();
         filter = new FilterField(body(), words, id("filter"), this::refilter, () -> grids.get(0).table().setFocus());
         wanted = filter.wanted();
@@ -63,11 +61,13 @@ abstract class TradesPane<T extends Part> extends RegisterPane {
 
     abstract void build(Form here);
 
-    /** Puts a row of a table into one of the list, which may be new. */
-    abstract void put(ObjectNode one, RegisterRow row);
+    /** Puts a row of a table into the record: in place of the entry that it means, or as a new one. */
+    abstract void put(ObjectNode tree, RegisterRow row);
 
-    /** Whether a row of the list, which is of the same trade, is the one that a row of a table means. */
-    abstract boolean same(JsonNode one, RegisterRow row);
+    /** What refuses a row of a table. A new one for each table. */
+    RegisterImport.Maker<RegisterRow> checked() {
+        return row -> row;
+    }
 
     /** The record as it stands on the screen. */
     final T now() {
@@ -87,7 +87,14 @@ abstract class TradesPane<T extends Part> extends RegisterPane {
 
     /** The first column in tables. */
     final RegisterField tradeField() {
-        return RegisterField.text(TRADE, words().text("rates.trade"), words().text("rates.tradeTitles")).needed();
+        return RegisterField.text(TRADE, words().text("rates.trade"), words().text("rates.tradeTitles"));
+    }
+
+    /** The entry of a list that is of the trade of a row and means the same, or a new one at its end. */
+    static ObjectNode entry(ArrayNode list, RegisterRow row, Predicate<JsonNode> same) {
+        String trade = row.text(TRADE).orElse("").strip();
+        ObjectNode one = row(list, o -> o.path(TRADE).asText("").strip().equalsIgnoreCase(trade) && same.test(o));
+        return trade.isEmpty() ? one : one.put(TRADE, trade);
     }
 
     /** What was typed since the filter stays in sight, whether it has the words or not. */
@@ -150,19 +157,12 @@ abstract class TradesPane<T extends Part> extends RegisterPane {
 
     @Override
     final void importTable() {
-        new ImportWindow<RegisterRow>(control().getShell(), words(), title(), shape(), row -> row, rows -> {
-            Optional<String> problem = editing().document().change(key, "", tree -> with(tree, rows));
+        new ImportWindow<RegisterRow>(control().getShell(), words(), title(), shape(), checked(), rows -> {
+            Optional<String> problem = editing().document().change(key, "", tree -> {
+                rows.forEach(r -> put(tree, r));
+                return tree;
+            });
             say(problem.orElseGet(() -> words().text("import.putIn", rows.size())));
         }).open();
-    }
-
-    /** The tree with the rows of a table put in: each in place of the one that it means, or at the end. */
-    private ObjectNode with(ObjectNode tree, List<RegisterRow> rows) {
-        ArrayNode all = tree.withArray(list);
-        for (RegisterRow r : rows) {
-            String trade = r.text(TRADE).orElseThrow();
-            put(row(all, o -> o.path(TRADE).asText("").strip().equalsIgnoreCase(trade) && same(o, r)).put(TRADE, trade), r);
-        }
-        return tree;
     }
 }
