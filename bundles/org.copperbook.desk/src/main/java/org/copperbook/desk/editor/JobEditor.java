@@ -363,6 +363,11 @@ public final class JobEditor extends EditorPart implements ISaveablePart2 {
         }
     }
 
+    /** When somebody had the cursor in it last, by {@link System#nanoTime}. */
+    public long workedOnAt() {
+        return lastFocus == null ? Long.MIN_VALUE : lastFocus.at();
+    }
+
     private void focusPage() {
         if (page().isEmpty() || !page().get().focusFirst()) {
             (table == null ? box : table.table()).setFocus();

@@ -20,6 +20,7 @@ final class LastFocus {
     private final Composite within;
     private Control last;
     private Point selection;
+    private long at = System.nanoTime();
 
     LastFocus(Composite within) {
         this.within = within;
@@ -32,6 +33,11 @@ final class LastFocus {
             display.removeFilter(SWT.FocusIn, came);
             display.removeFilter(SWT.FocusOut, left);
         });
+    }
+
+    /** When the keyboard came here last, by {@link System#nanoTime}. */
+    long at() {
+        return at;
     }
 
     /** Forgets it: another page is shown. */
@@ -63,6 +69,7 @@ final class LastFocus {
             // The line that opens over a cell goes when it is left; its grid stays.
             last = c.getParent() instanceof Table grid ? grid : c;
             selection = null;
+            at = System.nanoTime();
         }
     }
 

@@ -143,4 +143,32 @@ class ComingBackTest {
         assertFalse(desktop.shows("failure/takeOut"));
         assertTrue(desktop.session().store().current(made.id(), STANDING).map(Saved::part).isPresent());
     }
+
+    @Test
+    void theKeyForTheOpenJobGoesToTheOneWorkedOnLastWhateverIsOpenBeforeIt() throws Exception {
+        Text field = (Text) desktop.field("/hazardNote");
+        JobEditor other = desktop.open("2026-0001");
+        desktop.settle(other);
+        desktop.page().activate(editor);
+        assertTrue(field.forceFocus());
+        desktop.until("the cursor stands in the field", field::isFocusControl);
+        desktop.command("org.copperbook.office.command.stock");
+        desktop.until("the stock is before it", () -> desktop.shows("stock.items") && !field.isFocusControl());
+        desktop.command("org.copperbook.desk.command.openJob");
+        assertEquals(editor, desktop.activeEditor());
+        desktop.until("the cursor is back", field::isFocusControl);
+        desktop.command("org.copperbook.office.command.stock");
+        desktop.command("org.copperbook.desk.command.register");
+        desktop.command("org.copperbook.desk.command.openJob");
+        assertEquals(editor, desktop.page().getActivePart(), "from the register as well");
+        desktop.page().closeEditor(editor, false);
+        desktop.command("org.copperbook.office.command.stock");
+        desktop.command("org.copperbook.desk.command.openJob");
+        assertEquals(other, desktop.activeEditor());
+        desktop.page().closeEditor(other, false);
+        desktop.command("org.copperbook.desk.command.register");
+        desktop.command("org.copperbook.desk.command.openJob");
+        assertEquals(desktop.activeEditor(), desktop.page().getActivePart(), "without a job, to the page that is open");
+        assertTrue(desktop.shows("stock.items"));
+    }
 }

@@ -23,7 +23,7 @@ class KeysOfTheHandbookTest {
             Map.entry("Ctrl+N", "org.copperbook.desk.command.newJob"),
             Map.entry("F3", "org.copperbook.desk.command.register"),
             Map.entry("F4", "org.copperbook.desk.command.signIn"),
-            Map.entry("F12", "org.eclipse.ui.window.activateEditor"),
+            Map.entry("F12", "org.copperbook.desk.command.openJob"),
             Map.entry("Ctrl+S", "org.eclipse.ui.file.save"),
             Map.entry("Ctrl+W", "org.eclipse.ui.file.close"),
             Map.entry("Ctrl+Z", "org.eclipse.ui.edit.undo"),
