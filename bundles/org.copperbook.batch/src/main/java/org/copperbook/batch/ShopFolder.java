@@ -39,6 +39,7 @@ final class ShopFolder {
     private final Map<PartKey, Part> parts = new TreeMap<>();
     private final List<Person> people = new ArrayList<>();
     private final List<byte[]> kept = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
 
     /** Reads a folder; a bad file is refused in one line. */
     ShopFolder(PartJson json, Path folder) {
@@ -83,6 +84,11 @@ final class ShopFolder {
         return kept;
     }
 
+    /** What is worth a look, though it was taken in. */
+    List<String> notes() {
+        return notes;
+    }
+
     private static List<Path> files(Path folder) {
         try (Stream<Path> all = Files.list(folder)) {
             return all.filter(f -> f.getFileName().toString().endsWith(END)).sorted().toList();
@@ -114,7 +120,10 @@ final class ShopFolder {
     private void template(Path file) {
         try {
             QuoteTemplate template = QuoteTemplate.of(file);
-            template.check();
+            List<String> others = template.check();
+            if (!others.isEmpty()) {
+                notes.add(BatchText.of("shop.template-names", file, String.join(", ", others)));
+            }
             parts.put(PartKey.of(PartKind.QUOTE_TEMPLATE), OwnTemplate.of(template.name(), template.bytes()));
             kept.add(template.bytes());
         } catch (UnusableTemplate e) {

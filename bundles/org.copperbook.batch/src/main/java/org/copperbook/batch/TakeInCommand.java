@@ -64,6 +64,7 @@ final class TakeInCommand implements Callable<Integer> {
             taken = store.takeIn(intake, CommonOptions.who(store, who),
                     BatchText.of("take-in.why"), newNumber ? NumberTaken.GIVE_NEW_NUMBER : NumberTaken.REFUSE);
         }
+        own.ifPresent(o -> o.notes().forEach(n -> context.err().println(OneLine.of(n))));
         read.forEach(r -> r.notes().forEach(n -> context.err().println(OneLine.of(n))));
         if (common.json()) {
             CommonOptions.print(context, Map.of("takenIn", rows(read, taken)));

@@ -103,12 +103,29 @@ class CheckCopyTest {
         template(shop.resolve("quote-template.xlsx"), "Ours");
         BatchRun.Result taken = batch.on("take-in", "--shop", shop.toString());
         assertEquals(0, taken.exit(), taken.err());
+        assertFalse(taken.err().contains("quote-template.xlsx"), taken.err());
         Path to = Files.createDirectory(folder.resolve("kept"));
         assertEquals(0, batch.on("workbooks", "2026-0002", "--out", to.toString()).exit());
         assertEquals("2026-0002", firstCell(to.resolve("2026-0002-quote-1.xlsx"), "Ours"));
         Path other = template(folder.resolve("other.xlsx"), "Other");
         assertEquals(0, batch.on("workbooks", "2026-0002", "--out", to.toString(), "--quote-template", other.toString()).exit());
         assertEquals("2026-0002", firstCell(to.resolve("2026-0002-quote-1.xlsx"), "Other"));
+    }
+
+    @Test
+    void aNameOfTheTemplateThatIsLikeThoseOfQuotesButNoneOfThemIsSaidAndTheTemplateTakenIn() throws Exception {
+        Path shop = Files.createDirectory(folder.resolve("shop"));
+        Path file = template(folder.resolve("plain.xlsx"), "Ours");
+        try (InputStream in = Files.newInputStream(file); XSSFWorkbook w = new XSSFWorkbook(in);
+                OutputStream out = Files.newOutputStream(shop.resolve("quote-template.xlsx"))) {
+            var name = w.createName();
+            name.setNameName("total_brutto");
+            name.setRefersToFormula("Ours!$A$2");
+            w.write(out);
+        }
+        BatchRun.Result taken = batch.on("take-in", "--shop", shop.toString());
+        assertEquals(0, taken.exit(), taken.err());
+        assertTrue(taken.err().contains("total_brutto"), taken.err());
     }
 
     @Test

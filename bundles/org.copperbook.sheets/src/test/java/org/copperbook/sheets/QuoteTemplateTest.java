@@ -163,6 +163,99 @@ class QuoteTemplateTest {
         }
     }
 
+    /** A template as some programs write it: texts stand in their cells, and the sheet says nothing of heights. */
+    private Path bare(String rowMore) throws Exception {
+        Path file = folder.resolve("bare.xlsx");
+        String head = "<?xml version=\"1.0\"?>";
+        String types = "http://schemas.openxmlformats.org/package/2006/content-types";
+        String relations = "http://schemas.openxmlformats.org/package/2006/relationships";
+        String office = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+        String main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+        String kind = "application/vnd.openxmlformats-officedocument.spreadsheetml.";
+        try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+            entry(zip, "[Content_Types].xml", head + "<Types xmlns=\"" + types + "\"><Default Extension=\"rels\" ContentType=\""
+                    + "application/vnd.openxmlformats-package.relationships+xml\"/><Override PartName=\"/xl/workbook.xml\" "
+                    + "ContentType=\"" + kind + "sheet.main+xml\"/><Override PartName=\"/xl/worksheets/sheet1.xml\" ContentType=\""
+                    + kind + "worksheet+xml\"/></Types>");
+            entry(zip, "_rels/.rels", head + "<Relationships xmlns=\"" + relations + "\"><Relationship Id=\"r1\" Type=\"" + office
+                    + "/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>");
+            entry(zip, "xl/_rels/workbook.xml.rels", head + "<Relationships xmlns=\"" + relations + "\"><Relationship Id=\"r1\" "
+                    + "Type=\"" + office + "/worksheet\" Target=\"worksheets/sheet1.xml\"/></Relationships>");
+            entry(zip, "xl/workbook.xml", head + "<workbook xmlns=\"" + main + "\" xmlns:r=\"" + office + "\"><sheets><sheet "
+                    + "name=\"Mine\" sheetId=\"1\" r:id=\"r1\"/></sheets><definedNames>"
+                    + "<definedName name=\"customer\">Mine!$A$1</definedName>"
+                    + "<definedName name=\"total_gross\">Mine!$B$1</definedName>"
+                    + "<definedName name=\"lines\">Mine!$A$3:$C$3</definedName>"
+                    + "<definedName name=\"line_text\">Mine!$A$3</definedName>"
+                    + "<definedName name=\"line_amount\">Mine!$B$3</definedName></definedNames></workbook>");
+            entry(zip, "xl/worksheets/sheet1.xml", head + "<worksheet xmlns=\"" + main + "\"><sheetData><row r=\"1\">"
+                    + inline("A1", "old customer") + inline("B1", "old total") + "</row><row r=\"3\"" + rowMore + ">"
+                    + inline("A3", "old text") + inline("B3", "old amount") + inline("C3", "of ours") + "</row></sheetData></worksheet>");
+        }
+        return file;
+    }
+
+    private static void entry(ZipOutputStream zip, String name, String text) throws Exception {
+        zip.putNextEntry(new ZipEntry(name));
+        zip.write(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String inline(String place, String text) {
+        return "<c r=\"" + place + "\" t=\"inlineStr\"><is><t>" + text + "</t></is></c>";
+    }
+
+    @Test
+    void aTextKeptInItsCellGivesWayToWhatIsPutIn() throws Exception {
+        Quote quote = SampleQuote.rich("en");
+        try (InputStream in = Files.newInputStream(filled(bare(""), quote)); XSSFWorkbook book = new XSSFWorkbook(in)) {
+            XSSFSheet sheet = book.getSheet("Mine");
+            QuoteTotals totals = new QuotePrices(quote).totals(quote.alternatives().get(0));
+            assertEquals("Northquay Ice Works", sheet.getRow(0).getCell(0).getStringCellValue());
+            assertEquals(totals.gross().doubleValue(), sheet.getRow(0).getCell(1).getNumericCellValue());
+            for (int i = 0; i < totals.lines().size(); i++) {
+                assertEquals(quote.alternatives().get(0).lines().get(i).text(), sheet.getRow(2 + i).getCell(0).getStringCellValue());
+                assertEquals(totals.lines().get(i).doubleValue(), sheet.getRow(2 + i).getCell(1).getNumericCellValue());
+                assertEquals("of ours", sheet.getRow(2 + i).getCell(2).getStringCellValue());
+                for (int column = 0; column < 2; column++) {
+                    assertFalse(sheet.getRow(2 + i).getCell(column).getCTCell().isSetIs(), "a spreadsheet would show this instead");
+                }
+            }
+            assertFalse(sheet.getRow(0).getCell(0).getCTCell().isSetIs());
+            assertFalse(sheet.getRow(0).getCell(1).getCTCell().isSetIs());
+        }
+    }
+
+    @Test
+    void repeatedRowsHaveTheHeightThatWasGivenAndNoneWhereNoneWas() throws Exception {
+        Quote quote = SampleQuote.rich("en");
+        int lines = quote.alternatives().get(0).lines().size();
+        assertTrue(lines > 1, "there is something to repeat");
+        for (String none : List.of("", " ht=\"0\" customHeight=\"1\"")) {
+            try (InputStream in = Files.newInputStream(filled(bare(none), quote)); XSSFWorkbook book = new XSSFWorkbook(in)) {
+                for (int i = 1; i < lines; i++) {
+                    assertFalse(book.getSheet("Mine").getRow(2 + i).getCTRow().isSetHt(), "a spreadsheet would hide it");
+                    assertFalse(book.getSheet("Mine").getRow(2 + i).getCTRow().getCustomHeight());
+                }
+            }
+        }
+        try (InputStream in = Files.newInputStream(filled(bare(" ht=\"31.5\" customHeight=\"1\""), quote));
+                XSSFWorkbook book = new XSSFWorkbook(in)) {
+            for (int i = 0; i < lines; i++) {
+                assertEquals(31.5, book.getSheet("Mine").getRow(2 + i).getHeightInPoints(), 0.05);
+            }
+        }
+    }
+
+    @Test
+    void namesThatAreLikeOursButNoneAreSaidAndThoseOfTheWorkshopAreNot() throws Exception {
+        assertEquals(List.of(), QuoteTemplate.of(saved(template())).check());
+        XSSFWorkbook book = template();
+        for (String name : List.of("Line_Sum", "total_brutto", "customer2", "dates", "Offers", "linear", "total_gross_3")) {
+            name(book, name, "Ours!$A$1");
+        }
+        assertEquals(List.of("Line_Sum", "total_brutto", "customer2", "dates"), QuoteTemplate.of(saved(book)).check());
+    }
+
     private Why refused(Path template) {
         Quote quote = SampleQuote.rich("en");
         Path target = folder.resolve("refused.xlsx");

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.command.WorkbookFolder;
@@ -125,11 +126,11 @@ final class TemplatePane extends ShopPane {
         DeskJob job = new DeskJob(words().text("template.looking"), monitor -> {
             try {
                 QuoteTemplate template = QuoteTemplate.of(file);
-                template.check();
+                List<String> others = template.check();
                 if (!monitor.isCanceled()) {
                     store.keepPhoto(template.bytes());
                     later(() -> put(OwnTemplate.of(template.name(), template.bytes()),
-                            words().text("template.chosen", template.name())));
+                            chosen(template.name(), others)));
                 }
             } catch (UnusableTemplate | StoreException e) {
                 later(() -> say(e.getMessage()));
@@ -139,6 +140,12 @@ final class TemplatePane extends ShopPane {
         });
         job.setUser(true);
         job.schedule();
+    }
+
+    private String chosen(String name, List<String> others) {
+        String chosen = words().text("template.chosen", name);
+        return others.isEmpty() ? chosen
+                : chosen + " " + words().text("template.others", others.size(), String.join(", ", others));
     }
 
     private void busy(boolean is) {

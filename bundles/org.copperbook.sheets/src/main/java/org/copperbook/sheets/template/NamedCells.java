@@ -1,7 +1,9 @@
 package org.copperbook.sheets.template;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -31,6 +33,7 @@ final class NamedCells {
 
     private final XSSFWorkbook workbook;
     private final Map<String, AreaReference> places = new HashMap<>();
+    private final List<String> others = new ArrayList<>();
     private final Map<Short, CellStyle> marked = new HashMap<>();
 
     /**
@@ -45,6 +48,8 @@ final class NamedCells {
             String plain = name.getNameName().toLowerCase(Locale.ROOT);
             if (isKnown.test(plain)) {
                 places.put(plain, place(name));
+            } else {
+                others.add(name.getNameName());
             }
         }
     }
@@ -64,6 +69,11 @@ final class NamedCells {
 
     boolean isEmpty() {
         return places.isEmpty();
+    }
+
+    /** Names that were not asked for, as the workbook writes them. */
+    List<String> others() {
+        return List.copyOf(others);
     }
 
     /** Where a name leads; empty when the workbook does not have it. */
@@ -105,9 +115,12 @@ final class NamedCells {
         if (cell.getCellType() == CellType.FORMULA) {
             throw new UnusableTemplate(Why.FORMULA, null, name, cell.getAddress().formatAsString());
         }
+        // A text that is kept in the cell itself would stay there beside what is put in.
+        cell.setBlank();
         if (value == null) {
-            cell.setBlank();
-        } else if (value instanceof Number number) {
+            return;
+        }
+        if (value instanceof Number number) {
             cell.setCellValue(number.doubleValue());
         } else if (value instanceof LocalDate day) {
             cell.setCellValue(day);

@@ -6,9 +6,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
@@ -48,6 +51,10 @@ public final class QuoteTemplate {
             "line_quantity", "line_unit", "line_price", "line_discount", "line_tax", "line_amount");
     private static final Pattern OF_ALTERNATIVE = Pattern.compile(
             "(" + String.join("|", NAMES_OF_ALTERNATIVE) + ")(_\\d{1,2})?");
+    /** What begins like one of the names, "line_sum" or "customer2", is likely to be meant for one. */
+    private static final Pattern LIKE_OURS = Pattern.compile("(" + Stream.of(List.of(LINES), NAMES_OF_QUOTE,
+            NAMES_OF_ALTERNATIVE, NAMES_OF_LINE).flatMap(List::stream).map(n -> n.replaceFirst("_.*", "")).distinct()
+            .collect(Collectors.joining("|")) + ")s?(\\d.*|_.*)?");
 
     private final String name;
     private final byte[] bytes;
@@ -83,13 +90,15 @@ public final class QuoteTemplate {
     /**
      * Whether the template can be used.
      *
+     * @return names of the workbook that are like those of quotes but none of them, so that their cells are not filled
      * @throws UnusableTemplate when it cannot
      */
-    public void check() throws UnusableTemplate {
+    public List<String> check() throws UnusableTemplate {
         try (XSSFWorkbook workbook = TemplateDoor.open(name, bytes)) {
             NamedCells cells = names(workbook);
             lineRow(cells);
             cells.refuseFormulas(LINES);
+            return cells.others().stream().filter(n -> LIKE_OURS.matcher(n.toLowerCase(Locale.ROOT)).matches()).toList();
         } catch (UnusableTemplate e) {
             throw e;
         } catch (IOException e) {

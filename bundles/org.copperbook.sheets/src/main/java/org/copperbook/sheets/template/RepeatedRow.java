@@ -29,11 +29,19 @@ final class RepeatedRow {
         }
         pictures(sheet, row, more);
         XSSFRow from = sheet.getRow(row);
-        CellCopyPolicy all = new CellCopyPolicy.Builder().cellValue(true).cellFormula(true).cellStyle(true).rowHeight(true)
-                .mergedRegions(true).build();
+        CellCopyPolicy all = new CellCopyPolicy.Builder().cellValue(true).cellFormula(true).cellStyle(true)
+                .rowHeight(hasHeight(from)).mergedRegions(true).build();
         for (int i = 1; i <= more; i++) {
             sheet.createRow(row + i).copyRowFrom(from, all);
         }
+    }
+
+    /**
+     * Whether somebody gave the row its height. Where nobody did, copies find their own too: the height that such a row is
+     * said to have is 0 in a sheet that states none, which would hide them.
+     */
+    private static boolean hasHeight(XSSFRow row) {
+        return row.getCTRow().getCustomHeight() && row.getHeight() > 0;
     }
 
     private static void pictures(XSSFSheet sheet, int row, int more) {

@@ -76,6 +76,7 @@ class OwnTemplateTest {
             sheet.createRow(3).createCell(0);
             sheet.createRow(6).createCell(0).setCellFormula("6*7");
             name(book, "customer", "Offer!$A$2");
+            name(book, "customer_no", "Offer!$A$3");
             name(book, "lines", "Offer!$A$4:$A$4");
             name(book, "line_text", "Offer!$A$4");
             book.write(out);
@@ -157,6 +158,7 @@ class OwnTemplateTest {
         byte[] bytes = Files.readAllBytes(file);
         take(file);
         assertTrue(label("template.now").contains("ours.xlsx"), label("template.now"));
+        assertTrue(label("template.said").contains("customer_no"), "its cell would stay empty: " + label("template.said"));
         desktop.command("org.eclipse.ui.edit.undo");
         assertEquals("Quotes are written as they ship.", label("template.now"));
         desktop.command("org.eclipse.ui.edit.redo");
