@@ -14,6 +14,7 @@ import org.copperbook.jobs.booking.MachineKind;
 import org.copperbook.jobs.check.PlateWords;
 import org.copperbook.jobs.limits.Limit;
 import org.copperbook.jobs.nameplate.Nameplate;
+import org.copperbook.jobs.nameplate.PlateCrossCheck;
 import org.copperbook.jobs.winding.WindingRole;
 
 /** The rating plate, as read, with its figures checked against each other. */
@@ -35,7 +36,7 @@ public final class NameplatePage extends PartPage {
                 .text("/maker", "plate.maker")
                 .text("/type", "plate.type")
                 .text("/serial", "plate.serial")
-                .integer("/year", "plate.year", 1880, 2200)
+                .integer("/year", "plate.year", PlateCrossCheck.FIRST_YEAR, 2200)
                 .text("/duty", "plate.duty")
                 .text("/standard", "plate.standard")
                 .text("/thermalClass", "plate.thermalClass");

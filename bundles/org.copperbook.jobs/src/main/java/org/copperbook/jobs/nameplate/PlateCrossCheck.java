@@ -1,5 +1,7 @@
 package org.copperbook.jobs.nameplate;
 
+import java.time.Clock;
+import java.time.Year;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -7,8 +9,6 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
-import org.copperbook.calc.insulation.ThermalClass;
 import org.copperbook.jobs.booking.MachineKind;
 import org.copperbook.jobs.nameplate.Nameplate.Rating;
 
@@ -16,8 +16,9 @@ import org.copperbook.jobs.nameplate.Nameplate.Rating;
  * Compares the figures of a rating plate with each other, each of its ratings by itself and the ratings among each
  * other: S = &radic;3 U I, P = S cos &phi; (a generator's output), P &le; &radic;3 U I cos &phi; (a motor's shaft), n = 120 f / p, an even
  * number of poles, the same volts per hertz, and the ratio of voltages that a change of connection makes. Plates are
- * rounded, so a figure counts as contradicted only beyond {@value #TOLERANCE_PERCENT} %. A contradiction is shown and
- * never refused: the plate says what it says.
+ * rounded, so a figure counts as contradicted only beyond {@value #TOLERANCE_PERCENT} %. A figure that cannot be is named and
+ * takes only those comparisons with it that would use it. A contradiction is shown and never refused: the plate says what it
+ * says.
  */
 public final class PlateCrossCheck {
 
@@ -30,11 +31,22 @@ public final class PlateCrossCheck {
     /** A loaded induction motor seldom slips more; common practice, no source. */
     static final double MOST_SLIP = 0.15;
 
-    private static final double KILO = 1000;
-    private static final double GIGA = 1e9;
-    /** VA or W; the largest machines are rated about 2 GVA (from memory, no source). */
-    private static final double LARGEST = 3e9;
+    /** Before it no machine of the kinds repaired here was built (from memory, no source). */
+    public static final int FIRST_YEAR = 1880;
+
+    static final double KILO = 1000;
     private static final double SQRT_3 = Math.sqrt(3);
+
+    private final Clock clock;
+
+    public PlateCrossCheck() {
+        this(Clock.systemDefaultZone());
+    }
+
+    /** @param clock says which year it is: no machine was made after it */
+    PlateCrossCheck(Clock clock) {
+        this.clock = clock;
+    }
 
     /**
      * A contradiction.
@@ -71,11 +83,26 @@ public final class PlateCrossCheck {
         /** A power in GW or GVA that no machine was built for. */
         BEYOND_MACHINES,
         /** Words that name no thermal class. */
-        THERMAL_CLASS
+        THERMAL_CLASS,
+        /** Words that name no duty. */
+        DUTY,
+        /** Year stated, first and last that can be; as text. */
+        YEAR,
+        /** Overspeed stated, and the rated speed above it. */
+        OVERSPEED,
+        /** kW that the exciter field takes, and percent of the rating. */
+        EXCITER_POWER,
+        /** kW that the main field takes, and percent of the rating. */
+        MAIN_FIELD_POWER,
+        /** kW that the exciter field takes, and the main field, which takes no more. */
+        EXCITER_ABOVE_MAIN_FIELD
     }
 
-    /** Figures of a rating that are above zero on every machine. */
-    public enum Figure { APPARENT_POWER, POWER, VOLTS, AMPS, HERTZ, SPEED, POLES }
+    /** Figures of a plate that are above zero on every machine. */
+    public enum Figure {
+        APPARENT_POWER, POWER, VOLTS, AMPS, HERTZ, SPEED, POLES, PHASES, EXCITER_VOLTS, EXCITER_AMPS, MAIN_FIELD_VOLTS,
+        MAIN_FIELD_AMPS, ROTOR_VOLTS, ROTOR_AMPS, OVERSPEED, MASS, SHAFT_HEIGHT, INERTIA
+    }
 
     /** A figure without which power, volts and amps cannot be compared. */
     public enum Missing { POWER, VOLTS, AMPS, PHASES }
@@ -87,26 +114,23 @@ public final class PlateCrossCheck {
      */
     public List<Contradiction> findings(Nameplate plate, MachineKind kind) {
         List<Contradiction> found = new ArrayList<>();
-        List<Rating> all = ratings(plate);
-        Rating first = all.get(0);
+        List<Rating> stated = ratings(plate);
         boolean motor = motor(plate, kind);
-        Optional<Integer> phases = phases(plate, kind);
-        if (plate.poles() != null && plate.poles() % 2 != 0) {
-            found.add(new Contradiction(What.ODD_POLES, 0, List.of(plate.poles())));
+        PossibleFigures ofPlate = new PossibleFigures(0, found);
+        Optional<Integer> phases = phases(plate, kind).map(p -> ofPlate.aboveZero(Figure.PHASES, p));
+        Integer poles = ofPlate.aboveZero(Figure.POLES, plate.poles());
+        List<Rating> possible = new ArrayList<>();
+        for (int i = 0; i < stated.size(); i++) {
+            possible.add(new PossibleFigures(i, found).of(stated.get(i)));
         }
-        if (plate.thermalClass() != null && !plate.thermalClass().isBlank() && !ThermalClass.isNamedIn(plate.thermalClass())) {
-            found.add(new Contradiction(What.THERMAL_CLASS, 0, List.of(plate.thermalClass().strip())));
-        }
-        for (int i = 0; i < all.size(); i++) {
-            OneRating one = new OneRating(all.get(i), i, plate.poles(), phases, motor, found);
-            if (!one.canBe()) {
-                continue;
-            }
+        new WholePlate(plate, possible, ofPlate, found).look(Year.now(clock).getValue());
+        for (int i = 0; i < possible.size(); i++) {
+            OneRating one = new OneRating(possible.get(i), i, poles, phases, motor, found);
             one.apparentPower();
             one.power();
             one.speed();
             if (i > 0) {
-                one.against(first);
+                one.against(possible.get(0));
             }
         }
         return found;
@@ -151,7 +175,7 @@ public final class PlateCrossCheck {
 
     private static List<Rating> ratings(Nameplate plate) {
         List<Rating> all = new ArrayList<>();
-        all.add( new Rating(plate.apparentPowerVA(), plate.powerW(), plate.voltageV(), plate.connection(),
+        all.add(new Rating(plate.apparentPowerVA(), plate.powerW(), plate.voltageV(), plate.connection(),
                 plate.currentA(), plate.frequencyHz(), plate.speedRpm(), plate.powerFactor(), null));
         all.addAll(plate.otherRatings());
         return all;
@@ -204,32 +228,6 @@ public final class PlateCrossCheck {
             found.add(new Contradiction(what, at, List.of(arguments)));
         }
 
-        /** Figures that cannot be are named, and nothing is computed from them. */
-        private boolean canBe() {
-            int before = found.size();
-            aboveZero(Figure.APPARENT_POWER, r.apparentPowerVA());
-            aboveZero(Figure.POWER, r.powerW());
-            aboveZero(Figure.VOLTS, r.voltageV());
-            aboveZero(Figure.AMPS, r.currentA());
-            aboveZero(Figure.HERTZ, r.frequencyHz());
-            aboveZero(Figure.SPEED, r.speedRpm());
-            if (at == 0) {
-                aboveZero(Figure.POLES, poles);
-            }
-            if (r.powerFactor() != null && (r.powerFactor() > 1 || r.powerFactor() <= 0)) {
-                add(What.POWER_FACTOR, r.powerFactor());
-            }
-            Stream.of(r.apparentPowerVA(), r.powerW()).filter(p -> p != null && p > LARGEST).findFirst()
-                    .ifPresent(p -> add(What.BEYOND_MACHINES, p / GIGA));
-            return found.size() == before && (poles == null || poles > 0);
-        }
-
-        private void aboveZero(Figure figure, Number value) {
-            if (value != null && !(value.doubleValue() > 0)) {
-                add(What.NOT_ABOVE_ZERO, figure, value);
-            }
-        }
-
         private Optional<Double> voltAmperes() {
             return r.voltageV() == null || r.currentA() == null ? Optional.empty()
                     : phases.map(p -> (p == 3 ? SQRT_3 : p) * r.voltageV() * r.currentA());
@@ -276,10 +274,10 @@ public final class PlateCrossCheck {
         }
 
         private void speed() {
-            if (r.frequencyHz() == null || r.speedRpm() == null || r.speedRpm() <= 0) {
+            if (r.frequencyHz() == null || r.speedRpm() == null) {
                 return;
             }
-            if (poles == null || poles <= 0) {
+            if (poles == null) {
                 if (!someEvenPolesFit()) {
                     add(What.NO_POLES, r.frequencyHz(), r.speedRpm());
                 }
@@ -307,7 +305,7 @@ public final class PlateCrossCheck {
 
         private void against(Rating first) {
             if (first.voltageV() == null || r.voltageV() == null || first.frequencyHz() == null
-                    || r.frequencyHz() == null || first.frequencyHz() <= 0 || r.frequencyHz() <= 0) {
+                    || r.frequencyHz() == null) {
                 return;
             }
             Optional<Double> was = relativeVolts(first.connection());

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Set;
 import org.copperbook.jobs.PartKey;
@@ -172,8 +175,8 @@ class PlateCrossCheckTest {
     void figuresThatNoMachineHasAreNamedAndNothingIsComputedFromThem() {
         List<Contradiction> found = of("'phases':3,'poles':0,'voltageV':-400,'frequencyHz':0,'speedRpm':0,'currentA':10,"
                 + "'apparentPowerVA':1e12,'otherRatings':[{'voltageV':-480}]");
-        assertEquals(List.of("NOT_ABOVE_ZERO VOLTS 0", "NOT_ABOVE_ZERO HERTZ 0", "NOT_ABOVE_ZERO SPEED 0", "NOT_ABOVE_ZERO POLES 0",
-                "BEYOND_MACHINES 1000.0 0", "NOT_ABOVE_ZERO VOLTS 1"), found.stream().map(c -> c.what() + " "
+        assertEquals(List.of("NOT_ABOVE_ZERO POLES 0", "BEYOND_MACHINES 1000.0 0", "NOT_ABOVE_ZERO VOLTS 0",
+                "NOT_ABOVE_ZERO HERTZ 0", "NOT_ABOVE_ZERO SPEED 0", "NOT_ABOVE_ZERO VOLTS 1"), found.stream().map(c -> c.what() + " "
                 + c.arguments().get(0) + " " + c.rating()).toList());
         assertEquals(List.of(What.NOT_ABOVE_ZERO, What.POWER_FACTOR), of("'voltageV':-400,'powerFactor':1.7").stream()
                 .map(Contradiction::what).toList());
@@ -194,5 +197,89 @@ class PlateCrossCheckTest {
         List<Contradiction> found = of("'thermalClass':'" + stated + "'");
         assertEquals(List.of(new Contradiction(What.THERMAL_CLASS, 0, List.of(stated))), found);
         assertTrue(PlateWords.of(plate("'thermalClass':'" + stated + "'"), null).get(0).startsWith(stated + " is no thermal class"));
+    }
+
+    private static List<What> whats(String fields) {
+        return of(fields).stream().map(Contradiction::what).toList();
+    }
+
+    @Test
+    void aFigureThatCannotBeTakesOnlyTheComparisonsThatUseIt() {
+        String sixPoles = EIGHT_POLES.replace("'poles':8", "'poles':6");
+        assertEquals(List.of(What.NOT_ABOVE_ZERO, What.SPEED), whats(sixPoles.replace("'currentA':650", "'currentA':-12")));
+        assertEquals(List.of(What.NOT_ABOVE_ZERO, What.APPARENT_POWER), whats(EIGHT_POLES.replace("'frequencyHz':50",
+                "'frequencyHz':-50").replace("'currentA':650", "'currentA':560")));
+        assertEquals(List.of(What.NOT_ABOVE_ZERO), whats(EIGHT_POLES.replace("'phases':3", "'phases':0")));
+        // 60 V at 60 Hz against 400 V at 50 Hz in the same connection: 1 V/Hz and 8.
+        assertEquals(List.of(What.NOT_ABOVE_ZERO, What.VOLTS_PER_HERTZ), whats("'frequencyHz':50,'voltageV':400,'currentA':-1,"
+                + "'otherRatings':[{'frequencyHz':60,'voltageV':60}]"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"excitationV", "excitationA", "mainFieldV", "mainFieldA", "rotorV", "rotorA", "overspeedRpm", "massKg",
+        "shaftHeightMm", "inertiaKgM2"})
+    void whatIsAboveZeroOnEveryMachineIsNamedWhereItIsNot(String field) {
+        for (String value : List.of("0", "-3.5")) {
+            String stated = "'" + field + "':" + value;
+            assertEquals(List.of(What.NOT_ABOVE_ZERO), whats(stated));
+            String said = PlateWords.of(plate(stated), null).get(0).replace('\u2212', '-');
+            assertTrue(said.contains(" of " + value + " cannot be"), said);
+        }
+        assertEquals(List.of(), whats("'" + field + "':3.5"));
+    }
+
+    /** 40 V and 30 A are 1.2 kW: 12 % of 10 kVA, and 6 % of 20. */
+    @Test
+    void excitationThatTakesMuchOfTheRatingIsUnlikely() {
+        says(of("'apparentPowerVA':10e3,'mainFieldV':40,'mainFieldA':30"), What.MAIN_FIELD_POWER, 0, 1.2, 1e-9);
+        says(of("'apparentPowerVA':10e3,'excitationV':40,'excitationA':30"), What.EXCITER_POWER, 0, 1.2, 1e-9);
+        assertEquals(List.of(), of("'apparentPowerVA':20e3,'mainFieldV':40,'mainFieldA':30"));
+        assertEquals(List.of(), of("'mainFieldV':40,'mainFieldA':30"), "with no rating to compare with");
+        String said = PlateWords.of(plate("'apparentPowerVA':10e3,'mainFieldV':40,'mainFieldA':30"), null).get(0);
+        assertTrue(said.contains("1.2 kW, 12 % of the rating"), said);
+    }
+
+    /** An exciter field of 50 V and 1.5 A takes 75 W, a main field of 40 V and 27 A 1080 W. */
+    @Test
+    void anExciterFieldAndAMainFieldThatWereSwappedAreNoticed() {
+        assertEquals(List.of(), of("'excitationV':50,'excitationA':1.5,'mainFieldV':40,'mainFieldA':27"));
+        says(of("'excitationV':40,'excitationA':27,'mainFieldV':50,'mainFieldA':1.5"), What.EXCITER_ABOVE_MAIN_FIELD, 0, 1.08,
+                1e-9);
+    }
+
+    @Test
+    void anOverspeedBelowTheHighestRatedSpeedCannotBe() {
+        String plate = "'speedRpm':1500,'otherRatings':[{'speedRpm':1800}],'overspeedRpm':";
+        says(of(plate + "1650"), What.OVERSPEED, 0, 1650, 1e-9);
+        assertEquals(List.of(), of(plate + "2160"));
+    }
+
+    @Test
+    void aYearOfManufactureLiesBetweenTheFirstMachinesAndNextYear() {
+        PlateCrossCheck in2026 = new PlateCrossCheck(Clock.fixed(Instant.parse("2026-06-01T12:00:00Z"), ZoneOffset.UTC));
+        for (int year : new int[] {1880, 1998, 2026, 2027}) {
+            assertEquals(List.of(), in2026.findings(plate("'year':" + year), null));
+        }
+        for (int year : new int[] {1879, 2028, 2199}) {
+            assertEquals(List.of(new Contradiction(What.YEAR, 0, List.of("" + year, "1880", "2027"))),
+                    in2026.findings(plate("'year':" + year), null));
+        }
+        String said = PlateWords.of(plate("'year':2199"), null).get(0);
+        assertTrue(said.startsWith("2199 cannot be the year"), said);
+    }
+
+    /** Types S1 to S10: IEC 60034-1, duty types (memory). */
+    @ParameterizedTest
+    @ValueSource(strings = {"S1", "s 1", "S2 60 min", "S3 40 %", "S3-40%", "S4-25% FI 2", "S9", "S10", "S1/S6", "continuous",
+        "CONT.", "60 min", "40 % ED", "standby", "PRP", "\u8fde\u7eed"})
+    void aDutyIsATypeWithWhateverFollowsOrTheWordsOfOlderPlates(String stated) {
+        assertEquals(List.of(), of("'duty':'" + stated + "'"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"S11", "S0", "S99", "S01", "banana", "S", "X1", "S1/S12", "?"})
+    void wordsThatNameNoDutyAreSaidAndKept(String stated) {
+        assertEquals(List.of(new Contradiction(What.DUTY, 0, List.of(stated))), of("'duty':'" + stated + "'"));
+        assertTrue(PlateWords.of(plate("'duty':'" + stated + "'"), null).get(0).startsWith(stated + " names no duty"));
     }
 }
