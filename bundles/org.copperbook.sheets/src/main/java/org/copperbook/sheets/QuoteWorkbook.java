@@ -11,13 +11,13 @@ import org.copperbook.jobs.quote.QuotePrices;
 import org.copperbook.jobs.quote.UnpriceableQuoteException;
 import org.copperbook.jobs.seal.Seal;
 import org.copperbook.jobs.shop.Shop;
-import org.copperbook.sheets.WorkbookNotWrittenException.Reason;
 import org.copperbook.sheets.copy.QuoteCopy;
 import org.copperbook.sheets.page.Book;
 import org.copperbook.sheets.page.Letterhead;
 import org.copperbook.sheets.page.Words;
 import org.copperbook.sheets.quote.AlternativeSheet;
 import org.copperbook.sheets.quote.QuoteContext;
+import org.copperbook.sheets.quote.RefusedQuote;
 import org.copperbook.sheets.quote.SummarySheet;
 import org.copperbook.sheets.quote.TotalsProof;
 
@@ -43,9 +43,10 @@ public final class QuoteWorkbook {
     /**
      * Writes a quote over the target, as a whole or not at all.
      *
-     * @throws WorkbookNotWrittenException when the quote cannot be added up or the target cannot be replaced
+     * @throws WorkbookNotWrittenException when the quote has no alternative or cannot be added up, or the target cannot be replaced
      */
     public void write(Job job, Quote quote, Shop shop, Copy copy, Path target) throws WorkbookNotWrittenException {
+        RefusedQuote.ifEmpty(job, quote);
         Words words = new Words(QuoteWorkbook.class, "quote", locale(quote));
         try {
             QuotePrices prices = new QuotePrices(quote);
@@ -68,8 +69,7 @@ public final class QuoteWorkbook {
                 book.writeTo(target);
             }
         } catch (UnpriceableQuoteException e) {
-            throw new WorkbookNotWrittenException(Reason.CONTENT, "the quote of job " + job.number()
-                    + " was not written: " + e.getMessage(), e);
+            throw RefusedQuote.of(job, e);
         }
     }
 

@@ -256,6 +256,22 @@ class QuoteTemplateTest {
         assertEquals(List.of("Line_Sum", "total_brutto", "customer2", "dates"), QuoteTemplate.of(saved(book)).check());
     }
 
+    @Test
+    void aQuoteWithoutAnyAlternativeOrThatCannotBeAddedUpIsRefusedWithWhatToDo() throws Exception {
+        QuoteTemplate template = QuoteTemplate.of(saved(template()));
+        Path target = folder.resolve("refused.xlsx");
+        Quote none = SampleQuote.quote("EUR", RoundingRule.LINES, "en");
+        String said = assertThrows(WorkbookNotWrittenException.class,
+                () -> template.write(SampleQuote.job(none), none, SampleShop.shop(), target)).getMessage();
+        assertTrue(said.startsWith("The quote of job 2026-0042") && said.contains("no alternative. Add one"), said);
+        Quote taxed = SampleQuote.quote("EUR", RoundingRule.LINES, "en", SampleQuote.alternative("One", null, null, null,
+                List.of(SampleQuote.line(QuoteLine.Kind.LABOUR, "x", null, "1", "h", "2", null, "unknown"))));
+        said = assertThrows(WorkbookNotWrittenException.class,
+                () -> template.write(SampleQuote.job(taxed), taxed, SampleShop.shop(), target)).getMessage();
+        assertTrue(said.startsWith("The quote of job 2026-0042 was not written: ") && said.contains("unknown"), said);
+        assertFalse(Files.exists(target), "nothing is written");
+    }
+
     private Why refused(Path template) {
         Quote quote = SampleQuote.rich("en");
         Path target = folder.resolve("refused.xlsx");

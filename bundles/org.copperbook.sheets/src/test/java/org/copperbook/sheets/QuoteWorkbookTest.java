@@ -372,7 +372,19 @@ class QuoteWorkbookTest {
         WorkbookNotWrittenException e = assertThrows(WorkbookNotWrittenException.class,
                 () -> new QuoteWorkbook().write(SampleQuote.job(q), q, SampleShop.shop(), file));
         assertEquals(Reason.CONTENT, e.reason());
+        assertTrue(e.getMessage().startsWith("The quote of job 2026-0042 was not written: "), e.getMessage());
         assertTrue(e.getMessage().contains("line 1") && e.getMessage().contains("unknown"), e.getMessage());
         assertEquals("old", Files.readString(file));
+    }
+
+    @Test
+    void aQuoteWithoutAnyAlternativeOffersNothingAndIsRefusedWithWhatToDo() throws Exception {
+        Path file = folder.resolve("quote.xlsx");
+        Quote q = quote("EUR", RoundingRule.LINES, "en");
+        WorkbookNotWrittenException e = assertThrows(WorkbookNotWrittenException.class,
+                () -> new QuoteWorkbook().write(SampleQuote.job(q), q, SampleShop.shop(), file));
+        assertEquals(Reason.CONTENT, e.reason());
+        assertTrue(e.getMessage().contains("no alternative. Add one"), e.getMessage());
+        assertTrue(Files.notExists(file));
     }
 }

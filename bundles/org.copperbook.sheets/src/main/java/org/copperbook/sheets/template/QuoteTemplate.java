@@ -33,6 +33,7 @@ import org.copperbook.sheets.copy.QuoteCopy;
 import org.copperbook.sheets.page.AtomicFile;
 import org.copperbook.sheets.page.Words;
 import org.copperbook.sheets.quote.QuoteContext;
+import org.copperbook.sheets.quote.RefusedQuote;
 import org.copperbook.sheets.template.UnusableTemplate.Why;
 
 /** A workbook of the workshop's own that quotes are written into; the names it may use are listed at this package. */
@@ -109,10 +110,11 @@ public final class QuoteTemplate {
     /**
      * Writes a quote over the target, as a whole or not at all.
      *
-     * @throws WorkbookNotWrittenException when the template cannot be used, the quote cannot be added up, or the target
-     *                                     cannot be replaced
+     * @throws WorkbookNotWrittenException when the template cannot be used, the quote has no alternative or cannot be
+     *                                     added up, or the target cannot be replaced
      */
     public void write(Job job, Quote quote, Shop shop, Path target) throws WorkbookNotWrittenException {
+        RefusedQuote.ifEmpty(job, quote);
         try (XSSFWorkbook workbook = TemplateDoor.open(name, bytes)) {
             NamedCells cells = names(workbook);
             QuoteContext context = new QuoteContext(job, quote, shop, new QuotePrices(quote), false,
@@ -124,8 +126,7 @@ public final class QuoteTemplate {
         } catch (WorkbookNotWrittenException e) {
             throw e;
         } catch (UnpriceableQuoteException e) {
-            throw new WorkbookNotWrittenException(WorkbookNotWrittenException.Reason.CONTENT, "the quote of job "
-                    + job.number() + " was not written: " + e.getMessage(), e);
+            throw RefusedQuote.of(job, e);
         } catch (IOException | RuntimeException e) {
             throw new UnusableTemplate(Why.NO_WORKBOOK, e, name);
         }
@@ -150,20 +151,17 @@ public final class QuoteTemplate {
             totals.add(context.prices().totals(quote.alternatives().get(i)));
             QuoteFacts.ofAlternative(quote.alternatives().get(i), totals.get(i), "_" + (i + 1), values);
         }
-        if (shown >= 0) {
-            QuoteFacts.ofAlternative(quote.alternatives().get(shown), totals.get(shown), "", values);
-        }
+        QuoteFacts.ofAlternative(quote.alternatives().get(shown), totals.get(shown), "", values);
         Optional<AreaReference> row = lineRow(cells);
         for (Map.Entry<String, Object> e : values.entrySet()) {
             cells.put(e.getKey(), e.getValue());
         }
         if (row.isPresent()) {
-            lines(cells, context, row.get(), shown < 0 ? null : quote.alternatives().get(shown),
-                    shown < 0 ? List.of() : totals.get(shown).lines());
+            lines(cells, context, row.get(), quote.alternatives().get(shown), totals.get(shown).lines());
         }
     }
 
-    /** The alternative agreed, else the first; -1 when there is none. */
+    /** The alternative agreed, else the first. */
     private static int shown(Quote quote) {
         Quote.Approval answer = quote.approval();
         for (int i = 0; answer != null && i < quote.alternatives().size(); i++) {
@@ -171,7 +169,7 @@ public final class QuoteTemplate {
                 return i;
             }
         }
-        return quote.alternatives().isEmpty() ? -1 : 0;
+        return 0;
     }
 
     private static Optional<AreaReference> lineRow(NamedCells cells) throws UnusableTemplate {
@@ -199,7 +197,7 @@ public final class QuoteTemplate {
         for (String name : NAMES_OF_LINE) {
             cells.place(name).ifPresent(a -> columns.put(name, (int) a.getFirstCell().getCol()));
         }
-        List<QuoteLine> lines = alternative == null ? List.of() : alternative.lines();
+        List<QuoteLine> lines = alternative.lines();
         if (sheet.getRow(first) == null) {
             sheet.createRow(first);
         }
