@@ -58,7 +58,7 @@ public final class ProposedLines {
      */
     public List<ProposedLine> of(LocalDate day, List<Verdict> verdicts) {
         List<ProposedLine> lines = new ArrayList<>();
-        trades().forEach(t -> lines.add(new ProposedLine(Work.LABOUR, null, t, null, rates.perHour(t, day).orElse(null),
+        trades(rates).forEach(t -> lines.add(new ProposedLine(Work.LABOUR, null, t, null, rates.perHour(t, day).orElse(null),
                 Lacking.HOURS)));
         boolean rotor = false;
         for (WindingRole role : WindingRole.values()) {
@@ -91,7 +91,8 @@ public final class ProposedLines {
         return WirePrice.find(stock.spools(), size, grades);
     }
 
-    private TreeSet<String> trades() {
+    /** The trades that the shop has rates for, each once. */
+    static TreeSet<String> trades(LabourRates rates) {
         TreeSet<String> trades = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
         rates.rates().stream().map(LabourRates.Rate::trade).filter(t -> t != null && !t.isBlank()).map(String::strip)
                 .forEach(trades::add);

@@ -48,7 +48,7 @@ public final class QuotePage extends PartPage {
         beside.put(here);
         Composite proposing = here.area();
         Proposals proposals = new Proposals(site(), words(), beside::marked, new Shelf(site(), words(), proposing));
-        FindingLines findings = new FindingLines(site(), words());
+        FindingLines findings = new FindingLines(site(), words(), beside::marked);
         Actions actions = new Actions(proposing, site(), "quote.tookFindings").unless(sending::closed)
                 .button("quote.takeFindings", words().text("quote.takeFindings"), findings::take)
                 .button("quote.propose", words().text("quote.propose"), proposals::lines)

@@ -258,6 +258,31 @@ class QuotePageTest {
         assertTrue(said.contains("1 x B-6312 (6312"), said);
     }
 
+    @Test
+    void theWorkOfFindingsGoesIntoTheMarkedAlternativeInWordsAndWithItsTrade() throws Exception {
+        PartKey inspection = PartKey.of(PartKind.INSPECTION);
+        editor.document().put(inspection, desktop.session().json().read(inspection, "{\"schema\":1,\"findings\":["
+                + "{\"where\":\"exciter-rotor\",\"severity\":\"MUST_BE_DONE\",\"text\":\"burnt\",\"proposedWork\":\"rewind it\"},"
+                + "{\"where\":\"cover\",\"severity\":\"NOTE\",\"text\":\"dented\",\"proposedWork\":\"straighten\"}]}"));
+        RecordGrid beside = desktop.grid(LIST, "net");
+        cell(beside, 1, "/name", "clean and dry");
+        desktop.until("the new alternative has its own lines", () -> desktop.shows(LIST + "/1/lines"));
+        beside.moveTo(1, 0);
+        desktop.press("quote.takeFindings");
+        assertEquals("2 lines added to \"clean and dry\"; they have no price yet. One line names no trade: the finding does not say "
+                + "which one of the rates does it. Type it, then put prices in.", said());
+        JsonNode lines = editor.document().rows(QUOTE, LIST + "/1/lines").deepCopy();
+        assertEquals(List.of("exciter rotor: rewind it", "cover: straighten"), lines.findValuesAsText("text"));
+        assertEquals(List.of("winder"), lines.findValuesAsText("trade"), "the shop has a rate for it");
+        desktop.press("quote.priceLines");
+        assertTrue(editor.document().value(QUOTE, LIST + "/1/lines/0/unitPrice").isNumber(), said());
+        desktop.press("quote.takeFindings");
+        assertEquals(2, editor.document().rows(QUOTE, LIST + "/1/lines").size(), "a second press adds nothing");
+        beside.moveTo(0, 0);
+        desktop.press("quote.takeFindings");
+        assertEquals(2, editor.document().rows(QUOTE, LIST + "/0/lines").size(), "another alternative offers the same work");
+    }
+
     private String said() {
         return ((Label) desktop.field("quote.tookFindings")).getText();
     }
