@@ -375,4 +375,34 @@ class StockTest {
         desktop.until("it goes back once", () -> said().contains("moved or described since") || said().startsWith("No list"));
         Files.delete(file);
     }
+
+    @Test
+    void aListThatCountedNothingIsTakenBackAlsoAfterThePageWasClosed() throws Exception {
+        Path file = Files.createTempFile("stock", ".csv");
+        Files.writeString(file, "Code;Description;Unit;Shelf\n" + code + ";Described by a list;pc;shelf 7\n" + code
+                + "-N;New with it;pc;shelf 8\n");
+        desktop.press("stock.listIn");
+        set("import.path", file.toString());
+        desktop.field("import.path").notifyListeners(SWT.DefaultSelection, new Event());
+        desktop.until("the list is read", () -> desktop.field("import.takeIn").isEnabled());
+        desktop.press("import.takeIn");
+        desktop.until("it is taken in", () -> said().startsWith("2 items were taken in"));
+        assertEquals("Described by a list", now().name());
+        desktop.closeAll();
+        desktop.command("org.copperbook.office.command.stock");
+        ((Text) desktop.field("stock.find")).setText("Described by");
+        desktop.until("the item is marked", () -> chosen().startsWith(code));
+        desktop.press("stock.listBack");
+        desktop.until("it answers", () -> !said().isEmpty());
+        assertTrue(said().startsWith("The list was taken back: 2 items"), said());
+        assertEquals("Test bearing", now().name());
+        assertEquals("here", now().place());
+        assertTrue(((StockItem) stock.item(code + "-N").orElseThrow().part()).retired());
+        ((Text) desktop.field("stock.find")).setText(code);
+        desktop.until("the item is marked", () -> chosen().startsWith(code));
+        desktop.press("stock.listBack");
+        desktop.until("nothing goes back twice", () -> said().startsWith("No list"));
+        assertEquals("Test bearing", now().name());
+        Files.delete(file);
+    }
 }

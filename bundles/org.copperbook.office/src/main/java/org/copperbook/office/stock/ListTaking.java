@@ -34,6 +34,11 @@ final class ListTaking implements ImportWindow.Saving<Stock.Listed> {
         this.taken = taken;
     }
 
+    /** Whether something was kept because a list said so. */
+    static boolean isReason(String why, StockWords words) {
+        return why.startsWith(words.text("stock.listWhy", ""));
+    }
+
     /** The window in which the list is read. */
     void from(ImportWindow<Stock.Listed> importing) {
         window = importing;

@@ -217,7 +217,10 @@ public final class StockEditor extends SinglePageEditor {
         if (code == null || !code.equals(shownCode)) {
             shownCode = code;
             refused = null;
-            move.say("", false);
+            if (code != null) {
+                // What was done may have taken the item out of what is looked for; the answer stays all the same.
+                move.say("", false);
+            }
             describe.show(item);
         } else {
             describe.follow(item.get());
@@ -453,19 +456,28 @@ public final class StockEditor extends SinglePageEditor {
         window.open();
     }
 
-    /** The list that made the movement marked, else the last one that was taken in here, is taken back as a whole. */
+    /**
+     * The list that made the movement marked, else the last one that was taken in here, else the one that described the item
+     * marked last, is taken back as a whole.
+     */
     private void listBack() {
         Optional<String> who = session.who();
         Optional<Long> of = ledger.marked().filter(e -> e.movement().list() != null).map(StockEntry::sequence)
                 .or(() -> Optional.ofNullable(lastList));
-        if (who.isEmpty() || of.isEmpty()) {
-            move.say(words.text(who.isEmpty() ? "stock.whoFirst" : "stock.listFirst"), false);
+        Optional<String> code = list.marked().map(StockItem::code);
+        if (who.isEmpty()) {
+            move.say(words.text("stock.whoFirst"), false);
             return;
         }
         DeskJob job = new DeskJob(words.text("stock.listBack"), monitor -> {
             String outcome;
             try {
-                List<Saved> back = session.store().stock().takeBackList(of.get(), who.get(), words.text("stock.listBackWhy"),
+                Optional<Long> from = of.or(() -> code.flatMap(this::listOf));
+                if (from.isEmpty()) {
+                    behind.later(() -> move.say(words.text("stock.listFirst"), false));
+                    return;
+                }
+                List<Saved> back = session.store().stock().takeBackList(from.get(), who.get(), words.text("stock.listBackWhy"),
                         n -> !monitor.isCanceled());
                 long gone = back.stream().map(s -> (StockItem) s.part()).filter(i -> Boolean.TRUE.equals(i.retired())).count();
                 lastList = null;
@@ -481,6 +493,12 @@ public final class StockEditor extends SinglePageEditor {
         });
         job.setUser(true);
         job.schedule();
+    }
+
+    /** What a list kept of an item, if nothing was kept of it since; a list that counted nothing left no movement to be marked. */
+    private Optional<Long> listOf(String code) {
+        return session.store().stock().item(code).filter(s -> ListTaking.isReason(s.revision().why(), words))
+                .map(s -> s.revision().sequence());
     }
 
     private StockSheet sheet() {
