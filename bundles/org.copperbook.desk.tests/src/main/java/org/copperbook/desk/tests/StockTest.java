@@ -9,10 +9,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.copperbook.desk.command.WorkbookFolder;
+import org.copperbook.desk.page.ShopPages;
+import org.copperbook.desk.tests.window.CrashEntries;
 import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.Job;
 import org.copperbook.jobs.Part;
@@ -24,6 +27,7 @@ import org.copperbook.jobs.stock.StockUnit;
 import org.copperbook.store.NumberTaken;
 import org.copperbook.store.stock.Stock;
 import org.copperbook.store.stock.StockMove;
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.widgets.Button;
@@ -265,6 +269,69 @@ class StockTest {
         desktop.until("all that was kept of it is listed", () -> desktop.shows("history.revisions")
                 && ((Table) desktop.field("history.revisions")).getItemCount() >= 3);
         desktop.field("history.revisions").getShell().close();
+    }
+
+    private void describeHere() {
+        CTabFolder tabs = (CTabFolder) desktop.field("stock.tabs");
+        tabs.setSelection(1);
+        desktop.work();
+    }
+
+    @Test
+    void whatIsTypedAboutAnItemIsThereAgainAfterThePageWasClosed() throws Exception {
+        describeHere();
+        set("item/stock.place", "shelf 11");
+        desktop.press("stock.new");
+        set("item/stock.name", "Brush holder " + code);
+        desktop.closeAll();
+        desktop.command("org.copperbook.office.command.stock");
+        find(code);
+        describeHere();
+        assertEquals("shelf 11", text("item/stock.place"));
+        assertTrue(((Label) desktop.field("stock.itemSaid")).getText().startsWith("This was typed before"));
+        desktop.press("stock.throwAway");
+        assertEquals("here", text("item/stock.place"));
+        assertFalse(desktop.field("stock.throwAway").isEnabled());
+        desktop.press("stock.new");
+        assertEquals("Brush holder " + code, text("item/stock.name"));
+        desktop.press("stock.throwAway");
+        assertEquals("", text("item/stock.name"));
+        desktop.until("nothing of it waits", () -> CrashEntries.find("shelf 11").isEmpty()
+                && CrashEntries.find("Brush holder " + code).isEmpty());
+    }
+
+    /** The entry under the name of a program that runs no more is what its end leaves. */
+    @Test
+    void whatIsTypedAboutAnItemOutlivesTheProgramAndFollowsWhereNothingWasTyped() throws Exception {
+        describeHere();
+        String typed = "shelf " + code;
+        set("item/stock.place", typed);
+        set("item/stock.level", "7");
+        desktop.until("both are in the journal", () -> CrashEntries.find(typed).filter(f -> has(f, "\\\"7\\\"")).isPresent());
+        Path kept = CrashEntries.find(typed).orElseThrow();
+        byte[] bytes = Files.readAllBytes(kept);
+        desktop.press("stock.throwAway");
+        desktop.until("it is forgotten", () -> CrashEntries.find(typed).isEmpty());
+        desktop.closeAll();
+        Files.write(CrashEntries.ofADeadProgram(kept), bytes);
+        stock.describe(new StockItem(1, code, StockItem.Kind.BEARING, "Renamed elsewhere", "6205", null, null, StockUnit.PC,
+                "moved elsewhere", new BigDecimal("4.50"), new BigDecimal("2"), null, null, null, null, null), now(), who, "");
+        ShopPages.open(Platform.getExtensionRegistry(), Set.of(PartKind.STOCK_ITEM), desktop.page());
+        desktop.until("it is there again", () -> desktop.shows("item/stock.place") && text("item/stock.place").equals(typed));
+        assertEquals("7", text("item/stock.level"));
+        assertEquals("Renamed elsewhere", text("item/stock.name"), "nothing was typed there");
+        String told = ((Label) desktop.field("stock.itemSaid")).getText();
+        assertTrue(told.contains("meanwhile in: Place."), told);
+        desktop.press("stock.throwAway");
+        assertEquals("moved elsewhere", text("item/stock.place"));
+    }
+
+    private static boolean has(Path file, String text) {
+        try {
+            return Files.readString(file).contains(text);
+        } catch (java.io.IOException replacedMeanwhile) {
+            return false;
+        }
     }
 
     private String text(String id) {

@@ -3,13 +3,13 @@ package org.copperbook.office.stock;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.form.PushButton;
@@ -20,6 +20,7 @@ import org.copperbook.jobs.stock.StockItem;
 import org.copperbook.jobs.stock.StockUnit;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -31,14 +32,12 @@ import org.eclipse.swt.widgets.Text;
 /** What an item is: code, kind, size, unit, place, price, when to order. */
 final class ItemPane {
 
-    /** What was typed about items and not kept, by code; empty for a new one. It outlives the page, not the program. */
-    private static final Map<String, List<String>> PUT_BY = new HashMap<>();
-
     private static final int PAIRS = 3;
     private static final int FIELD_CHARS = 10;
     private static final int MOST_GRADE = 3;
 
     private final StockWords words;
+    private final ItemDrafts drafts;
     private final BiConsumer<StockItem, StockItem> keep;
     private final Composite box;
     private final Label about;
@@ -47,16 +46,21 @@ final class ItemPane {
     private final Combo unit;
     private final Combo shape;
     private final Button retired;
+    private final Button throwAway;
     private final Label said;
     private StockItem seen;
+    /** The fields as they were shown before somebody typed; empty as long as nothing is to be followed. */
     private List<String> shown = List.of();
 
     /**
+     * @param drafts  where what is typed and not kept is put by
      * @param keep    keeps an item as described; with what it was before, null for a new one
      * @param history shows everything that was ever kept of the item
      */
-    ItemPane(Composite parent, StockWords words, BiConsumer<StockItem, StockItem> keep, Consumer<StockItem> history) {
+    ItemPane(Composite parent, StockWords words, ItemDrafts drafts, BiConsumer<StockItem, StockItem> keep,
+            Consumer<StockItem> history) {
         this.words = words;
+        this.drafts = drafts;
         this.keep = keep;
         Look look = Look.of(parent);
         box = new Composite(parent, SWT.NONE);
@@ -77,11 +81,15 @@ final class ItemPane {
         field(fields, look, "stock.level");
         field(fields, look, "stock.place");
         Composite row = new Composite(box, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(4).spacing(8, 4).applyTo(row);
+        RowLayoutFactory.fillDefaults().wrap(true).center(true).spacing(8).applyTo(row);
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(row);
         retired = look.as(Look.Role.TEXT, new Button(row, SWT.CHECK));
         retired.setText(words.text("stock.isRetired"));
         retired.setData(Desk.ID, "stock.isRetired");
+        retired.addListener(SWT.Selection, e -> putBy());
         PushButton.in(row, "stock.keep", words.text("stock.keep"), this::keepTyped);
+        throwAway = PushButton.in(row, "stock.throwAway", words.text("stock.throwAway"), this::asItWas);
+        throwAway.setEnabled(false);
         PushButton.in(row, "stock.new", words.text("stock.new"), () -> {
             show(Optional.empty());
             texts.get("stock.code").setFocus();
@@ -118,17 +126,44 @@ final class ItemPane {
      * by, and is there again with it.
      */
     void show(Optional<StockItem> item) {
-        if (!shown.isEmpty() && !shown.equals(typed())) {
-            PUT_BY.put(code(), typed());
-        }
+        putBy();
         fill(item);
         say("");
-        shown = typed();
-        List<String> before = PUT_BY.remove(code());
-        if (before != null) {
-            typeAgain(before);
-            say(words.text("stock.typedBefore"));
+        recall();
+    }
+
+    /** Puts what was typed about the item shown and not kept into the fields again, unless something is typed by now. */
+    void recall() {
+        Optional<ItemDraft> before = drafts.of(code());
+        if (before.isEmpty() || !shown.equals(typed())) {
+            return;
         }
+        List<String> fields = new ArrayList<>(texts.keySet());
+        fields.addAll(List.of("stock.kind", "stock.unit", "stock.shape", "stock.isRetired"));
+        List<Integer> contested = before.get().contested(shown);
+        typeAgain(before.get().over(shown));
+        say(contested.isEmpty() ? words.text("stock.typedBefore") : words.text("stock.typedBeforeOther",
+                contested.stream().map(i -> words.text(fields.get(i))).collect(Collectors.joining(", "))));
+    }
+
+    /** The page is closed: what is typed is there again when it is opened. */
+    void close() {
+        putBy();
+        drafts.write();
+    }
+
+    private void putBy() {
+        if (!shown.isEmpty()) {
+            drafts.follow(code(), new ItemDraft(shown, typed()));
+            throwAway.setEnabled(!shown.equals(typed()));
+        }
+    }
+
+    private void asItWas() {
+        drafts.forget(code());
+        fill(Optional.ofNullable(seen));
+        say("");
+        texts.get(seen == null ? "stock.code" : "stock.name").setFocus();
     }
 
     /**
@@ -140,21 +175,18 @@ final class ItemPane {
                 item.priced(seen.price())))) {
             return;
         }
-        List<String> before = shown;
-        List<String> typed = typed();
+        ItemDraft before = new ItemDraft(shown, typed());
         fill(Optional.of(item));
-        shown = typed();
-        List<String> again = new ArrayList<>(shown);
-        for (int i = 0; i < again.size(); i++) {
-            again.set(i, typed.get(i).equals(before.get(i)) ? shown.get(i) : typed.get(i));
-        }
-        typeAgain(again);
+        typeAgain(before.over(shown));
     }
 
     /** Shows an item as it was kept just now. */
     void kept(StockItem item) {
-        shown = List.of();
-        PUT_BY.remove(item.code());
+        if (item.code().equalsIgnoreCase(seen == null ? text("stock.code") : code())) {
+            drafts.forget(code());
+            shown = List.of();
+        }
+        drafts.forget(item.code());
         show(Optional.of(item));
     }
 
@@ -171,6 +203,8 @@ final class ItemPane {
     }
 
     private void typeAgain(List<String> before) {
+        List<String> as = shown;
+        shown = List.of();
         int i = 0;
         for (Text t : texts.values()) {
             t.setText(before.get(i++));
@@ -179,9 +213,13 @@ final class ItemPane {
             c.select(Integer.parseInt(before.get(i++)));
         }
         retired.setSelection(Boolean.parseBoolean(before.get(i)));
+        shown = as;
+        putBy();
     }
 
+    /** Nothing is followed while the fields are filled one by one. */
     private void fill(Optional<StockItem> item) {
+        shown = List.of();
         seen = item.orElse(null);
         StockItem i = item.orElseGet(() -> StockItem.of("", StockItem.Kind.WIRE, "", StockUnit.KG));
         about.setText(seen == null ? words.text("stock.newItem") : words.text("stock.describing", i.code()));
@@ -197,6 +235,8 @@ final class ItemPane {
         unit.select(i.unit().ordinal());
         shape.select(i.shape() == null ? 0 : i.shape().ordinal() + 1);
         retired.setSelection(Boolean.TRUE.equals(i.retired()));
+        shown = typed();
+        throwAway.setEnabled(false);
     }
 
     private void put(String key, String text) {
@@ -246,6 +286,7 @@ final class ItemPane {
         label(parent, look, key);
         Text t = look.as(Look.Role.TEXT, new Text(parent, SWT.BORDER));
         t.addListener(SWT.DefaultSelection, e -> t.traverse(SWT.TRAVERSE_TAB_NEXT));
+        t.addListener(SWT.Modify, e -> putBy());
         place(t, look, key);
         texts.put(key, t);
     }
@@ -254,6 +295,7 @@ final class ItemPane {
         label(parent, look, key);
         Combo c = look.as(Look.Role.TEXT, new Combo(parent, SWT.READ_ONLY));
         c.setItems(items);
+        c.addListener(SWT.Selection, e -> putBy());
         place(c, look, key);
         return c;
     }

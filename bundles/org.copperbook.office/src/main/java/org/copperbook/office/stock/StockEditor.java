@@ -136,7 +136,8 @@ public final class StockEditor extends SinglePageEditor {
         PushButton.in(row, "stock.listOut", words.text("stock.listOut"), this::listOut);
         PushButton.in(row, "stock.listIn", words.text("stock.listIn"), this::listIn);
         PushButton.in(row, "stock.listBack", words.text("stock.listBack"), this::listBack);
-        describe = new ItemPane(tabs, words, this::keep, item -> new HistoryWindow(box.getShell(), session, Words.of(Quotes.class),
+        ItemDrafts drafts = ItemDrafts.of(display, session);
+        describe = new ItemPane(tabs, words, drafts, this::keep, item -> new HistoryWindow(box.getShell(), session, Words.of(Quotes.class),
                 item.code(), JobStore.SHOP, item.key(), null).open());
         tab("stock.moving", moving);
         tab("stock.description", describe.control());
@@ -153,6 +154,8 @@ public final class StockEditor extends SinglePageEditor {
             box.layout(true, true);
         });
         move.show(Optional.empty(), currency());
+        box.addDisposeListener(e -> describe.close());
+        drafts.takeOver(this::typedBefore);
         AfterChanges again = new AfterChanges(box, PAUSE, this::reload);
         listening = session.store().onChange(change -> {
             if (JobStore.SHOP.equals(change.jobId())) {
@@ -160,6 +163,20 @@ public final class StockEditor extends SinglePageEditor {
             }
         });
         reload();
+    }
+
+    /** Shows what was typed when the program ended: of these items the one typed about last. */
+    private void typedBefore(List<String> codes) {
+        if (box.isDisposed()) {
+            return;
+        }
+        tabs.setSelection(1);
+        if (codes.get(0).isEmpty()) {
+            describe.show(Optional.empty());
+        } else {
+            list.mark(codes.get(0));
+            describe.recall();
+        }
     }
 
     @Override
