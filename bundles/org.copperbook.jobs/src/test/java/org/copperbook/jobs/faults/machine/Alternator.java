@@ -4,8 +4,10 @@ import java.util.Random;
 
 /**
  * A brushless alternator with at most one fault, in per unit of no load: exciter field, exciter armature behind its own
- * drop, rotating bridge, main field, saturated main voltage, regulator with a ceiling, and the prime mover. Parameters are
- * drawn from usual ranges (common practice, no source). It knows nothing of likelihoods.
+ * drop, rotating bridge, main field, saturated main voltage, regulator with a ceiling, and the prime mover. Saturation, field
+ * at load, drops of diodes and of the exciter's armature are drawn from {@link PublishedMachines}; residual voltages, the
+ * regulator's margin and start, and how bad a fault is, from usual ranges (common practice, no source). It knows nothing of
+ * likelihoods.
  */
 final class Alternator {
 
@@ -50,17 +52,17 @@ final class Alternator {
     private final double coupling;
     final double[] phases = {1, 1, 1};
 
-    Alternator(Fault fault, Random r) {
+    Alternator(Fault fault, PublishedMachines published, Random r) {
         this.fault = fault;
         selfExcited = fault == Fault.RESIDUAL_LOST || r.nextDouble() < 0.6;
-        saturation = in(r, 0.1, 0.4);
+        saturation = published.saturation(r);
         double residual = fault == Fault.RESIDUAL_LOST ? in(r, 0, 0.15) : 1;
         residualMain = residual * in(r, 0.006, 0.02);
         residualExciter = residual * in(r, 0.03, 0.1);
-        diodeDrop = in(r, 0.02, 0.06);
-        sourceDrop = in(r, 0.1, 0.35);
-        fullLoadField = in(r, 2.0, 3.0);
+        sourceDrop = published.sourceDrop(r);
+        fullLoadField = published.fullLoadField(r);
         ceiling = fullLoadField * in(r, 1.1, 1.5);
+        diodeDrop = published.diodeDrop(r, ceiling);
         startThreshold = in(r, 0.008, 0.018);
         protectsSensing = r.nextBoolean();
         severity = switch (fault) {

@@ -17,6 +17,7 @@ public final class FaultCampaign {
 
     private final FaultKnowledge knowledge;
     private final FaultFinder finder;
+    private final PublishedMachines published = new PublishedMachines();
     private final Map<String, Row> rows = new TreeMap<>();
     private final Row all = new Row();
 
@@ -77,7 +78,7 @@ public final class FaultCampaign {
         for (Alternator.Fault fault : Alternator.Fault.values()) {
             int made = 0;
             for (int tries = 0; made < each && tries < 200 * each; tries++) {
-                Alternator machine = new Alternator(fault, r);
+                Alternator machine = new Alternator(fault, published, r);
                 String complaint = new Bench(machine, r).complaint().orElse(null);
                 if (complaint != null) {
                     made++;
