@@ -61,6 +61,7 @@ public final class RegistersEditor extends EditorPart {
         panes.add(new CapacitiesPane(tabs, editing, session, words));
         panes.add(new TemplatePane(tabs, editing, session, words));
         panes.add(new FaultTablesPane(tabs, editing, session, words));
+        panes.add(new WorkshopPane(tabs, editing, session, words));
         panes.add(new PeoplePane(tabs, editing, session, words, getSite().getService(IHandlerService.class)));
         for (ShopPane p : panes) {
             CTabItem item = new CTabItem(tabs, SWT.NONE);
