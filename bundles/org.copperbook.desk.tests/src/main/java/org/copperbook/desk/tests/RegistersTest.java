@@ -360,6 +360,8 @@ class RegistersTest {
             assertEquals(was.get(i).ranges(), kept.get(i).ranges());
             assertEquals(was.get(i).calibrationDue(), kept.get(i).calibrationDue());
             assertEquals(was.get(i).certificate(), kept.get(i).certificate());
+            assertEquals(was.get(i).leadOhm(), kept.get(i).leadOhm());
+            assertEquals(was.get(i).leadOhmU(), kept.get(i).leadOhmU());
         }
     }
 

@@ -26,8 +26,10 @@ final class InstrumentRows {
 
     private static final List<String> QUANTITIES = List.of("ohm", "V", "A", "W", "Hz", "degC", "r/min", "N m", "mm/s",
             "mm");
-    private static final List<String> OF_INSTRUMENT = List.of("name", "kind", "fourWire", "certificate", "laboratory",
-            "calibrated", "due", "note");
+    private static final List<String> OF_INSTRUMENT = List.of("name", "kind", "fourWire", "leadOhm", "leadOhmU",
+            "certificate", "laboratory", "calibrated", "due", "note");
+    /** Of two leads with their clips, in ohms. */
+    private static final List<String> LEADS = List.of("leadOhm", "leadOhmU");
 
     private static final String CALIBRATION = "calibration";
     private static final String QUANTITY = "quantity";
@@ -54,6 +56,8 @@ final class InstrumentRows {
                 RegisterField.choice("kind", words.text("instruments.kind"), words.text("instruments.kindTitles"), kinds),
                 RegisterField.choice("fourWire", words.text("instruments.fourWire"),
                         words.text("instruments.fourWireTitles"), yesNo),
+                number("leadOhm", "instruments.leadOhmHead", "instruments.leadOhmTitles"),
+                number("leadOhmU", "instruments.leadOhmUHead", "instruments.leadOhmUTitles"),
                 RegisterField.text("certificate", words.text("instruments.certificate"),
                         words.text("instruments.certificateTitles")),
                 RegisterField.text("laboratory", words.text("instruments.laboratory"),
@@ -115,6 +119,8 @@ final class InstrumentRows {
             head.put("name", i.name());
             head.put("kind", i.kind() == null ? null : i.kind().name());
             head.put("fourWire", i.fourWire() == null ? null : i.fourWire() ? "TRUE" : "FALSE");
+            head.put("leadOhm", decimal(i.leadOhm()));
+            head.put("leadOhmU", decimal(i.leadOhmU()));
             head.put("certificate", i.certificate());
             head.put("laboratory", i.certificates().stream().filter(c -> c.date() != null
                     && c.date().equals(i.calibrated())).map(Instrument.Certificate::laboratory).findFirst().orElse(null));
@@ -186,6 +192,7 @@ final class InstrumentRows {
                 r.text(key).ifPresent(t -> one.put(key, t));
             }
             r.text("fourWire").ifPresent(t -> one.put("fourWire", t.equals("TRUE")));
+            LEADS.forEach(key -> r.number(key).ifPresent(n -> one.put(key, n)));
             certificate(one, r);
             if (r.text(QUANTITY).isPresent()) {
                 if (begun.add(id.toLowerCase(Locale.ROOT))) {
