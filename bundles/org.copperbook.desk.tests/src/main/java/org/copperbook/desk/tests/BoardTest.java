@@ -125,7 +125,7 @@ class BoardTest {
         desktop.until("the late job is in the list", () -> Stream.of(list.getItems())
                 .anyMatch(i -> i.getText(0).equals(job.number())));
         String row = Stream.of(list.getItems()).filter(i -> i.getText(0).equals(job.number()))
-                .map(i -> i.getText(3) + " / " + i.getText(5)).findFirst().orElseThrow();
+                .map(i -> i.getText(2) + " / " + i.getText(3)).findFirst().orElseThrow();
         assertTrue(row.contains("days late") && row.contains("outside work") && row.contains("shaft at the grinder"), row);
     }
 

@@ -33,8 +33,9 @@ import org.eclipse.swt.widgets.TableItem;
 /** The same jobs as a list: which of them, at which step, in which order; what is late says why. */
 final class ListPane {
 
-    private static final List<String> COLUMNS = List.of("list.number", "list.whose", "list.step", "list.due",
-            "list.waiting", "list.why", "list.age", "list.untouched");
+    private static final List<String> COLUMNS = List.of("list.number", "list.whose", "list.due", "list.why",
+            "list.step", "list.waiting", "list.age", "list.untouched");
+    private static final int DUE = COLUMNS.indexOf("list.due");
 
     private final Words words;
     private final Composite box;
@@ -152,9 +153,9 @@ final class ListPane {
         Optional<BoardRow> row = rows.row(table.indexOf(item));
         item.setData(row.orElse(null));
         BoardWords said = new BoardWords(words, today, ZoneId.systemDefault());
-        item.setText(row.map(r -> new String[] {r.job().number(), said.whose(r), said.step(r), said.due(r),
-                said.waiting(r), said.why(r), said.age(r), said.untouched(r)}).orElse(new String[] {"\u2026"}));
+        item.setText(row.map(r -> new String[] {r.job().number(), said.whose(r), said.due(r), said.why(r),
+                said.step(r), said.waiting(r), said.age(r), said.untouched(r)}).orElse(new String[] {"\u2026"}));
         item.setForeground(row.filter(r -> r.job().voided()).isPresent() ? Look.of(table).palette().muted() : null);
-        item.setForeground(3, row.filter(said::late).isPresent() ? Look.of(table).palette().problem() : null);
+        item.setForeground(DUE, row.filter(said::late).isPresent() ? Look.of(table).palette().problem() : null);
     }
 }
