@@ -77,6 +77,7 @@ final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
         IWorkbenchPage page = getWindowConfigurer().getWindow().getActivePage();
         // After an unexpected end the workbench puts back tabs that it cannot fill; what was typed comes back below.
         page.closeEditors(page.getEditorReferences(), false);
+        page.zoomOut();
         try {
             if (!session.isBegun()) {
                 page.openEditor(new BeginningInput(), Desk.BEGINNING);
@@ -129,6 +130,16 @@ final class DeskWindowAdvisor extends WorkbenchWindowAdvisor {
                 display.asyncExec(() -> ShopPages.open(Platform.getExtensionRegistry(), ofShop, page));
             }
         });
+    }
+
+    /** Tabs are not put back: one that fills the window would leave the register as an icon beside nothing at the next start. */
+    @Override
+    public boolean preWindowShellClose() {
+        IWorkbenchPage page = getWindowConfigurer().getWindow().getActivePage();
+        if (page != null) {
+            page.zoomOut();
+        }
+        return true;
     }
 
     @Override
