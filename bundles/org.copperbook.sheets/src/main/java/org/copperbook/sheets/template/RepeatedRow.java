@@ -37,11 +37,11 @@ final class RepeatedRow {
     }
 
     /**
-     * Whether somebody gave the row its height. Where nobody did, copies find their own too: the height that such a row is
-     * said to have is 0 in a sheet that states none, which would hide them.
+     * Whether the row has a height of its own. Where it has not, copies find theirs too: the height that such a row is said
+     * to have is the sheet's, which is 0 in a sheet that states none and would hide them.
      */
     private static boolean hasHeight(XSSFRow row) {
-        return row.getCTRow().getCustomHeight() && row.getHeight() > 0;
+        return row.getHeight() > 0 && row.getHeight() != row.getSheet().getDefaultRowHeight();
     }
 
     private static void pictures(XSSFSheet sheet, int row, int more) {
