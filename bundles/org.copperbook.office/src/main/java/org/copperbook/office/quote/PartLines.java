@@ -208,6 +208,7 @@ final class PartLines {
 
     private String named(Fit f) {
         StockItem item = f.taken();
-        return words.text("proposal.item", item.code(), item.size() == null ? item.name() : item.size(), item.price());
+        return words.text("proposal.item", item.code(), item.size() == null ? item.name() : item.size(),
+                Money.of(item.price(), site.shop().workshop().currency()));
     }
 }

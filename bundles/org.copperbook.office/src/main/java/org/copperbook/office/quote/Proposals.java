@@ -197,7 +197,8 @@ final class Proposals {
         Optional<WirePrice> found = job.wire(size, grades);
         String named = grades.stream().map(String::valueOf).collect(Collectors.joining(" / "));
         found.filter(w -> w.fit() != WirePrice.Fit.RIGHT).ifPresent(w -> said.add(w.fit() == WirePrice.Fit.OTHER
-                ? words.text("proposal.otherGrade", line, named, w.grade(), w.perKilogram())
+                ? words.text("proposal.otherGrade", line, named, w.grade(),
+                        Money.of(w.perKilogram(), site.shop().workshop().currency()))
                 : words.text("proposal.gradeNotSaid", line, named)));
         return found.filter(WirePrice::counts).map(WirePrice::perKilogram);
     }

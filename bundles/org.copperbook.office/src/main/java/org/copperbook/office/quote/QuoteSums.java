@@ -124,7 +124,7 @@ final class QuoteSums {
         BigDecimal limit = agreed == null ? null : quote.approval().limit();
         return limit == null ? Optional.empty() : figures(quote.alternatives().indexOf(agreed))
                 .map(f -> f.totals().gross().subtract(limit)).filter(over -> over.signum() > 0)
-                .map(over -> words.text("approval.overLimit", money(limit), money(over)));
+                .map(over -> words.text("approval.overLimit", named(limit), named(over)));
     }
 
     private static boolean isEmpty(String text) {
@@ -140,11 +140,11 @@ final class QuoteSums {
         }
         String shops = site.shop().workshop().currency();
         if (!shops.equals(prices.currency().code())) {
-            return words.text("alternative.limitElsewhere", money(limit), shops);
+            return words.text("alternative.limitElsewhere", Money.of(limit, shops));
         }
         BigDecimal over = figures.get().totals().gross().subtract(limit);
-        return over.signum() <= 0 ? words.text("alternative.underLimit", money(limit))
-                : words.text("alternative.overLimit", money(limit), money(over));
+        return over.signum() <= 0 ? words.text("alternative.underLimit", named(limit))
+                : words.text("alternative.overLimit", named(limit), named(over));
     }
 
     /** Mark-up and margin of an alternative beside each other, since they are not the same. */
@@ -219,11 +219,11 @@ final class QuoteSums {
     }
 
     private String money(BigDecimal amount) {
-        NumberFormat money = NumberFormat.getInstance();
-        int digits = prices.currency().digits();
-        money.setMinimumFractionDigits(digits);
-        money.setMaximumFractionDigits(Math.max(digits, amount.stripTrailingZeros().scale()));
-        return money.format(amount);
+        return Money.alone(amount, prices.currency());
+    }
+
+    private String named(BigDecimal amount) {
+        return Money.of(amount, prices.currency().code());
     }
 
     private static String plain(BigDecimal number) {

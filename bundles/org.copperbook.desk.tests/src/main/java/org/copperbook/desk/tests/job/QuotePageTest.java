@@ -211,7 +211,7 @@ class QuotePageTest {
         desktop.type("/approval/alternative", "full rewind");
         desktop.type("/approval/limit", "250");
         // 6 h x 50 = 300 without tax kinds
-        assertTrue(desktop.text("quote.answered").contains("50.00 more"), desktop.text("quote.answered"));
+        assertTrue(desktop.text("quote.answered").contains("Agreed up to 250.00 EUR; the alternative comes to 50.00 EUR more"), desktop.text("quote.answered"));
         desktop.type("/approval/limit", "300");
         assertEquals("Write down who answered, how and when.", desktop.text("quote.answered"));
     }
