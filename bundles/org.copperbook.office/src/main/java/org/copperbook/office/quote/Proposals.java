@@ -175,9 +175,7 @@ final class Proposals {
             fromShelf.clear();
             for (JsonNode line : lines) {
                 if (!line.hasNonNull("unitPrice")) {
-                    Optional<BigDecimal> price = line.hasNonNull("wire") ? wire(job, line, fromShelf)
-                            : QuoteLine.Kind.LABOUR.name().equals(line.path("kind").asText())
-                                    ? site.shop().rates().perHour(line.path("trade").asText(), day()) : parts.price(line, chosen, fromShelf);
+                    Optional<BigDecimal> price = price(job, line, chosen, fromShelf);
                     price.ifPresent(p -> ((ObjectNode) line).put("unitPrice", p));
                     counts[price.isPresent() ? 0 : 1]++;
                 }
@@ -185,6 +183,42 @@ final class Proposals {
         });
         return refused != null ? refused
                 : (words.text("proposal.priced", counts[0], counts[1]) + " " + String.join(" ", fromShelf)).strip();
+    }
+
+    private Optional<BigDecimal> price(ProposedLines job, JsonNode line, Map<String, StockItem> chosen, List<String> said) {
+        return line.hasNonNull("wire") ? wire(job, line, said)
+                : QuoteLine.Kind.LABOUR.name().equals(line.path("kind").asText())
+                        ? site.shop().rates().perHour(line.path("trade").asText(), day()) : parts.price(line, chosen, said);
+    }
+
+    /**
+     * Says that lines of some alternatives have the shop's own prices though the quote is in another currency; empty where none
+     * has. Nothing is converted, since no rate of exchange is known.
+     *
+     * @param from  the first alternative looked at, from 0
+     * @param until the one behind the last
+     */
+    String notConverted(int from, int until) {
+        if (isShopsCurrency()) {
+            return "";
+        }
+        ProposedLines job = job();
+        JsonNode all = site.document().rows(site.key(), SideBySide.LIST);
+        int lines = 0;
+        for (int i = from; i < until; i++) {
+            for (JsonNode line : all.path(i).path("lines")) {
+                lines += line.path("unitPrice").isNumber() && isShops(job, line) ? 1 : 0;
+            }
+        }
+        return lines == 0 ? "" : words.text("proposal.notConverted", lines, site.shop().workshop().currency(), currency());
+    }
+
+    /** Whether a line has the price that the shop has for it now. */
+    private boolean isShops(ProposedLines job, JsonNode line) {
+        BigDecimal price = line.path("unitPrice").decimalValue();
+        List<Fit> fits = line.hasNonNull("wire") ? List.of() : parts.fits(line);
+        return price(job, line, Map.of(), new ArrayList<>()).filter(p -> p.compareTo(price) == 0).isPresent()
+                || fits.size() == 1 && fits.get(0).others().stream().anyMatch(o -> fits.get(0).with(o).price().compareTo(price) == 0);
     }
 
     /** The price of a line of wire by its size and the grade that the windings name for it; what is in the way of that is said. */
@@ -226,8 +260,13 @@ final class Proposals {
         return site.document().part(site.key(), Quote.class);
     }
 
-    private boolean isShopsCurrency() {
-        String quoted = site.document().value(site.key(), "/currency").asText("").strip();
+    private String currency() {
+        return site.document().value(site.key(), "/currency").asText("").strip();
+    }
+
+    /** Whether the shop's prices are in the currency of the quote. */
+    boolean isShopsCurrency() {
+        String quoted = currency();
         return quoted.isEmpty() || quoted.equalsIgnoreCase(site.shop().workshop().currency());
     }
 

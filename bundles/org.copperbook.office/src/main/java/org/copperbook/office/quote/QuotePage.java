@@ -25,6 +25,7 @@ public final class QuotePage extends PartPage {
     private final List<Block> alternatives = new ArrayList<>();
     private QuoteSums sums;
     private Sending sending;
+    private Proposals proposals;
     private Block taxes;
 
     @Override
@@ -43,11 +44,11 @@ public final class QuotePage extends PartPage {
                 .date("/validUntil", "quote.validUntil")
                 .proposals("/language", "quote.language", ShippedLanguages::names)
                 .choice("/rounding", "quote.rounding", RoundingRule.class)
-                .computed("quote.rule", "quote.rule", sums::rule);
+                .computed("quote.rule", "quote.rule", () -> said(sums.rule(), proposals.notConverted(0, sums.alternatives())));
         SideBySide beside = new SideBySide(site(), words(), sums, sending::closed);
         beside.put(here);
         Composite proposing = here.area();
-        Proposals proposals = new Proposals(site(), words(), beside::marked, new Shelf(site(), words(), proposing));
+        proposals = new Proposals(site(), words(), beside::marked, new Shelf(site(), words(), proposing, this::stockRead));
         FindingLines findings = new FindingLines(site(), words(), beside::marked);
         Actions actions = new Actions(proposing, site(), "quote.tookFindings").unless(sending::closed)
                 .button("quote.takeFindings", words().text("quote.takeFindings"), findings::take)
@@ -91,7 +92,8 @@ public final class QuotePage extends PartPage {
                         () -> sums.markUpAndMargin(index))
                 .decimal(at + "/discountPercent", "alternative.discount")
                 .text(at + "/note", "alternative.note")
-                .computed("quote.total." + index, "alternative.total", () -> sums.total(index))
+                .computed("quote.total." + index, "alternative.total",
+                        () -> said(sums.total(index), proposals.notConverted(index, index + 1)))
                 .computed("quote.limit." + index, "alternative.limit", () -> sums.againstLimit(index));
         here.grid("quote.lines", at + "/lines", columns -> columns
                 .choice("/kind", "line.kind", QuoteLine.Kind.class)
@@ -104,6 +106,17 @@ public final class QuotePage extends PartPage {
                 .decimal("/discountPercent", "line.discount")
                 .mark("/tax", "line.tax"), index + 1)
                 .newRow(this::newLine);
+    }
+
+    private static String said(String first, String then) {
+        return then.isEmpty() ? first : first.isEmpty() ? then : first + (first.endsWith(".") ? " " : ". ") + then;
+    }
+
+    /** Which prices are the stock's is seen only now. */
+    private void stockRead() {
+        if (!proposals.isShopsCurrency()) {
+            refresh();
+        }
     }
 
     /**

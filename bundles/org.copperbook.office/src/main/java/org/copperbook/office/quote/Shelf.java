@@ -22,10 +22,15 @@ final class Shelf {
     private final PageSite site;
     private final Words words;
     private final Control page;
+    private final Runnable whenRead;
     private PartsOnShelf parts;
 
-    /** @param page until this goes, the stock is kept up with */
-    Shelf(PageSite site, Words words, Control page) {
+    /**
+     * @param page     until this goes, the stock is kept up with
+     * @param whenRead called each time that the stock was read
+     */
+    Shelf(PageSite site, Words words, Control page, Runnable whenRead) {
+        this.whenRead = whenRead;
         this.site = site;
         this.words = words;
         this.page = page;
@@ -54,6 +59,7 @@ final class Shelf {
                     display.asyncExec(() -> {
                         if (!page.isDisposed()) {
                             parts = found;
+                            whenRead.run();
                         }
                     });
                 }

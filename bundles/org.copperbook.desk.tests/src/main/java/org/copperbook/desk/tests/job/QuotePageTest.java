@@ -283,6 +283,44 @@ class QuotePageTest {
         assertEquals(2, editor.document().rows(QUOTE, LIST + "/0/lines").size(), "another alternative offers the same work");
     }
 
+    @Test
+    void theShopsPricesAreNotConvertedWhichIsSaidUntilOthersAreTyped() {
+        line(0, 0, "labour", "wind", "6", "h", "");
+        cell(desktop.grid(LIST + "/0/lines"), 0, "/trade", "winder");
+        desktop.press("quote.priceLines");
+        BigDecimal rate = first().path("unitPrice").decimalValue();
+        assertFalse(desktop.text("quote.total.0").contains("Not converted"), desktop.text("quote.total.0"));
+        desktop.type("/currency", "KWD");
+        String warned = "Not converted: one line has the price of the shop, which is in EUR, as it stands. Type it in KWD.";
+        assertTrue(desktop.text("quote.total.0").endsWith(" KWD. " + warned), desktop.text("quote.total.0"));
+        assertTrue(desktop.text("quote.rule").endsWith(warned), "and beside the currency: " + desktop.text("quote.rule"));
+        line(0, 1, "labour", "wind more", "6", "h", "");
+        cell(desktop.grid(LIST + "/0/lines"), 1, "/trade", "winder");
+        desktop.press("quote.priceLines");
+        assertTrue(editor.document().value(QUOTE, LIST + "/0/lines/1/unitPrice").isMissingNode(), "no price of another currency is put in");
+        assertTrue(said().contains("are in EUR and the quote is not, so no price was put in"), said());
+        desktop.press("quote.propose");
+        assertEquals(1, editor.document().rows(QUOTE, LIST + "/0/lines").findValues("unitPrice").size(), "nor with new lines");
+        assertTrue(said().contains("no price was put in"), said());
+        cell(desktop.grid(LIST + "/0/lines"), 0, "/unitPrice", rate.add(BigDecimal.ONE).toPlainString());
+        assertFalse(desktop.text("quote.total.0").contains("Not converted"), desktop.text("quote.total.0"));
+        cell(desktop.grid(LIST + "/0/lines"), 0, "/unitPrice", rate.toPlainString());
+        assertTrue(desktop.text("quote.total.0").contains("Not converted"), desktop.text("quote.total.0"));
+        desktop.type("/currency", "EUR");
+        assertFalse(desktop.text("quote.rule").contains("Not converted"), desktop.text("quote.rule"));
+    }
+
+    @Test
+    void aLimitIsShownInItsOwnCurrencyAlsoWhereItIsNotCompared() {
+        editor.document().set(PartKey.of(PartKind.BOOKING), "/spendLimit", com.fasterxml.jackson.databind.node.DecimalNode.valueOf(new BigDecimal("600")));
+        line(0, 0, "labour", "wind", "10", "h", "70");
+        // 10 h x 70 = 700 without tax kinds
+        assertEquals("The total with tax is above the limit of 600.00 EUR by 100.00 EUR: ask the customer first.", desktop.text("quote.limit.0"));
+        desktop.type("/currency", "KWD");
+        assertTrue(desktop.text("quote.limit.0").startsWith("The limit of 600.00 EUR is in another currency"),
+                "two decimals, as euros have (ISO 4217): " + desktop.text("quote.limit.0"));
+    }
+
     private String said() {
         return ((Label) desktop.field("quote.tookFindings")).getText();
     }
