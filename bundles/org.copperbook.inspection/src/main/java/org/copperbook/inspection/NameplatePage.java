@@ -39,7 +39,8 @@ public final class NameplatePage extends PartPage {
                 .integer("/year", "plate.year", PlateCrossCheck.FIRST_YEAR, 2200)
                 .text("/duty", "plate.duty")
                 .text("/standard", "plate.standard")
-                .text("/thermalClass", "plate.thermalClass");
+                .text("/thermalClass", "plate.thermalClass")
+                .text("/riseLimit", "plate.riseLimit");
         sameSerial = new SameSerial(here.area(), site(), words());
         here.section("plate.rating")
                 .number("/apparentPowerVA", "plate.apparentPower", FieldUnit.VOLT_AMPERE.typedIn("kVA"))
@@ -66,6 +67,7 @@ public final class NameplatePage extends PartPage {
                 .text("/ic", "plate.ic")
                 .text("/im", "plate.im")
                 .number("/ambientCelsius", "plate.ambient", FieldUnit.CELSIUS)
+                .number("/minAmbientCelsius", "plate.minAmbient", FieldUnit.CELSIUS)
                 .number("/altitudeM", "plate.altitude", FieldUnit.METRE)
                 .number("/coolantCelsius", "plate.coolant", FieldUnit.CELSIUS)
                 .text("/rotation", "plate.rotation")

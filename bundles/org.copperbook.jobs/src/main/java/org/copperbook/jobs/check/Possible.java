@@ -53,8 +53,8 @@ record Possible(double lower, boolean lowerIncluded, double upper, String what) 
 
     private static Map<String, Possible> table() {
         Map<String, Possible> t = new HashMap<>();
-        put(t, from(ABSOLUTE_ZERO, 3000, "a temperature"), "windingCelsius", "ambientCelsius", "meanCelsius",
-                "hottestCelsius", "burnOutMaxCelsius", "preheatCelsius", "cureCelsius", "sheetCureCelsius", "driveEndCelsius",
+        put(t, from(ABSOLUTE_ZERO, 3000, "a temperature"), "windingCelsius", "ambientCelsius", "minAmbientCelsius",
+                "meanCelsius", "hottestCelsius", "burnOutMaxCelsius", "preheatCelsius", "cureCelsius", "sheetCureCelsius", "driveEndCelsius",
                 "nonDriveEndCelsius", "referenceCelsius", "coolantCelsius", "atCelsius");
         put(t, from(0, 500, "the uncertainty of a temperature"), "temperatureU");
         put(t, above(0, 1e10, "a rating"), "apparentPowerVA", "powerW");

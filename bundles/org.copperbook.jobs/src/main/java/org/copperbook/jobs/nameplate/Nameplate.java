@@ -10,7 +10,8 @@ import org.copperbook.jobs.Part;
 import org.copperbook.jobs.limits.Limit;
 
 /**
- * The rating plate (items of IEC 60034-1, rating plates), as read; null means not on the plate or not legible.
+ * The rating plate (items of IEC 60034-1, clause 10.2; the list of them is from memory), as read; null means not on the
+ * plate or not legible.
  *
  * @param schema          layout version
  * @param maker           maker
@@ -52,6 +53,9 @@ import org.copperbook.jobs.limits.Limit;
  * @param rotorV          open-circuit slip-ring volts of a wound-rotor motor, V
  * @param rotorA          rated rotor amps of a wound-rotor motor, A
  * @param inertiaKgM2     moment of inertia, kg m²
+ * @param minAmbientCelsius lower limit of the ambient, degrees Celsius, where the plate states one
+ * @param riseLimit       limit of temperature rise where it is lower than that of the thermal class, as the plate says it
+ *                        (a class letter or kelvin)
  * @param otherRatings    further ratings of a dual plate
  * @param makerLimits     the maker's own limits for this machine; they go before the workshop's profile
  * @param more            fields of newer versions
@@ -63,8 +67,8 @@ public record Nameplate(int schema, String maker, String type, String serial, In
         Double excitationA, Double mainFieldV, Double mainFieldA, String thermalClass, String ip, String ic,
         String im, Double ambientCelsius, Double altitudeM, Double massKg, Double shaftHeightMm, String bearingDE,
         String bearingNDE, String regulator, Integer leads, TerminalMarks marks, String standard, String rotation, Double overspeedRpm,
-        Double coolantCelsius, Double rotorV, Double rotorA, Double inertiaKgM2, List<Rating> otherRatings,
-        List<Limit> makerLimits, @KeepUnknown Map<String, JsonNode> more) implements Part {
+        Double coolantCelsius, Double rotorV, Double rotorA, Double inertiaKgM2, Double minAmbientCelsius, String riseLimit,
+        List<Rating> otherRatings, List<Limit> makerLimits, @KeepUnknown Map<String, JsonNode> more) implements Part {
 
     public static final int SCHEMA = 1;
 

@@ -84,6 +84,10 @@ public final class PlateCrossCheck {
         BEYOND_MACHINES,
         /** Words that name no thermal class. */
         THERMAL_CLASS,
+        /** Words that name neither a thermal class nor a rise in kelvin. */
+        RISE_LIMIT,
+        /** Lower limit of the ambient, and the rated ambient, which is not above it. */
+        AMBIENT,
         /** Words that name no duty. */
         DUTY,
         /** Year stated, first and last that can be; as text. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.copperbook.calc.insulation.ThermalClass;
 import org.copperbook.jobs.nameplate.Nameplate.Rating;
@@ -24,14 +25,19 @@ record WholePlate(Nameplate plate, List<Rating> ratings, PossibleFigures possibl
     /** Excitation seldom takes a larger share of the rating, even on small machines; common practice, no source. */
     static final double MOST_EXCITATION_PERCENT = 10;
 
+    /** A rise in kelvin, which is above zero: "80", "80 K (P)". */
+    private static final Pattern KELVIN = Pattern.compile("(?<![-\u2212\\d.,])0*[1-9]\\d*");
+
     void look(int thisYear) {
         if (plate.poles() != null && plate.poles() % 2 != 0) {
             add(What.ODD_POLES, plate.poles());
         }
         words(What.THERMAL_CLASS, plate.thermalClass(), ThermalClass::isNamedIn);
+        words(What.RISE_LIMIT, plate.riseLimit(), w -> ThermalClass.isNamedIn(w) || KELVIN.matcher(w).find());
         words(What.DUTY, plate.duty(), DutyWords::nameADuty);
         year(thisYear);
         overspeed();
+        ambient();
         excitation();
         possible.aboveZero(Figure.ROTOR_VOLTS, plate.rotorV());
         possible.aboveZero(Figure.ROTOR_AMPS, plate.rotorA());
@@ -55,6 +61,14 @@ record WholePlate(Nameplate plate, List<Rating> ratings, PossibleFigures possibl
         Integer year = plate.year();
         if (year != null && (year < PlateCrossCheck.FIRST_YEAR || year > thisYear + 1)) {
             add(What.YEAR, Integer.toString(year), Integer.toString(PlateCrossCheck.FIRST_YEAR), Integer.toString(thisYear + 1));
+        }
+    }
+
+    private void ambient() {
+        Double least = plate.minAmbientCelsius();
+        Double most = plate.ambientCelsius();
+        if (least != null && most != null && least >= most) {
+            add(What.AMBIENT, least, most);
         }
     }
 

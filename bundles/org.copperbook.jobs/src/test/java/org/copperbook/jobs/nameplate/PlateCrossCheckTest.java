@@ -282,4 +282,25 @@ class PlateCrossCheckTest {
         assertEquals(List.of(new Contradiction(What.DUTY, 0, List.of(stated))), of("'duty':'" + stated + "'"));
         assertTrue(PlateWords.of(plate("'duty':'" + stated + "'"), null).get(0).startsWith(stated + " names no duty"));
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"B", "80 K", "80", "80 K (P)", "class B"})
+    void aRiseLimitIsAClassOrKelvin(String stated) {
+        assertEquals(stated, plate("'riseLimit':'" + stated + "'").riseLimit());
+        assertEquals(List.of(), of("'thermalClass':'F','riseLimit':'" + stated + "'"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"banana", "-80 K", "0 K", "?"})
+    void aRiseLimitThatIsNeitherIsSaidAndKept(String stated) {
+        assertEquals(List.of(new Contradiction(What.RISE_LIMIT, 0, List.of(stated))), of("'riseLimit':'" + stated + "'"));
+        assertTrue(PlateWords.of(plate("'riseLimit':'" + stated + "'"), null).get(0).contains("nor a rise in kelvin"));
+    }
+
+    @Test
+    void theLowestAmbientLiesBelowTheRatedOne() {
+        assertEquals(List.of(), of("'ambientCelsius':40,'minAmbientCelsius':-20"));
+        assertEquals(List.of(), of("'minAmbientCelsius':-20"));
+        says(of("'ambientCelsius':40,'minAmbientCelsius':45"), What.AMBIENT, 0, 45, 1e-9);
+    }
 }
