@@ -12,9 +12,17 @@ import org.copperbook.desk.entry.Entry;
  * @param title    heading; may have line breaks
  * @param entry    how its cells are shown and read; null for a computed column
  * @param chars    width in average characters
+ * @param most     width that it does not grow beyond by itself, in average characters
  * @param computed text of a computed column from its row; null for a column that is typed into
  */
-public record GridColumn(String pointer, String title, Entry entry, int chars, Function<JsonNode, String> computed) {
+public record GridColumn(String pointer, String title, Entry entry, int chars, int most, Function<JsonNode, String> computed) {
+
+    private static final int MOST_CHARS = 44;
+
+    /** A column that grows to what stands in it, within reason. */
+    public GridColumn(String pointer, String title, Entry entry, int chars, Function<JsonNode, String> computed) {
+        this(pointer, title, entry, chars, MOST_CHARS, computed);
+    }
 
     /** The heading for sentences and tables elsewhere. */
     public String oneLine() {

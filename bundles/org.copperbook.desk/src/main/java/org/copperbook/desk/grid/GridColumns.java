@@ -133,6 +133,12 @@ public final class GridColumns {
         return this;
     }
 
+    /** An entry of the page's own, no wider than this before somebody widens it, so that what stands behind it is in sight. */
+    public GridColumns narrow(String pointer, String key, Entry entry, int chars) {
+        add(key, new GridColumn(pointer, words.text(key), entry, chars, chars, null));
+        return this;
+    }
+
     /** A number with a unit under a heading that is data, not a text of the plug-in; it may have line breaks. */
     public GridColumns titledNumber(String pointer, String title, FieldUnit unit) {
         GridColumn column = new GridColumn(pointer, title, new NumberEntry(unit), NARROW, null);

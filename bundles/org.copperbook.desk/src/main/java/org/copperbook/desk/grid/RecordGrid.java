@@ -53,7 +53,6 @@ public final class RecordGrid {
     private static final int LAID_OUT_MILLIS = 60;
     private static final int SAYING_CHARS = 30;
     private static final int MOST_ROWS = 14;
-    private static final int WIDEST_CHARS = 44;
     private static final int MEASURED_ROWS = 40;
     private static final int CELL_AIR = 14;
 
@@ -647,13 +646,12 @@ public final class RecordGrid {
     private void fit() {
         GC gc = new GC(table);
         try {
-            int most = Look.of(table).chars(WIDEST_CHARS);
             for (int c = 0; c < model.columns().size(); c++) {
                 int wide = c == 0 && model.grows() ? gc.textExtent(DeskWords.text("grid.newRow")).x : 0;
                 for (int r = 0; r < Math.min(model.filled(), MEASURED_ROWS); r++) {
                     wide = Math.max(wide, gc.textExtent(model.text(r, c)).x);
                 }
-                int wanted = Math.min(most, wide + CELL_AIR);
+                int wanted = Math.min(Look.of(table).chars(model.columns().get(c).most()), wide + CELL_AIR);
                 if (table.getColumn(c).getWidth() < wanted) {
                     table.getColumn(c).setWidth(wanted);
                 }

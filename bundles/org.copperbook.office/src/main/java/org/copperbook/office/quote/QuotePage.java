@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.copperbook.calc.money.RoundingRule;
+import org.copperbook.desk.entry.DecimalEntry;
+import org.copperbook.desk.entry.TextEntry;
 import org.copperbook.desk.form.Actions;
 import org.copperbook.desk.form.Block;
 import org.copperbook.desk.form.Form;
@@ -21,6 +23,10 @@ import org.eclipse.swt.widgets.Composite;
 
 /** A quote: alternatives side by side and with their lines, taxes, terms, and the customer's answer. */
 public final class QuotePage extends PartPage {
+
+    /** Widths with which what a line is, its quantity and its price are in sight together in a small window. */
+    private static final int SHORT = 6;
+    private static final int TEXT = 28;
 
     private final List<Block> alternatives = new ArrayList<>();
     private QuoteSums sums;
@@ -96,10 +102,10 @@ public final class QuotePage extends PartPage {
                         () -> said(sums.total(index), proposals.notConverted(index, index + 1)))
                 .computed("quote.limit." + index, "alternative.limit", () -> sums.againstLimit(index));
         here.grid("quote.lines", at + "/lines", columns -> columns
-                .choice("/kind", "line.kind", QuoteLine.Kind.class)
-                .text("/text", "line.text")
-                .decimal("/quantity", "line.quantity")
-                .mark("/unit", "line.unit")
+                .entry("/kind", "line.kind", here.choice(QuoteLine.Kind.class), SHORT)
+                .narrow("/text", "line.text", new TextEntry(), TEXT)
+                .entry("/quantity", "line.quantity", new DecimalEntry(), SHORT)
+                .entry("/unit", "line.unit", new TextEntry(), SHORT)
                 .price("/unitPrice", "line.unitPrice")
                 .mark("/trade", "line.trade")
                 .mark("/wire", "line.wire")

@@ -26,6 +26,7 @@ import org.copperbook.jobs.winding.WindingRole;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -33,6 +34,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.Text;
@@ -746,6 +748,27 @@ class QuotePageTest {
                 Rectangle seen = lines.table().getClientArea();
                 return cell.x >= seen.x && cell.x + cell.width <= seen.x + seen.width;
             });
+        }
+    }
+
+    @Test
+    void aLongTextLeavesQuantityUnitAndPriceInSightInASmallWindow() {
+        Shell window = desktop.page().getWorkbenchWindow().getShell();
+        Point before = window.getSize();
+        boolean maximized = window.getMaximized();
+        window.setMaximized(false);
+        window.setSize(1280, 800);
+        try {
+            RecordGrid lines = desktop.grid(LIST + "/0/lines");
+            line(0, 0, "outside work", "balancing of the rotor with its fan and its coupling, in two planes", "12.5", "job", "1250.75");
+            lines.moveTo(0, 0);
+            desktop.work();
+            Rectangle price = lines.table().getItem(0).getBounds(column(lines, "/unitPrice"));
+            Rectangle text = lines.table().getItem(0).getBounds(column(lines, "/text"));
+            assertTrue(text.x >= 0 && price.x + price.width <= lines.table().getClientArea().width, text + " to " + price + " in " + lines.table().getClientArea());
+        } finally {
+            window.setSize(before);
+            window.setMaximized(maximized);
         }
     }
 
