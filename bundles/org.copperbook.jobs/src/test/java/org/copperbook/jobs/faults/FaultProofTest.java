@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * The finder on simulated machines. The model of the machine is written apart from the tables of likelihood: it knows
- * physics and usual ranges only. {@code -Dcopperbook.faults=N} simulates each kind of fault N times and prints the table.
+ * physics, figures of published machines and usual ranges only. {@code -Dcopperbook.faults=N} simulates each kind of fault N times and prints the table.
  */
 class FaultProofTest {
 
