@@ -15,6 +15,7 @@ import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -35,7 +36,10 @@ final class FieldRow {
     private static final int LABEL_DOWN = 6;
     /** Field, interval bar, and what is said beside them. */
     private static final int COLUMNS = 3;
+    /** What a field for words wants beside its label. */
+    private static final int WORDS_CHARS = 40;
 
+    private final int labelWidth;
     private final Composite box;
     private final Label label;
     private final Composite right;
@@ -45,12 +49,14 @@ final class FieldRow {
     private Composite note;
     private Note said = new Note.None();
     private String spokenNote = "";
+    private String mind = "";
     private boolean widens;
     private int wide = SWT.DEFAULT;
     private boolean beside;
 
     FieldRow(Composite parent, String labelText, int labelWidth, Runnable relayout) {
         this.relayout = relayout;
+        this.labelWidth = labelWidth;
         Look look = Look.of(parent);
         box = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 0).applyTo(box);
@@ -59,6 +65,7 @@ final class FieldRow {
         label.setText(labelText);
         GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.BEGINNING).hint(labelWidth, SWT.DEFAULT)
                 .indent(0, LABEL_DOWN).applyTo(label);
+        box.addListener(SWT.Resize, e -> stack());
         right = new Composite(box, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(COLUMNS).spacing(GAP, 0).applyTo(right);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(right);
@@ -116,7 +123,7 @@ final class FieldRow {
 
             @Override
             public void getDescription(AccessibleEvent e) {
-                e.result = (spokenNote + " " + bar.spoken()).strip();
+                e.result = (spokenNote + " " + mind + " " + bar.spoken()).strip();
             }
         });
         control.getAccessible().addRelation(ACC.RELATION_LABELLED_BY, label.getAccessible());
@@ -138,6 +145,38 @@ final class FieldRow {
         bar.show(here);
         placeBar();
         if (had || bar.verdict() != null) {
+            relayout.run();
+        }
+    }
+
+    /** What to mind before the step that the row asks about stands below it, always and in full. */
+    void minds(String words, String id) {
+        mind = words;
+        Look look = Look.of(box);
+        Label line = look.as(Look.Role.TEXT, new Label(right, SWT.WRAP));
+        line.setText(words);
+        line.setData(Desk.ID, id);
+        line.setForeground(look.palette().muted());
+        GridDataFactory.fillDefaults().span(COLUMNS, 1).grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(line);
+    }
+
+    /** A field grows with what it shows, so that no unit is cut and read as another one. */
+    void roomFor(Control line) {
+        int needed = line.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+        if (!widens && needed > wide) {
+            wide = needed;
+            stack();
+            narrow();
+        }
+    }
+
+    /** Where field and label do not fit beside each other, the label stands above the field, which then has the whole width. */
+    private void stack() {
+        GridLayout layout = (GridLayout) box.getLayout();
+        int wanted = wide > 0 ? wide : Look.of(box).chars(WORDS_CHARS);
+        int columns = box.getSize().x < labelWidth + GAP + wanted ? 1 : 2;
+        if (box.getSize().x > 0 && layout.numColumns != columns) {
+            layout.numColumns = columns;
             relayout.run();
         }
     }

@@ -2,6 +2,7 @@ package org.copperbook.desk.form;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.TextNode;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
@@ -29,6 +30,8 @@ public final class Section {
     private static final int NUMBER_CHARS = 16;
     private static final int WHOLE_CHARS = 10;
     private static final int CHOICE_CHARS = 26;
+    /** Arrow and edges of a list, in characters. */
+    private static final int ARROW_CHARS = 8;
     private static final int MOMENT_CHARS = 20;
 
     private final Form form;
@@ -103,7 +106,8 @@ public final class Section {
 
     /** One of the constants of an enum; labels are the texts under "TypeName.CONSTANT". */
     public <E extends Enum<E>> Section choice(String pointer, String key, Class<E> type) {
-        return field(pointer, key, TypedField.Shape.LIST, entryOf(type), CHOICE_CHARS);
+        ChoiceEntry entry = entryOf(type);
+        return field(pointer, key, TypedField.Shape.LIST, entry, chars(entry.choices()));
     }
 
     /**
@@ -164,11 +168,18 @@ public final class Section {
         return this;
     }
 
-    /** One of a list of values under a question that is data, not a text of the plug-in; values by their labels. */
-    public Section asked(String pointer, String question, Map<String, String> labelByValue) {
+    /**
+     * One of a list of values under a question that is data, not a text of the plug-in; values by their labels.
+     *
+     * @param mind what to mind before the question is tried, shown below it; empty for nothing
+     */
+    public Section asked(String pointer, String question, Map<String, String> labelByValue, String mind) {
         FieldRow row = new FieldRow(body, question, form.labelWidth(), form::relayout);
         form.add(new TypedField(row, TypedField.Shape.LIST, site.document(), site.key(), pointer,
-                ChoiceEntry.keys(() -> labelByValue), CHOICE_CHARS, () -> null));
+                ChoiceEntry.keys(() -> labelByValue), chars(labelByValue.values()), () -> null));
+        if (!mind.isEmpty()) {
+            row.minds(mind, pointer + "/cautions");
+        }
         return this;
     }
 
@@ -213,6 +224,11 @@ public final class Section {
         String help = key + ".help";
         return new TypedField(row(key), shape, site.document(), site.key(), pointer, entry, chars,
                 () -> words.has(help) ? words.text(help) : null);
+    }
+
+    /** As many characters as the longest choice and the arrow of its list take. */
+    private static int chars(Collection<String> choices) {
+        return Math.max(CHOICE_CHARS, ARROW_CHARS + choices.stream().mapToInt(String::length).max().orElse(0));
     }
 
     private FieldRow row(String key) {

@@ -14,7 +14,7 @@ import org.copperbook.jobs.faults.FaultFinding;
 import org.copperbook.jobs.faults.FaultReport;
 import org.copperbook.jobs.faults.FaultTables;
 
-/** Looking for the fault: symptoms and answers, the suspects they leave, and the next step with its cautions. */
+/** Looking for the fault: symptoms and answers, the suspects they leave, and every step with its cautions. */
 public final class FaultPage extends PartPage {
 
     private NextStepArea next;
@@ -35,7 +35,8 @@ public final class FaultPage extends PartPage {
         suspects = new SuspectsArea(here.area("fault.suspects"), words());
         Section answers = here.section("fault.answers");
         tables.tests().stream().filter(t -> !t.id().equals(FaultFinding.SYMPTOMS))
-                .forEach(t -> answers.asked(pointer(t.id()), t.question(), outcomes(t)));
+                .forEach(t -> answers.asked(pointer(t.id()), t.question(), outcomes(t),
+                        NextStepArea.before(words(), FaultReport.cautions(t))));
         here.section("fault.noteTitle").longText("/note", "fault.note");
         show();
     }

@@ -60,11 +60,14 @@ final class NextStepArea {
         report.next().ifPresent(n -> reasons.add(n.why()));
         reasons.addAll(report.notes());
         why.setText(String.join("\n", reasons));
-        List<String> before = report.next().map(FaultReport.NextStep::cautions).orElse(List.of());
-        cautions.setText(before.isEmpty() ? "" : words.text("fault.cautions") + "\n\u2022 "
-                + String.join("\n\u2022 ", before));
+        cautions.setText(before(words, report.next().map(FaultReport.NextStep::cautions).orElse(List.of())));
         there.setEnabled(!test.isEmpty());
         Grown.tell(step);
+    }
+
+    /** Cautions as they are shown before a step; empty where there are none. */
+    static String before(Words words, List<String> cautions) {
+        return cautions.isEmpty() ? "" : words.text("fault.cautions") + "\n\u2022 " + String.join("\n\u2022 ", cautions);
     }
 
     static Label line(Composite area, Look.Role role, String id) {

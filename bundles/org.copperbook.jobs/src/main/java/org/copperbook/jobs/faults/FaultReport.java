@@ -166,7 +166,8 @@ public record FaultReport(String origin, List<String> notes, List<Taken> taken, 
         });
     }
 
-    private static List<String> cautions(FaultTables.TestRow row) {
+    /** What to mind before a test, its own cautions first. */
+    public static List<String> cautions(FaultTables.TestRow row) {
         Set<String> cautions = new LinkedHashSet<>(row.cautions());
         for (Hazardous h : row.hazards()) {
             cautions.addAll(Cautions.requiredFor(h));

@@ -11,11 +11,15 @@ import org.copperbook.desk.tests.window.Desktop;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.booking.Booking;
+import org.copperbook.jobs.check.Cautions;
+import org.copperbook.jobs.check.Hazardous;
 import org.copperbook.jobs.faults.FaultFinding;
 import org.copperbook.store.JobHandle;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -78,15 +82,58 @@ class FaultFinderTest {
         assertFalse(label("fault.taken").contains("Nothing yet"));
     }
 
-    /** What somebody reads before going near a machine: a line cut off is a caution not given. */
+    /** A battery on the field can be tried and answered whatever comes next: its cautions stand where the answer is given. */
     @Test
-    void theCautionsOfANextStepThatHasJustChangedAreSeenInFull() throws Exception {
+    void everyHazardousStepShowsItsCautionsWhereItIsAnswered() throws Exception {
+        JobEditor editor = opened("dead");
+        assertTrue(label("fault.nextStep").startsWith("What was reported?"), "neither of the steps below is the next one");
+        for (Map.Entry<String, Hazardous> e : Map.of("flash-field", Hazardous.FLASHING, "separate-excitation",
+                Hazardous.SEPARATE_EXCITATION, "main-stator-insulation", Hazardous.INSULATION_TEST).entrySet()) {
+            Label shown = (Label) desktop.field("/answers/" + e.getKey() + "/cautions");
+            for (String caution : Cautions.requiredFor(e.getValue())) {
+                assertTrue(shown.getText().contains(caution), e.getKey() + " without: " + caution);
+            }
+            desktop.until("all cautions of " + e.getKey() + " are seen",
+                    () -> shown.getSize().y >= shown.computeSize(shown.getSize().x, SWT.DEFAULT).y);
+        }
+        assertTrue(((Label) desktop.field("/answers/wiring-check/cautions")).getText().contains("lock off and prove dead"));
+        desktop.settle(editor);
+    }
+
+    @Test
+    void everySymptomIsReadInFullInANarrowWindow() throws Exception {
+        Shell window = desktop.page().getWorkbenchWindow().getShell();
+        Rectangle was = window.getBounds();
+        try {
+            window.setMaximized(false);
+            window.setSize(900, 700);
+            desktop.register();
+            opened("dead");
+            for (String symptom : List.of("no-output", "low-output", "drops-on-load")) {
+                Button word = (Button) desktop.field("/symptoms/" + symptom);
+                desktop.until(word.getText() + " is read in full", () -> word.getSize().x <= word.getParent().getSize().x
+                        && word.getSize().y >= word.computeSize(word.getSize().x, SWT.DEFAULT).y
+                        && word.computeSize(word.getSize().x, SWT.DEFAULT).x <= word.getSize().x);
+            }
+        } finally {
+            window.setBounds(was);
+        }
+    }
+
+    private JobEditor opened(String fault) throws Exception {
         String who = desktop.beSomebody();
         JobHandle made = desktop.session().store().create((Booking) desktop.session().json().read(BOOKING,
-                "{\"schema\":1,\"machineKind\":\"BRUSHLESS_ALTERNATOR\",\"reportedFault\":\"dead\"}"), who);
+                "{\"schema\":1,\"machineKind\":\"BRUSHLESS_ALTERNATOR\",\"reportedFault\":\"" + fault + "\"}"), who);
         JobEditor editor = desktop.open(made.number());
         assertTrue(editor.show(FAULT));
         desktop.settle(editor);
+        return editor;
+    }
+
+    /** What somebody reads before going near a machine: a line cut off is a caution not given. */
+    @Test
+    void theCautionsOfANextStepThatHasJustChangedAreSeenInFull() throws Exception {
+        JobEditor editor = opened("dead");
         assertTrue(label("fault.cautions").isEmpty(), label("fault.cautions"));
         Button none = (Button) desktop.field("/symptoms/no-output");
         none.setSelection(true);
