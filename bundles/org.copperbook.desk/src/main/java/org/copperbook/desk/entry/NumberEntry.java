@@ -14,8 +14,8 @@ import org.copperbook.desk.text.DeskWords;
 /** A number with a unit, typed with either decimal mark and any unit of its quantity, echoed back normalised. */
 public final class NumberEntry implements Entry {
 
-    /** Digits shown: more than any meter of the trade resolves, fewer than a double's noise. */
-    private static final int DIGITS = 9;
+    /** Digits shown: as many as the finest meter of the trade resolves, so that 75 hp is no row of nine; the record keeps all. */
+    private static final int DIGITS = 7;
 
     private final FieldUnit unit;
     private final Unit kept;

@@ -11,7 +11,7 @@ import org.copperbook.desk.document.JobDocument;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.check.Verdict;
-import org.eclipse.jface.layout.RowLayoutFactory;
+import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -32,9 +32,9 @@ final class ChecksField implements FormField {
         this.pointer = pointer;
         Look look = Look.of(row.frame());
         Composite group = new Composite(row.frame(), SWT.NONE);
-        RowLayoutFactory.fillDefaults().spacing(12).wrap(true).applyTo(group);
+        group.setLayout(new WordsInRows());
         options.forEach((node, label) -> {
-            Button b = look.as(Look.Role.TEXT, new Button(group, SWT.CHECK));
+            Button b = look.as(Look.Role.TEXT, new Button(group, SWT.CHECK | SWT.WRAP));
             b.setText(label);
             b.setData(Desk.ID, pointer + "/" + node.asText());
             b.addListener(SWT.Selection, e -> write());
@@ -47,6 +47,7 @@ final class ChecksField implements FormField {
             buttons.put(node, b);
         });
         row.holds(group, pointer, SWT.DEFAULT, true);
+        GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(group);
     }
 
     private void write() {

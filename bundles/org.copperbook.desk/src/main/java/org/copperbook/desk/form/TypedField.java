@@ -31,6 +31,7 @@ final class TypedField implements FormField {
     private final FieldBinding binding;
     private final Control control;
     private final Supplier<String> help;
+    private final boolean number;
     private boolean showing;
     private boolean justEntered;
 
@@ -38,6 +39,7 @@ final class TypedField implements FormField {
             Supplier<String> help) {
         this.row = row;
         this.help = help;
+        this.number = shape == Shape.LINE && entry.isNumeric();
         Look look = Look.of(row.frame());
         this.control = look.as(Look.Role.TEXT, switch (shape) {
             case LINE -> new Text(row.frame(), SWT.BORDER | (entry.isNumeric() ? SWT.RIGHT : SWT.LEFT));
@@ -200,6 +202,9 @@ final class TypedField implements FormField {
             }
         } finally {
             showing = false;
+        }
+        if (number) {
+            row.roomFor(control);
         }
     }
 

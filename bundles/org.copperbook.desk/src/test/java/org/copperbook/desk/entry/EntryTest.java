@@ -33,6 +33,17 @@ class EntryTest {
         assertEquals(echo, u.echo());
     }
 
+    /** 1 hp is 550 foot pounds-force a second: 0.3048 m, 0.45359237 kg (both exact by definition), 9.80665 m/s2. */
+    @Test
+    void aConvertedPowerIsShownShortAndKeptWhole() {
+        NumberEntry power = new NumberEntry(FieldUnit.WATT.typedIn("kW"), DecimalMark.DOT);
+        Typed.Understood u = understood(power, "75 hp");
+        assertEquals(75 * 550 * 0.3048 * 0.45359237 * 9.80665, u.node().doubleValue(), 1e-4);
+        assertEquals("55.92749 kW", u.echo());
+        assertEquals(u.echo(), power.show(u.node()));
+        assertEquals("1.234567 kW", understood(power, "1.234567").echo(), "every digit of the finest meter is shown");
+    }
+
     @Test
     void theDecimalMarkOfTheLocaleIsShown() {
         NumberEntry german = new NumberEntry(FieldUnit.OHM, DecimalMark.COMMA);

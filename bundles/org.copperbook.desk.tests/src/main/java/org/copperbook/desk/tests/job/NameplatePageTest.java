@@ -3,6 +3,7 @@ package org.copperbook.desk.tests.job;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.tests.window.Desktop;
@@ -10,6 +11,8 @@ import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
 import org.copperbook.jobs.check.Verdict;
 import org.copperbook.jobs.nameplate.Nameplate;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -59,6 +62,14 @@ class NameplatePageTest {
         assertEquals(60e3, plate().apparentPowerVA(), 1e-6, "and what was typed is kept");
         desktop.type("/apparentPowerVA", "69.3");
         desktop.until("and goes when the figures agree", () -> desktop.text("plate.crossCheck").contains("do not contradict"));
+    }
+
+    @Test
+    void aConvertedPowerIsSeenWithItsWholeUnit() {
+        desktop.type("/powerW", "75 hp");
+        assertEquals("55.92749 kW", desktop.text("/powerW"));
+        Control line = desktop.field("/powerW");
+        desktop.until("all of it is seen", () -> line.getSize().x >= line.computeSize(SWT.DEFAULT, SWT.DEFAULT).x);
     }
 
     @Test
