@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import org.copperbook.desk.entry.FieldUnit;
 import org.copperbook.desk.form.Form;
 import org.copperbook.desk.page.PartPage;
@@ -23,8 +24,11 @@ public final class BookingPage extends PartPage {
     private static final List<String> LOOSE_PARTS =
             List.of("regulator", "terminalBox", "coupling", "fan", "keys", "guards", "feet");
 
+    private static final String BY = "/bookedBy";
+
     private HereBefore before;
     private RegisterCustomers customers;
+    private Optional<String> who = Optional.empty();
 
     @Override
     protected Words words() {
@@ -42,10 +46,11 @@ public final class BookingPage extends PartPage {
                 .text("/orderNo", "booking.orderNo")
                 .text("/arrivedBy", "booking.arrivedBy")
                 .moment("/bookedAt", "booking.at")
-                .person("/bookedBy", "booking.by")
+                .person(BY, "booking.by")
                 .text("/tag", "booking.tag");
         // Behind the fields: whoever goes on typing with Tab must not press it with a blank.
         Composite keeping = here.area();
+        who = site().who();
         customers = new RegisterCustomers(offers, keeping, site(), words(), form()::reveal);
         before = new HereBefore(here.area("before.title"), site(), words(),
                 () -> form().reveal("/reportedFault"));
@@ -76,6 +81,24 @@ public final class BookingPage extends PartPage {
     protected void changed() {
         customers.follow();
         before.follow();
+        whoWorks();
+    }
+
+    /** Somebody who says who works here after a booking was begun has booked it in, unless it names somebody or is saved. */
+    private void whoWorks() {
+        Optional<String> now = site().who();
+        boolean said = !now.equals(who);
+        who = now;
+        if (!said || now.isEmpty() || !document().number().isEmpty() || site().blocked().isPresent()
+                || !document().value(key(), BY).isMissingNode() || document().typed(key(), BY).isPresent()) {
+            return;
+        }
+        if (document().part(key()).isEmpty()) {
+            document().beginWith(key(), beginning());
+            form().refresh();
+        } else {
+            document().change(key(), BY, tree -> tree.put("bookedBy", now.get()));
+        }
     }
 
     /** The name of a contact whom an older booking names by a key. */
@@ -89,7 +112,9 @@ public final class BookingPage extends PartPage {
         ObjectNode tree = super.beginning();
         if (!tree.has("bookedAt")) {
             tree.put("bookedAt", Instant.now().truncatedTo(ChronoUnit.MINUTES).toString());
-            site().who().ifPresent(who -> tree.put("bookedBy", who));
+        }
+        if (!tree.has("bookedBy")) {
+            site().who().ifPresent(w -> tree.put("bookedBy", w));
         }
         if (!tree.has("parts")) {
             ArrayNode parts = tree.putArray("parts");

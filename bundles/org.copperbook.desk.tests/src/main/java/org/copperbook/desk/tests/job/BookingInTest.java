@@ -68,6 +68,26 @@ class BookingInTest {
         onPaper(editor, kept);
     }
 
+    @Test
+    void whoSaysWhoWorksAfterANewJobWasBegunHasBookedItIn() throws Exception {
+        for (boolean typed : new boolean[] {false, true}) {
+            desktop.session().who("");
+            desktop.command("org.copperbook.desk.command.newJob");
+            JobEditor editor = (JobEditor) desktop.activeEditor();
+            desktop.settle(editor);
+            editor.show(BOOKING);
+            assertEquals("", desktop.text("/bookedBy"));
+            if (typed) {
+                keys.fill("/customer", "Alder Mill");
+            }
+            String who = desktop.beSomebody();
+            String name = desktop.session().shop().nameOf(who);
+            desktop.until("the booking names " + name, () -> desktop.text("/bookedBy").equals(name));
+            assertEquals(typed, editor.isDirty(), "a name alone is nothing to save");
+            desktop.closeAll();
+        }
+    }
+
     private JobEditor bookIn() throws Exception {
         desktop.command("org.copperbook.desk.command.newJob");
         JobEditor editor = (JobEditor) desktop.activeEditor();
