@@ -3,7 +3,6 @@ package org.copperbook.desk.tests.job;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.tests.window.Desktop;
