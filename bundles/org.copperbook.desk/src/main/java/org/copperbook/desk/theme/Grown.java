@@ -1,5 +1,6 @@
 package org.copperbook.desk.theme;
 
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 
@@ -25,5 +26,19 @@ public final class Grown {
             }
         }
         control.requestLayout();
+    }
+
+    /** The same, and scrolls the form until the control is seen: for words that answer what was just pressed. */
+    public static void show(Control control) {
+        tell(control);
+        // Behind the layout, which is done after the current event.
+        control.getDisplay().asyncExec(() -> {
+            for (Composite up = control.isDisposed() ? null : control.getParent(); up != null; up = up.getParent()) {
+                if (up instanceof ScrolledComposite scroll) {
+                    scroll.showControl(control);
+                    return;
+                }
+            }
+        });
     }
 }

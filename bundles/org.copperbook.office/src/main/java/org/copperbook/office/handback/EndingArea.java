@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.copperbook.desk.Desk;
 import org.copperbook.desk.page.PageSite;
 import org.copperbook.desk.text.Words;
+import org.copperbook.desk.theme.Grown;
 import org.copperbook.desk.theme.Look;
 import org.copperbook.jobs.PartKey;
 import org.copperbook.jobs.PartKind;
@@ -85,6 +86,7 @@ final class EndingArea {
         Optional<String> refused = back.refused(how);
         if (refused.isPresent()) {
             say(refused.get());
+            Grown.show(said);
             return;
         }
         ObjectNode closure = site.json().mapper().createObjectNode().put("how", how.name());

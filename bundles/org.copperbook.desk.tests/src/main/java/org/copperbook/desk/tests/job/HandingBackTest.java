@@ -31,6 +31,10 @@ import org.copperbook.jobs.stock.StockUnit;
 import org.copperbook.store.JobHandle;
 import org.copperbook.store.stock.StockMove;
 import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
@@ -78,6 +82,20 @@ class HandingBackTest {
         return desktop.session().store().load(job.id());
     }
 
+    /** A refusal below the edge of the window is a button that does nothing. */
+    private void seen(String id) {
+        Control words = desktop.field(id);
+        Composite up = words.getParent();
+        while (!(up instanceof ScrolledComposite)) {
+            up = up.getParent();
+        }
+        Composite form = up;
+        desktop.until(id + " is inside the window", () -> {
+            Rectangle in = words.getDisplay().map(words.getParent(), form, words.getBounds());
+            return in.y >= 0 && in.y + in.height <= form.getClientArea().height;
+        });
+    }
+
     @Test
     void whatCameIsListedAndADifferenceHasToBeExplainedBeforeTheJobEnds() {
         assertEquals("pump set", desktop.grid("/items").model().text(0, 0));
@@ -88,6 +106,7 @@ class HandingBackTest {
         assertTrue(said("items.differences").contains("fan"), said("items.differences"));
         desktop.press("ending.COLLECTED");
         assertTrue(said("ending.said").contains("not released"), said("ending.said"));
+        seen("ending.said");
         desktop.type("/unreleased", "the owner fits it as it is");
         desktop.press("ending.COLLECTED");
         assertTrue(said("ending.said").contains("fan"), said("ending.said"));
