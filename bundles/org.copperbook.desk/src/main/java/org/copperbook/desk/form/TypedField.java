@@ -118,7 +118,10 @@ final class TypedField implements FormField {
             justEntered = false;
         });
         control.addListener(SWT.KeyDown, e -> justEntered = false);
-        control.addListener(SWT.FocusOut, e -> binding.commit());
+        control.addListener(SWT.FocusOut, e -> {
+            binding.commit();
+            makeRoom();
+        });
         control.addListener(SWT.Modify, e -> {
             if (!showing) {
                 binding.typed();
@@ -203,7 +206,12 @@ final class TypedField implements FormField {
         } finally {
             showing = false;
         }
-        if (number) {
+        makeRoom();
+    }
+
+    /** Also for what is shown just as it was typed. */
+    private void makeRoom() {
+        if (number && !control.isDisposed()) {
             row.roomFor(control);
         }
     }

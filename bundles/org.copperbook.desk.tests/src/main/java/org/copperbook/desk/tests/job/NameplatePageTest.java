@@ -3,6 +3,7 @@ package org.copperbook.desk.tests.job;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.copperbook.desk.editor.JobEditor;
 import org.copperbook.desk.grid.RecordGrid;
 import org.copperbook.desk.tests.window.Desktop;
@@ -67,8 +68,12 @@ class NameplatePageTest {
     void aConvertedPowerIsSeenWithItsWholeUnit() {
         desktop.type("/powerW", "75 hp");
         assertEquals("55.92749 kW", desktop.text("/powerW"));
-        Control line = desktop.field("/powerW");
-        desktop.until("all of it is seen", () -> line.getSize().x >= line.computeSize(SWT.DEFAULT, SWT.DEFAULT).x);
+        desktop.type("/apparentPowerVA", "-123.4567 MVA");
+        for (String field : List.of("/powerW", "/apparentPowerVA")) {
+            Control line = desktop.field(field);
+            desktop.until("all of " + desktop.text(field) + " is seen",
+                    () -> line.getSize().x >= line.computeSize(SWT.DEFAULT, SWT.DEFAULT).x);
+        }
     }
 
     @Test
@@ -81,6 +86,26 @@ class NameplatePageTest {
         assertEquals("99999", desktop.text("/year"));
         assertEquals("fifty", editor.document().typed(PART, "/frequencyHz").orElseThrow());
         desktop.until("a power factor above one cannot be", () -> desktop.text("plate.crossCheck").contains("power factor of 1.7"));
+    }
+
+    @Test
+    void whatCannotBeIsSaidAndHidesNothingElse() {
+        desktop.type("/poles", "6");
+        desktop.type("/frequencyHz", "50");
+        desktop.type("/speedRpm", "750");
+        desktop.type("/currentA", "-12");
+        desktop.type("/excitationA", "0");
+        desktop.type("/duty", "S11");
+        desktop.type("/riseLimit", "80 K");
+        desktop.type("/ambientCelsius", "40");
+        desktop.type("/minAmbientCelsius", "-20");
+        // 120 x 50 / 6 = 1000
+        for (String said : List.of("A current of", "gives 1000 r/min", "An exciter field current of 0", "S11 names no duty")) {
+            desktop.until(said, () -> desktop.text("plate.crossCheck").contains(said));
+        }
+        assertEquals(-12, plate().currentA(), "and what was typed is kept");
+        assertEquals("80 K", plate().riseLimit());
+        assertEquals(-20, plate().minAmbientCelsius());
     }
 
     /** A star of two parallel circuits has half the volts of the series star; delta of it the root of three less. */
