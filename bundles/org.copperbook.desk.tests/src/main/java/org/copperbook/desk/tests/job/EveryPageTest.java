@@ -21,6 +21,9 @@ import org.junit.jupiter.api.Test;
 /** Every page opens on every job, also on one that holds nothing, and nothing is logged as an error. */
 class EveryPageTest {
 
+    private static final int MOST_JOBS = 1000;
+    private static final int OPENED = 12;
+
     private final Desktop desktop = new Desktop();
 
     @AfterEach
@@ -32,7 +35,9 @@ class EveryPageTest {
     void everyPageOfEveryJobOpens() throws Exception {
         desktop.beSomebody();
         try (ErrorLog log = new ErrorLog()) {
-            for (RegisterRow row : desktop.session().store().register(RegisterQuery.first(50)).rows()) {
+            List<RegisterRow> rows = desktop.session().store().register(RegisterQuery.first(MOST_JOBS)).rows();
+            // The newest stand first, and at the end those of the demo workshop; what other tests booked in is much alike.
+            for (RegisterRow row : rows.subList(Math.max(0, rows.size() - OPENED), rows.size())) {
                 JobEditor editor = desktop.open(row.number());
                 assertTrue(openAll(editor) >= 8, row.number() + " has its pages");
                 assertEquals(false, editor.isDirty(), "looking at " + row.number() + " changes nothing");
