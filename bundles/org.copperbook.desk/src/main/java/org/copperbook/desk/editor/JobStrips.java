@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.Optional;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.function.Supplier;
@@ -36,6 +37,7 @@ final class JobStrips {
     private Strip others;
     private Strip left;
     private Strip blocked;
+    private String blockedBy;
     private Strip failure;
     private Strip written;
     private IntConsumer moved = by -> { };
@@ -124,6 +126,10 @@ final class JobStrips {
 
     /** Says why the part shown cannot be edited, or nothing. */
     void blocked(String why) {
+        if (Objects.equals(why, blockedBy)) {
+            return; // Asked each time that a page is turned; laying out the whole page for nothing is felt.
+        }
+        blockedBy = why;
         if (blocked != null) {
             blocked.dispose();
             blocked = null;

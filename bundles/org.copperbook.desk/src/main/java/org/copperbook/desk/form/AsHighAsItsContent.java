@@ -1,8 +1,8 @@
 package org.copperbook.desk.form;
 
+import java.util.function.BooleanSupplier;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Layout;
@@ -14,9 +14,13 @@ import org.eclipse.swt.widgets.Layout;
 final class AsHighAsItsContent extends Layout {
 
     private final ScrolledComposite scroll;
+    private final BooleanSupplier measured;
+    private int laidOutAt;
 
-    AsHighAsItsContent(ScrolledComposite scroll) {
+    /** @param measured whether who lays the page out has just measured its content and set the height to scroll */
+    AsHighAsItsContent(ScrolledComposite scroll, BooleanSupplier measured) {
         this.scroll = scroll;
+        this.measured = measured;
     }
 
     @Override
@@ -28,15 +32,17 @@ final class AsHighAsItsContent extends Layout {
     protected void layout(Composite outer, boolean flushCache) {
         Control content = outer.getChildren()[0];
         int width = outer.getClientArea().width;
-        if (width <= 0) {
-            return;
+        if (width <= 0 || !measured.getAsBoolean() && width != laidOutAt) {
+            return; // At another width the form lays itself out.
         }
-        int height = content.computeSize(width, -1, flushCache).y;
-        if (height != scroll.getMinHeight()) {
-            scroll.setMinHeight(height);
+        laidOutAt = width;
+        if (!measured.getAsBoolean()) {
+            int height = content.computeSize(width, -1, flushCache).y;
+            if (height != scroll.getMinHeight()) {
+                scroll.setMinHeight(height);
+            }
         }
-        Rectangle now = outer.getClientArea();
-        content.setBounds(now);
+        content.setBounds(outer.getClientArea());
     }
 
     @Override

@@ -36,6 +36,8 @@ final class FieldRow {
     private static final int LABEL_DOWN = 6;
     /** Field, interval bar, and what is said beside them. */
     private static final int COLUMNS = 3;
+    /** What the gaps between them take, also when nothing stands beside the field. */
+    private static final int BESIDE = (COLUMNS - 1) * GAP;
     /** What a field for words wants beside its label. */
     private static final int WORDS_CHARS = 40;
 
@@ -174,7 +176,7 @@ final class FieldRow {
     private void stack() {
         GridLayout layout = (GridLayout) box.getLayout();
         int wanted = wide > 0 ? wide : Look.of(box).chars(WORDS_CHARS);
-        int columns = box.getSize().x < labelWidth + GAP + wanted ? 1 : 2;
+        int columns = box.getSize().x < labelWidth + GAP + wanted + BESIDE ? 1 : 2;
         if (box.getSize().x > 0 && layout.numColumns != columns) {
             layout.numColumns = columns;
             relayout.run();
@@ -185,7 +187,7 @@ final class FieldRow {
     private void narrow() {
         GridData data = (GridData) frame.getLayoutData();
         int room = right.getSize().x;
-        int now = wide > 0 && room > 0 ? Math.min(wide, room) : wide;
+        int now = wide > 0 && room > BESIDE ? Math.min(wide, room - BESIDE) : wide;
         if (!widens && data.widthHint != now) {
             data.widthHint = now;
             relayout.run();

@@ -41,6 +41,8 @@ public final class Form {
     private static final int LABEL_CHARS = 24;
     private static final int COLUMN_CHARS = 62;
     private static final int MARGIN = 12;
+    /** A page that needs its scroll bar only because of the bar's own width would go to and fro for ever. */
+    private static final int MOST_TURNS = 3;
 
     private final ScrolledComposite scroll;
     private final Composite body;
@@ -52,6 +54,8 @@ public final class Form {
     private boolean editable = true;
     private Predicate<String> open = pointer -> true;
     private boolean layoutAsked;
+    private boolean laying;
+    private boolean resized;
     private boolean hasDoor;
 
     public Form(Composite parent, PageSite site, Words words) {
@@ -64,11 +68,16 @@ public final class Form {
         scroll.getVerticalBar().setIncrement(Look.of(parent).rowHeight());
         WheelOnThePage.on(scroll);
         Composite outer = new Composite(scroll, SWT.NONE);
-        outer.setLayout(new AsHighAsItsContent(scroll));
+        outer.setLayout(new AsHighAsItsContent(scroll, () -> laying));
         body = new Composite(outer, SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(MARGIN, MARGIN).spacing(0, 6).applyTo(body);
         scroll.setContent(outer);
-        scroll.addListener(SWT.Resize, e -> layoutNow());
+        scroll.addListener(SWT.Resize, e -> {
+            resized = true;
+            if (!laying) {
+                layoutNow();
+            }
+        });
         Grown.heardBy(body, this::relayout);
         PictureHeading.onPage(body, () -> site.document().job());
     }
@@ -318,12 +327,31 @@ public final class Form {
     }
 
     private void layoutNow() {
-        int width = scroll.getClientArea().width;
-        if (width <= 0) {
+        if (scroll.getClientArea().width <= 0) {
             return;
         }
-        Reach.ensure(body);
-        Narrow.ensure(body);
+        laying = true;
+        // However often its size changes meanwhile, what is on the page is laid out once, at the end.
+        body.setLayoutDeferred(true);
+        try {
+            Reach.ensure(body);
+            Narrow.ensure(body);
+            resized = true;
+            for (int turn = 0; resized && turn < MOST_TURNS; turn++) {
+                resized = false;
+                fitHeight();
+            }
+            body.getParent().layout();
+            body.layout(false, true);
+        } finally {
+            body.setLayoutDeferred(false);
+            laying = false;
+        }
+    }
+
+    /** Makes the page as high as its content needs at the width there is; that can bring or take the scroll bar. */
+    private void fitHeight() {
+        int width = scroll.getClientArea().width;
         int columns = width >= 2 * Look.of(body).chars(COLUMN_CHARS) ? 2 : 1;
         for (Composite c : flowing) {
             GridLayout layout = (GridLayout) c.getLayout();
@@ -331,6 +359,5 @@ public final class Form {
             layout.makeColumnsEqualWidth = columns > 1;
         }
         scroll.setMinSize(0, body.computeSize(width, SWT.DEFAULT, true).y);
-        body.layout(false, true);
     }
 }
