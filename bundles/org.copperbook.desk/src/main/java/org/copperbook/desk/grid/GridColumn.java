@@ -12,16 +12,15 @@ import org.copperbook.desk.entry.Entry;
  * @param title    heading; may have line breaks
  * @param entry    how its cells are shown and read; null for a computed column
  * @param chars    width in average characters
- * @param most     width that it does not grow beyond by itself, in average characters
+ * @param keeps    pointer of a column behind it that is to stay in sight: as far as that one needs the room, this one
+ *                 grows no further by itself; null for a column that grows to what stands in it, within reason
  * @param computed text of a computed column from its row; null for a column that is typed into
  */
-public record GridColumn(String pointer, String title, Entry entry, int chars, int most, Function<JsonNode, String> computed) {
-
-    private static final int MOST_CHARS = 44;
+public record GridColumn(String pointer, String title, Entry entry, int chars, String keeps, Function<JsonNode, String> computed) {
 
     /** A column that grows to what stands in it, within reason. */
     public GridColumn(String pointer, String title, Entry entry, int chars, Function<JsonNode, String> computed) {
-        this(pointer, title, entry, chars, MOST_CHARS, computed);
+        this(pointer, title, entry, chars, null, computed);
     }
 
     /** The heading for sentences and tables elsewhere. */

@@ -133,9 +133,9 @@ public final class GridColumns {
         return this;
     }
 
-    /** An entry of the page's own, no wider than this before somebody widens it, so that what stands behind it is in sight. */
-    public GridColumns narrow(String pointer, String key, Entry entry, int chars) {
-        add(key, new GridColumn(pointer, words.text(key), entry, chars, chars, null));
+    /** Text that gives way: a column behind it stays in sight as far as there is room for both. */
+    public GridColumns textBefore(String keeps, String pointer, String key) {
+        add(key, new GridColumn(pointer, words.text(key), new TextEntry(), WIDE, keeps, null));
         return this;
     }
 

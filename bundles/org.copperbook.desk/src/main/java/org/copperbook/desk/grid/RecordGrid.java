@@ -25,7 +25,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
-import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.GridData;
@@ -53,8 +52,6 @@ public final class RecordGrid {
     private static final int LAID_OUT_MILLIS = 60;
     private static final int SAYING_CHARS = 30;
     private static final int MOST_ROWS = 14;
-    private static final int MEASURED_ROWS = 40;
-    private static final int CELL_AIR = 14;
 
     private final PageSite site;
     private final String name;
@@ -62,6 +59,7 @@ public final class RecordGrid {
     private final GridModel model;
     private final Composite box;
     private final Table table;
+    private final GridWidths widths;
     private final GridSaying saying;
     private final CellEditorText editor;
     private final GridKeys keys;
@@ -100,12 +98,12 @@ public final class RecordGrid {
             boolean right = c.entry() != null && c.entry().isNumeric();
             TableColumn tc = new TableColumn(table, right ? SWT.RIGHT : SWT.LEFT);
             tc.setText(c.title());
-            tc.setWidth(Math.max(look.chars(c.chars()), look.chars(c.titleChars())));
         }
         TableColumn says = new TableColumn(table, SWT.LEFT);
-        says.setText(sayingWidth(look) == 0 ? "" : DeskWords.text("grid.says"));
-        says.setWidth(sayingWidth(look));
+        says.setText(sayingChars() == 0 ? "" : DeskWords.text("grid.says"));
         table.setColumnOrder(order(columns.saysAt()));
+        widths = new GridWidths(table, model, sayingChars());
+        widths.begin();
         table.setHeaderVisible(true);
         below = new Composite(box, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(3).applyTo(below);
@@ -159,7 +157,7 @@ public final class RecordGrid {
             button("grid.add", this::addRow);
             button("grid.remove", this::removeRow);
             saying.control().moveBelow(null);
-            fit();
+            widths.fit();
         }
         refresh();
         return this;
@@ -213,7 +211,7 @@ public final class RecordGrid {
         if (table.getItemCount() != rows) {
             table.setItemCount(rows);
             height(rows);
-            fit();
+            widths.fit();
             filled.clear();
             table.clearAll();
         }
@@ -510,7 +508,13 @@ public final class RecordGrid {
         }
         Note note = model.note(cursor.row(), cursor.column());
         return note instanceof Note.None ? objection(cursor.row()).or(() -> objection(typedLast)).or(this::leftBehind)
-                .orElse(note) : note;
+                .or(this::inFull).orElse(note) : note;
+    }
+
+    /** The text of the cursor's cell where its column cuts it short. */
+    private Optional<Note> inFull() {
+        return widths.isCut(cursor.row(), cursor.column())
+                ? Optional.of(new Note.Explained(model.text(cursor.row(), cursor.column()))) : Optional.empty();
     }
 
     /** What is wrong in the cell typed last: its column may be too narrow to say it, and the cursor has moved on. */
@@ -629,8 +633,8 @@ public final class RecordGrid {
     }
 
     /** A grid that only shows has nothing to judge. */
-    private int sayingWidth(Look look) {
-        return model.columns().stream().anyMatch(GridColumn::isEditable) ? look.chars(SAYING_CHARS) : 0;
+    private int sayingChars() {
+        return model.columns().stream().anyMatch(GridColumn::isEditable) ? SAYING_CHARS : 0;
     }
 
     /** Places of the columns on the screen: what is judged may stand in the middle. */
@@ -640,25 +644,6 @@ public final class RecordGrid {
             order[i] = i < saysAt ? i : i == saysAt ? model.columns().size() : i - 1;
         }
         return order;
-    }
-
-    /** Widens columns to what stands in them, within reason; never narrows one that somebody widened. */
-    private void fit() {
-        GC gc = new GC(table);
-        try {
-            for (int c = 0; c < model.columns().size(); c++) {
-                int wide = c == 0 && model.grows() ? gc.textExtent(DeskWords.text("grid.newRow")).x : 0;
-                for (int r = 0; r < Math.min(model.filled(), MEASURED_ROWS); r++) {
-                    wide = Math.max(wide, gc.textExtent(model.text(r, c)).x);
-                }
-                int wanted = Math.min(Look.of(table).chars(model.columns().get(c).most()), wide + CELL_AIR);
-                if (table.getColumn(c).getWidth() < wanted) {
-                    table.getColumn(c).setWidth(wanted);
-                }
-            }
-        } finally {
-            gc.dispose();
-        }
     }
 
     private void height(int rows) {
@@ -674,12 +659,7 @@ public final class RecordGrid {
     private void resize() {
         Look look = Look.of(table);
         table.setFont(look.font(Look.Role.TEXT));
-        for (int c = 0; c < model.columns().size(); c++) {
-            GridColumn col = model.columns().get(c);
-            table.getColumn(c).setWidth(Math.max(look.chars(col.chars()), look.chars(col.titleChars())));
-        }
-        table.getColumn(model.columns().size()).setWidth(sayingWidth(look));
-        fit();
+        widths.begin();
         height(model.rows());
         shade();
         if (table.isFocusControl()) {

@@ -24,9 +24,8 @@ import org.eclipse.swt.widgets.Composite;
 /** A quote: alternatives side by side and with their lines, taxes, terms, and the customer's answer. */
 public final class QuotePage extends PartPage {
 
-    /** Widths with which what a line is, its quantity and its price are in sight together in a small window. */
+    /** Width with which what a line is, its quantity and its price are in sight together in a small window. */
     private static final int SHORT = 6;
-    private static final int TEXT = 28;
 
     private final List<Block> alternatives = new ArrayList<>();
     private QuoteSums sums;
@@ -103,7 +102,7 @@ public final class QuotePage extends PartPage {
                 .computed("quote.limit." + index, "alternative.limit", () -> sums.againstLimit(index));
         here.grid("quote.lines", at + "/lines", columns -> columns
                 .entry("/kind", "line.kind", here.choice(QuoteLine.Kind.class), SHORT)
-                .narrow("/text", "line.text", new TextEntry(), TEXT)
+                .textBefore("/unitPrice", "/text", "line.text")
                 .entry("/quantity", "line.quantity", new DecimalEntry(), SHORT)
                 .entry("/unit", "line.unit", new TextEntry(), SHORT)
                 .price("/unitPrice", "line.unitPrice")

@@ -19,8 +19,6 @@ import org.copperbook.jobs.inspection.ChecklistTemplate;
 import org.copperbook.store.JobStore;
 import org.eclipse.jface.preference.PreferenceDialog;
 import org.eclipse.jface.preference.PreferencePage;
-import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.dialogs.PreferencesUtil;
@@ -90,10 +88,10 @@ class InspectionPageTest {
         Verdict said = editor.judgement().verdicts().stream().filter(v -> v.id().startsWith("meter.inspection")).findFirst().orElseThrow();
         assertTrue(said.reason().contains("cannot resolve"), said.reason());
         assertTrue(said.settle().contains("bridge"), said.settle());
-        desktop.until("it stands under the reading", () -> under(grid).contains("cannot resolve"));
-        assertTrue(under(grid).contains("bridge") && under(grid).contains("BR-1"), "what to use instead too: " + under(grid));
+        desktop.until("it stands under the reading", () -> desktop.saidUnder(grid).contains("cannot resolve"));
+        assertTrue(desktop.saidUnder(grid).contains("bridge") && desktop.saidUnder(grid).contains("BR-1"), "what to use instead too: " + desktop.saidUnder(grid));
         cell(grid, 0, "/instrument", "BR-1");
-        desktop.until("and goes when the bridge is named", () -> !under(grid).contains("cannot resolve"));
+        desktop.until("and goes when the bridge is named", () -> !desktop.saidUnder(grid).contains("cannot resolve"));
     }
 
     @Test
@@ -102,8 +100,8 @@ class InspectionPageTest {
         cell(grid, 0, "/place/winding", "exciter stator");
         cell(grid, 0, "/instrument", "MM-2");
         cell(grid, 0, "/observed", "30");
-        desktop.until("it is said under the grid", () -> under(grid).contains("ran out on 2026-03-04"));
-        assertTrue(under(grid).contains("in calibration"), under(grid));
+        desktop.until("it is said under the grid", () -> desktop.saidUnder(grid).contains("ran out on 2026-03-04"));
+        assertTrue(desktop.saidUnder(grid).contains("in calibration"), desktop.saidUnder(grid));
     }
 
     @Test
@@ -232,23 +230,6 @@ class InspectionPageTest {
                     desktop.session().store().current(JobStore.SHOP, PartKey.of(PartKind.CHECKLIST)).orElseThrow().revision()
                             .revision(), desktop.session().who().orElseThrow(), "as it was");
             desktop.until("the list is as it was", () -> desktop.session().shop().checklist().points().isEmpty());
-        }
-    }
-
-    private static String under(RecordGrid grid) {
-        StringBuilder said = new StringBuilder();
-        texts(grid.control(), said);
-        return said.toString();
-    }
-
-    private static void texts(Control at, StringBuilder said) {
-        if (at instanceof Label l) {
-            said.append(l.getText()).append('\n');
-        }
-        if (at instanceof Composite c) {
-            for (Control child : c.getChildren()) {
-                texts(child, said);
-            }
         }
     }
 }

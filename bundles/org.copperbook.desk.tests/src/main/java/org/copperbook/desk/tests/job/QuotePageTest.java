@@ -760,12 +760,15 @@ class QuotePageTest {
         window.setSize(1280, 800);
         try {
             RecordGrid lines = desktop.grid(LIST + "/0/lines");
-            line(0, 0, "outside work", "balancing of the rotor with its fan and its coupling, in two planes", "12.5", "job", "1250.75");
+            String words = "balancing of the rotor with its fan and its coupling, in two planes";
+            line(0, 0, "outside work", words, "12.5", "job", "1250.75");
             lines.moveTo(0, 0);
             desktop.work();
             Rectangle price = lines.table().getItem(0).getBounds(column(lines, "/unitPrice"));
             Rectangle text = lines.table().getItem(0).getBounds(column(lines, "/text"));
             assertTrue(text.x >= 0 && price.x + price.width <= lines.table().getClientArea().width, text + " to " + price + " in " + lines.table().getClientArea());
+            lines.moveTo(0, column(lines, "/text"));
+            desktop.until("all words of the text are said", () -> desktop.saidUnder(lines).contains(words));
         } finally {
             window.setSize(before);
             window.setMaximized(maximized);

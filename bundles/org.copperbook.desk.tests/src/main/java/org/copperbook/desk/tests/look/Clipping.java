@@ -3,6 +3,7 @@ package org.copperbook.desk.tests.look;
 import java.util.ArrayList;
 import java.util.List;
 import org.copperbook.desk.Desk;
+import org.copperbook.desk.grid.RecordGrid;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
@@ -120,6 +121,13 @@ final class Clipping {
         return t.getItemCount() == 0 ? 1 : t.getItem(0).getBounds().height / gc.getFontMetrics().getHeight() - 1;
     }
 
+    /** What such a column cuts short is said in full below the grid. */
+    private static boolean givesWay(Table t, int column) {
+        RecordGrid grid = RecordGrid.of(t);
+        return grid != null && column < grid.model().columns().size()
+                && grid.model().columns().get(column).keeps() != null;
+    }
+
     private static void cells(Table t, int column, int width, GC gc, List<Flaw> flaws) {
         int lines = VERDICTS.equals(t.getData(Desk.ID)) ? linesOfTitle(t, gc) : 1;
         for (int row = 0; row < Math.min(ROWS_LOOKED_AT, t.getItemCount()); row++) {
@@ -127,7 +135,7 @@ final class Clipping {
             String text = item.getText(column);
             gc.setFont(item.getFont(column));
             int needed = gc.textExtent(text).x;
-            if (text.length() <= LONG_CHARS && needed > width * lines) {
+            if (text.length() <= LONG_CHARS && needed > width * lines && !givesWay(t, column)) {
                 flaws.add(new Flaw(Controls.place(t), "cell \"" + text + "\" needs " + needed + ", has " + width));
             }
         }

@@ -26,6 +26,7 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
@@ -231,6 +232,18 @@ public final class Desktop {
         assertTrue(b.isEnabled(), id + " can be pressed");
         b.notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
         work();
+    }
+
+    /** All words that stand under a grid. */
+    public String saidUnder(RecordGrid grid) {
+        StringBuilder said = new StringBuilder();
+        find(grid.control(), c -> {
+            if (c instanceof Label l) {
+                said.append(l.getText()).append('\n');
+            }
+            return false;
+        });
+        return said.toString();
     }
 
     private static Optional<Control> find(Predicate<Control> wanted) {
