@@ -86,11 +86,6 @@ final class FaultTablesPane extends RegisterPane {
     }
 
     @Override
-    boolean owns(PartKey key) {
-        return KEY.equals(key);
-    }
-
-    @Override
     Optional<PartKey> key() {
         return Optional.of(KEY);
     }

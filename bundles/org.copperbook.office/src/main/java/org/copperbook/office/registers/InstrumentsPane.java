@@ -151,11 +151,6 @@ final class InstrumentsPane extends RegisterPane {
     }
 
     @Override
-    boolean owns(PartKey key) {
-        return KEY.equals(key);
-    }
-
-    @Override
     Optional<PartKey> key() {
         return Optional.of(KEY);
     }

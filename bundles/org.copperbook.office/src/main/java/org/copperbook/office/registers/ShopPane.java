@@ -112,8 +112,10 @@ abstract class ShopPane {
         }
     }
 
-    /** Whether it shows a part. */
-    abstract boolean owns(PartKey key);
+    /** Whether it shows a part: its only one, unless it shows several. */
+    boolean owns(PartKey part) {
+        return key().filter(part::equals).isPresent();
+    }
 
     /** The part that undo goes by. */
     abstract Optional<PartKey> key();

@@ -180,11 +180,6 @@ final class TemplatePane extends ShopPane {
     }
 
     @Override
-    boolean owns(PartKey key) {
-        return KEY.equals(key);
-    }
-
-    @Override
     Optional<PartKey> key() {
         return Optional.of(KEY);
     }

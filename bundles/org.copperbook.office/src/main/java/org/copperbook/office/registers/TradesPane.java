@@ -126,11 +126,6 @@ abstract class TradesPane<T extends Part> extends RegisterPane {
     }
 
     @Override
-    final boolean owns(PartKey other) {
-        return key.equals(other);
-    }
-
-    @Override
     final Optional<PartKey> key() {
         return Optional.of(key);
     }

@@ -70,11 +70,6 @@ final class WorkshopPane extends ShopPane {
     }
 
     @Override
-    boolean owns(PartKey key) {
-        return KEY.equals(key);
-    }
-
-    @Override
     Optional<PartKey> key() {
         return Optional.of(KEY);
     }
