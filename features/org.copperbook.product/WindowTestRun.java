@@ -1,6 +1,10 @@
 import java.io.BufferedReader;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,6 +15,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -31,6 +39,8 @@ public final class WindowTestRun {
 
     private static final String APPLICATION = "org.copperbook.desk.tests.run";
     private static final String ALL = "*";
+    /** The tests that can run in one start, in two shares. */
+    private static final List<String> SHARES = List.of("share-1-of-2", "share-2-of-2");
     /** Tests of these words run in starts of their own, see the annotation OwnStart. */
     private static final String SERVER_START = "server-start";
     private static final List<String> OWN_STARTS = List.of("own-start", "first-start", "reading-start", SERVER_START);
@@ -55,6 +65,8 @@ public final class WindowTestRun {
     }
 
     public static void main(String[] arguments) throws Exception {
+        // The tests speak UTF-8 whatever the language of this machine is.
+        System.setOut(new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8));
         WindowTestRun run = new WindowTestRun(arguments);
         Runtime.getRuntime().addShutdownHook(new Thread(run::stopAll));
         try {
@@ -63,35 +75,50 @@ public final class WindowTestRun {
             }
         } catch (CannotRun reason) {
             System.err.println("The window tests cannot run: " + reason.getMessage());
+        } catch (ExecutionException inAStart) {
+            System.err.println("The window tests cannot run: " + inAStart.getCause());
         }
     }
 
-    private boolean allPassed() throws IOException, InterruptedException {
+    private boolean allPassed() throws IOException, InterruptedException, ExecutionException {
         emptyWorkFolder();
-        Map<String, String> environment = new TreeMap<>();
         if (LINUX) {
             requireProgram("Xvfb");
             requireProgram("openbox");
             requireGtk();
-            String display = startDisplay();
-            environment.put("DISPLAY", display);
-            environment.put("GDK_BACKEND", "x11");
-            environment.put("NO_AT_BRIDGE", "1");
-            environment.put("LC_ALL", "C.UTF-8");
-            startWindowManager(environment);
         }
         if (!only.equals(ALL)) {
-            return runTests(work, only, environment);
+            return runTests(work, only);
         }
-        boolean passed = runTests(work, ALL, environment);
+        // Each start has a display, a store and folders of its own, so two can run beside each other.
+        int lanes = Math.max(1, Math.min(SHARES.size(), Runtime.getRuntime().availableProcessors()));
+        ExecutorService pool = Executors.newFixedThreadPool(lanes);
+        try {
+            List<Future<Boolean>> starts = new ArrayList<>();
+            for (String start : starts()) {
+                Path folder = Files.createDirectories(work.resolve(start));
+                starts.add(pool.submit(() -> runTests(folder, start)));
+            }
+            boolean passed = true;
+            for (Future<Boolean> start : starts) {
+                passed &= start.get();
+            }
+            return passed;
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    private static List<String> starts() {
+        List<String> starts = new ArrayList<>(SHARES);
         for (String start : OWN_STARTS) {
             if (start.equals(SERVER_START) && !Files.isDirectory(POSTGRES) && !"true".equals(System.getenv("CI"))) {
                 System.err.println("Left out: the tests on a server need PostgreSQL in " + POSTGRES + ".");
-                continue;
+            } else {
+                starts.add(start);
             }
-            passed &= runTests(Files.createDirectories(work.resolve(start)), start, environment);
         }
-        return passed;
+        return starts;
     }
 
     /** A fresh folder each time: a workbench that finds its last window state restores it. */
@@ -158,23 +185,34 @@ public final class WindowTestRun {
         }
     }
 
+    /** Starts a display with a window manager and says how a program gets there. */
+    private Map<String, String> display(Path folder) throws IOException, InterruptedException {
+        Map<String, String> environment = new TreeMap<>();
+        environment.put("DISPLAY", startDisplay(folder));
+        environment.put("GDK_BACKEND", "x11");
+        environment.put("NO_AT_BRIDGE", "1");
+        environment.put("LC_ALL", "C.UTF-8");
+        startWindowManager(folder, environment);
+        return environment;
+    }
+
     /** @return the display's name, such as {@code :1}; the server picks a free number itself */
-    private String startDisplay() throws IOException {
+    private String startDisplay(Path folder) throws IOException {
         Process server = start(new ProcessBuilder("Xvfb", "-displayfd", "1", "-screen", "0", "1600x1000x24",
-                "-nolisten", "tcp", "-noreset").redirectError(work.resolve("display.log").toFile()));
+                "-nolisten", "tcp", "-noreset").redirectError(folder.resolve("display.log").toFile()));
         var answer = new BufferedReader(new InputStreamReader(server.getInputStream(),
                 StandardCharsets.US_ASCII));
         String number = answer.readLine();
         if (number == null) {
-            throw new CannotRun("Xvfb did not start:\n" + Files.readString(work.resolve("display.log")));
+            throw new CannotRun("Xvfb did not start:\n" + Files.readString(folder.resolve("display.log")));
         }
         return ":" + number.strip();
     }
 
     /** Without a window manager nothing gets the keyboard focus as it does on a user's screen. */
-    private void startWindowManager(Map<String, String> environment) throws IOException, InterruptedException {
-        Path ready = work.resolve("window-manager.ready");
-        Path log = work.resolve("window-manager.log");
+    private void startWindowManager(Path folder, Map<String, String> environment) throws IOException, InterruptedException {
+        Path ready = folder.resolve("window-manager.ready");
+        Path log = folder.resolve("window-manager.log");
         var builder = new ProcessBuilder("openbox", "--sm-disable", "--startup", "touch '" + ready + "'")
                 .redirectErrorStream(true).redirectOutput(log.toFile());
         builder.environment().remove("WAYLAND_DISPLAY");
@@ -189,8 +227,8 @@ public final class WindowTestRun {
     }
 
     /** One start of the product with tests in it; everything it writes stays in the folder given. */
-    private boolean runTests(Path folder, String which, Map<String, String> environment)
-            throws IOException, InterruptedException {
+    private boolean runTests(Path folder, String which) throws IOException, InterruptedException {
+        Map<String, String> environment = LINUX ? display(folder) : Map.of();
         Path configuration = writeConfiguration(folder);
         Path reports = Files.createDirectories(folder.resolve("reports"));
         Path launcher = jars(product.resolve("plugins"))
@@ -207,16 +245,18 @@ public final class WindowTestRun {
                 "-Dcopperbook.home=" + folder.resolve("home"),
                 "-jar", launcher.toString(), "-application", APPLICATION, "-consoleLog",
                 "-configuration", configuration.toString(), "-data", folder.resolve("workspace").toString()));
-        var builder = new ProcessBuilder(command).inheritIO();
+        var builder = new ProcessBuilder(command).redirectErrorStream(true);
         builder.environment().remove("WAYLAND_DISPLAY");
         builder.environment().putAll(environment);
         Process tests = start(builder);
+        Thread said = passOn(tests);
         if (!tests.waitFor(minutes, TimeUnit.MINUTES)) {
             System.err.println("The window tests have not ended within " + minutes + " minutes. Where they stand:");
             start(new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "jcmd").toString(),
                     Long.toString(tests.pid()), "Thread.print").inheritIO()).waitFor(30, TimeUnit.SECONDS);
             return false;
         }
+        said.join();
         try (Stream<Path> written = Files.list(reports)) {
             if (written.noneMatch(file -> file.toString().endsWith(".xml"))) {
                 System.err.println("The application ended with code " + tests.exitValue() + " before all tests ran.");
@@ -224,6 +264,21 @@ public final class WindowTestRun {
             }
         }
         return tests.exitValue() == 0;
+    }
+
+    /** Prints what a program says line by line, so that two that speak at once do not break each other's lines. */
+    private static Thread passOn(Process speaking) {
+        Thread reader = new Thread(() -> {
+            try (BufferedReader lines = new BufferedReader(new InputStreamReader(speaking.getInputStream(),
+                    StandardCharsets.UTF_8))) {
+                lines.lines().forEach(System.out::println);
+            } catch (IOException | UncheckedIOException ended) {
+                System.err.println("What the window tests say could not be read on: " + ended.getMessage());
+            }
+        }, "what the tests say");
+        reader.setDaemon(true);
+        reader.start();
+        return reader;
     }
 
     private Process start(ProcessBuilder builder) throws IOException {

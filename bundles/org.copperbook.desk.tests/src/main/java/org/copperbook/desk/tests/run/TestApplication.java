@@ -19,7 +19,7 @@ import org.eclipse.ui.PlatformUI;
  * none failed or was skipped.
  *
  * <p>System properties: {@code copperbook.tests.reports}, the folder for the reports; {@code copperbook.tests.only}, the
- * simple name of one test class, {@code *}, or the word of an {@link OwnStart.Way}.
+ * simple name of one test class, or another word that {@link TestRun} knows.
  */
 public final class TestApplication implements IApplication {
 

@@ -3,9 +3,13 @@ package org.copperbook.desk.tests.run;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.engine.JupiterTestEngine;
 import org.junit.platform.engine.discovery.ClassSelector;
 import org.junit.platform.engine.discovery.DiscoverySelectors;
@@ -24,10 +28,13 @@ import org.osgi.framework.wiring.BundleWiring;
  * Finds the test classes of this bundle (names ending in {@code Test}), runs them and writes down how they went.
  *
  * @param reports folder for the JUnit XML report and for a picture of the screen at each failure
- * @param only    simple name of the one class to run, {@code *} for all but those with a start of their own, or
- *                the word of an {@link OwnStart.Way} for those of that way
+ * @param only    simple name of the one class to run, {@code *} for all but those with a start of their own,
+ *                {@code share-1-of-2} for one of so many shares of these, or the word of an {@link OwnStart.Way} for
+ *                those of that way
  */
 record TestRun(Path reports, String only) {
+
+    private static final Pattern SHARE = Pattern.compile("share-(\\d+)-of-(\\d+)");
 
     /** @return whether at least one test ran, and none failed or was skipped */
     boolean execute() {
@@ -60,7 +67,9 @@ record TestRun(Path reports, String only) {
 
     private List<ClassSelector> testClasses() {
         Bundle bundle = FrameworkUtil.getBundle(TestRun.class);
-        boolean together = only.isBlank() || only.equals("*");
+        Matcher share = SHARE.matcher(only);
+        boolean shared = share.matches();
+        boolean together = only.isBlank() || only.equals("*") || shared;
         Optional<OwnStart.Way> way = OwnStart.Way.of(only);
         List<Class<?>> found = new ArrayList<>();
         for (String pattern : (together || way.isPresent() ? "*Test" : only).split(",")) {
@@ -78,7 +87,13 @@ record TestRun(Path reports, String only) {
             found.removeIf(test -> !way.equals(Optional.ofNullable(test.getAnnotation(OwnStart.class))
                     .map(OwnStart::value)));
         }
-        return found.stream().map(DiscoverySelectors::selectClass).toList();
+        List<ClassSelector> all = found.stream().map(DiscoverySelectors::selectClass)
+                .sorted(Comparator.comparing(ClassSelector::getClassName)).toList();
+        return shared ? everyNth(all, Integer.parseInt(share.group(1)) - 1, Integer.parseInt(share.group(2))) : all;
+    }
+
+    private static List<ClassSelector> everyNth(List<ClassSelector> all, int first, int n) {
+        return IntStream.range(0, all.size()).filter(i -> i % n == first).mapToObj(all::get).toList();
     }
 
     private boolean print(TestExecutionSummary summary) {
