@@ -2,7 +2,9 @@ package org.copperbook.desk.entry;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.DoubleNode;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.copperbook.calc.quantity.DecimalMark;
 import org.copperbook.calc.quantity.Parsed;
 import org.copperbook.calc.quantity.Quantity;
@@ -63,13 +65,23 @@ public final class NumberEntry implements Entry {
     }
 
     private Typed.Wrong wrong(Parsed.Wrong w) {
-        String known = String.join(", ", UnitTable.names(unit.dimension()));
+        String known = known();
         return new Typed.Wrong(switch (w.problem()) {
             case UNKNOWN_UNIT, OTHER_QUANTITY -> known.isEmpty()
                     ? DeskWords.text("entry.noUnit", w.detail())
                     : DeskWords.text("entry." + w.problem().name(), w.detail(), known);
             default -> DeskWords.text("entry." + w.problem().name(), w.detail());
         });
+    }
+
+    /** The units that fit, first the one that a number without a unit is read in: kVA before VA. */
+    private String known() {
+        Set<String> names = new LinkedHashSet<>();
+        if (!unit.implied().isEmpty()) {
+            names.add(unit.implied());
+        }
+        names.addAll(UnitTable.names(unit.dimension()));
+        return String.join(", ", names);
     }
 
     private String show(Quantity q) {

@@ -129,6 +129,13 @@ class EntryTest {
     }
 
     @Test
+    void whoTypesAUnitThatDoesNotFitIsToldFirstTheOneThatTheFieldIsReadIn() {
+        NumberEntry rating = new NumberEntry(FieldUnit.VOLT_AMPERE.typedIn("kVA"), DecimalMark.DOT);
+        String said = assertInstanceOf(Typed.Wrong.class, rating.read("75 furlong")).why();
+        assertTrue(said.contains("kVA, VA"), said);
+    }
+
+    @Test
     void aDateThatDoesNotExistIsWrong() {
         assertInstanceOf(Typed.Wrong.class, new DateEntry(Locale.GERMANY, clock).read("2026-02-30"));
         assertInstanceOf(Typed.Wrong.class, new DateEntry(Locale.GERMANY, clock).read("soon"));
