@@ -82,7 +82,7 @@ final class BoardWords {
     /** The lines of its card, the number first. */
     List<String> card(BoardRow row) {
         return List.of(row.job().number() + (row.job().voided() ? " " + words.text("board.void") : ""), whose(row),
-                due(row), row.waiting().isPresent() ? waiting(row) : words.text("board.untouched", untouched(row)));
+                due(row), row.waiting().isPresent() ? waiting(row) : words.text("board.untouched", days(row.job().changedAt())));
     }
 
     private long days(Instant since) {

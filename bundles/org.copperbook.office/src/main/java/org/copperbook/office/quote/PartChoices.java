@@ -32,11 +32,16 @@ final class PartChoices {
     private final Words words;
     private final Composite box;
     private final Runnable relayout;
+    private final String currency;
     private Control askedFrom;
 
-    /** @param area an area of the page whose layout is a grid of one column */
-    PartChoices(Composite area, Words words, Runnable relayout) {
+    /**
+     * @param area     an area of the page whose layout is a grid of one column
+     * @param currency of the stock's prices
+     */
+    PartChoices(Composite area, Words words, String currency, Runnable relayout) {
         this.words = words;
+        this.currency = currency;
         this.relayout = relayout;
         box = new Composite(area, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 4).extendedMargins(0, 0, 0, 10).applyTo(box);
@@ -114,8 +119,7 @@ final class PartChoices {
         label.setText(words.text("proposal.choice", line, fit.pieces()));
         GridDataFactory.fillDefaults().hint(look.wrapping(), SWT.DEFAULT).grab(true, false).applyTo(label);
         Combo combo = look.as(Look.Role.TEXT, new Combo(box, SWT.DROP_DOWN | SWT.READ_ONLY));
-        all(fit).forEach(i -> combo.add(words.text("proposal.choiceItem", i.code(), i.size() == null ? i.name() : i.size(),
-                i.price(), i.free())));
+        all(fit).forEach(i -> combo.add(text(i)));
         combo.select(0);
         combo.setToolTipText(combo.getText());
         combo.addListener(SWT.Selection, e -> combo.setToolTipText(combo.getText()));
@@ -123,6 +127,12 @@ final class PartChoices {
         SpokenName.give(combo, label.getText());
         GridDataFactory.fillDefaults().grab(true, false).hint(look.chars(20), SWT.DEFAULT).applyTo(combo);
         return combo;
+    }
+
+    private String text(StockItem item) {
+        String what = item.size() == null ? item.name() : item.size();
+        return item.price() == null ? words.text("proposal.choiceUnpriced", item.code(), what, item.free())
+                : words.text("proposal.choiceItem", item.code(), what, Money.of(item.price(), currency), item.free());
     }
 
     private static List<StockItem> all(Fit fit) {

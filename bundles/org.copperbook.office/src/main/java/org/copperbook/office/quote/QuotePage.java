@@ -59,7 +59,7 @@ public final class QuotePage extends PartPage {
                 .button("quote.takeFindings", words().text("quote.takeFindings"), findings::take)
                 .button("quote.propose", words().text("quote.propose"), proposals::lines)
                 .button("quote.priceLines", words().text("quote.priceLines"), proposals::prices);
-        proposals.ask(new PartChoices(proposing, words(), here::relayout), actions::again);
+        proposals.ask(new PartChoices(proposing, words(), site().shop().workshop().currency(), here::relayout), actions::again);
         if (document().part(key()).isEmpty()) {
             CustomersWishes.read(site(), words(), proposing, this::begunFor);
         }
