@@ -105,6 +105,16 @@ class CustomersTest {
     }
 
     @Test
+    void theWishToKnowWhoWorksHereGoesWhenItIsGranted() {
+        Label said = (Label) desktop.field("customers.said");
+        desktop.session().who("");
+        desktop.press("customers.import");
+        assertFalse(said.getText().isEmpty(), "nobody works here, and a table is not taken in for nobody");
+        desktop.beSomebody();
+        desktop.until("nothing is asked any more", () -> said.getText().isEmpty());
+    }
+
+    @Test
     void aCustomerWithAnotherNameKeepsTheJobsBookedUnderTheOldOne() throws Exception {
         String old = "Before " + System.nanoTime();
         JobStore store = desktop.session().store();

@@ -49,6 +49,9 @@ abstract class ShopPane {
         said = look.as(Look.Role.TEXT, new Label(box, SWT.WRAP));
         said.setData(Desk.ID, id("said"));
         GridDataFactory.fillDefaults().grab(true, false).hint(look.wrapping(), SWT.DEFAULT).applyTo(said);
+        Runnable told = () -> later(this::somebodyIsKnown);
+        session.onShop(told);
+        box.addDisposeListener(e -> session.removeOnShop(told));
     }
 
     final Button button(String id, String textKey, Runnable does) {
@@ -99,6 +102,13 @@ abstract class ShopPane {
             say(words.text("load.whoFirst"));
         }
         return who;
+    }
+
+    /** What asked who works here has been answered. */
+    private void somebodyIsKnown() {
+        if (session.who().isPresent() && said.getText().equals(words.text("load.whoFirst"))) {
+            say("");
+        }
     }
 
     /** Does something in the window's thread unless the pane is gone by then; from any thread. */
