@@ -39,8 +39,9 @@ public final class WindowTestRun {
 
     private static final String APPLICATION = "org.copperbook.desk.tests.run";
     private static final String ALL = "*";
-    /** The tests that can run in one start, in two shares. */
-    private static final List<String> SHARES = List.of("share-1-of-2", "share-2-of-2");
+    /** The tests that need no start of their own, in shares small enough to keep both lanes busy to the end. */
+    private static final List<String> SHARES = List.of("share-1-of-4", "share-2-of-4", "share-3-of-4", "share-4-of-4");
+    private static final int MOST_LANES = 2;
     /** Tests of these words run in starts of their own, see the annotation OwnStart. */
     private static final String SERVER_START = "server-start";
     private static final List<String> OWN_STARTS = List.of("own-start", "first-start", "reading-start", SERVER_START);
@@ -91,7 +92,7 @@ public final class WindowTestRun {
             return runTests(work, only);
         }
         // Each start has a display, a store and folders of its own, so two can run beside each other.
-        int lanes = Math.max(1, Math.min(SHARES.size(), Runtime.getRuntime().availableProcessors()));
+        int lanes = Math.min(MOST_LANES, Runtime.getRuntime().availableProcessors());
         ExecutorService pool = Executors.newFixedThreadPool(lanes);
         try {
             List<Future<Boolean>> starts = new ArrayList<>();
