@@ -30,6 +30,7 @@ import org.copperbook.store.stock.StockMove;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
@@ -119,6 +120,23 @@ class StockTest {
         assertEquals("1", items().getItem(0).getText(4));
         assertEquals("7", items().getItem(0).getText(5));
         assertEquals(0, new BigDecimal("8").compareTo(now().onHand()));
+    }
+
+    @Test
+    void theLastColumnTooIsAsWideAsWhatStandsInIt() {
+        String place = "gallery, behind the drying oven";
+        StockItem is = now();
+        stock.describe(new StockItem(1, code, is.kind(), is.name(), is.size(), null, null, is.unit(), place, is.price(),
+                is.reorderLevel(), null, null, null, null, null), is, who, "");
+        int last = items().getColumnCount() - 1;
+        desktop.until("the place is listed", () -> items().getItem(0).getText(last).equals(place));
+        GC gc = new GC(items());
+        try {
+            int needed = gc.textExtent(place).x;
+            assertTrue(items().getColumn(last).getWidth() >= needed, items().getColumn(last).getWidth() + " for " + needed);
+        } finally {
+            gc.dispose();
+        }
     }
 
     @Test

@@ -6,6 +6,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
 
 /**
  * Columns as wide as their headings and what stands in their first rows, until somebody moves a heading's edge. Long
@@ -34,7 +35,7 @@ public final class FittedColumns {
         for (int i = 0; i < leastChars.length; i++) {
             int column = i;
             table.getColumn(i).addListener(SWT.Resize, e -> {
-                if (!fitting) {
+                if (!fitting && !isStretched(column)) {
                     moved.add(column);
                 }
             });
@@ -46,13 +47,18 @@ public final class FittedColumns {
         });
     }
 
+    /** GTK gives the last column all the room that is left, and tells of it as if somebody had moved its edge. */
+    private boolean isStretched(int column) {
+        int[] order = table.getColumnOrder();
+        return column == order[order.length - 1] && "gtk".equals(SWT.getPlatform());
+    }
+
     /** Measures again; call it when other rows are shown. */
     public void fit() {
         fitting = true;
         Look look = Look.of(table);
         GC gc = new GC(table);
         try {
-            gc.setFont(look.font(Look.Role.TEXT));
             int most = look.chars(WIDEST_CHARS);
             for (int i = 0; i < leastChars.length; i++) {
                 if (!moved.contains(i)) {
@@ -71,10 +77,14 @@ public final class FittedColumns {
 
     private int needed(GC gc, int column) {
         int box = column == 0 && (table.getStyle() & SWT.CHECK) != 0 ? Look.of(table).rowHeight() : 0;
+        gc.setFont(Look.of(table).font(Look.Role.TEXT));
         int wide = gc.textExtent(table.getColumn(column).getText()).x;
         int rows = Math.min(MEASURED_ROWS, table.getItemCount());
         for (int row = 0; row < rows; row++) {
-            wide = Math.max(wide, gc.textExtent(table.getItem(row).getText(column)).x);
+            TableItem item = table.getItem(row);
+            String text = item.getText(column); // Makes the row of a virtual table, with the fonts of its cells.
+            gc.setFont(item.getFont(column));
+            wide = Math.max(wide, gc.textExtent(text).x);
         }
         return wide + box;
     }
