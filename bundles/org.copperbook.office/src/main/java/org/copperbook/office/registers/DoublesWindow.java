@@ -13,6 +13,7 @@ import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Placing;
 import org.copperbook.desk.theme.Reach;
 import org.copperbook.desk.theme.Rows;
 import org.copperbook.jobs.customer.Customer;
@@ -74,7 +75,7 @@ final class DoublesWindow {
         shell.addListener(SWT.Dispose, e -> stop());
         look.dress(shell);
         Reach.ensure(shell);
-        shell.setSize(shell.computeSize(look.chars(WIDTH), look.rowHeight() * HEIGHT));
+        Placing.over(shell, shell.computeSize(look.chars(WIDTH), look.rowHeight() * HEIGHT));
     }
 
     /** Looks for doubles in the background; the progress can be stopped where the window shows it, or by closing. */

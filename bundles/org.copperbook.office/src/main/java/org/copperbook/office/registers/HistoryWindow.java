@@ -13,6 +13,7 @@ import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Placing;
 import org.copperbook.desk.theme.Reach;
 import org.copperbook.desk.theme.Rows;
 import org.copperbook.jobs.Part;
@@ -94,7 +95,7 @@ public final class HistoryWindow {
         PushButton.in(bottom, words, "import.close", shell::close);
         look.dress(shell);
         Reach.ensure(shell);
-        shell.setSize(shell.computeSize(look.chars(WIDTH), look.rowHeight() * HEIGHT));
+        Placing.over(shell, shell.computeSize(look.chars(WIDTH), look.rowHeight() * HEIGHT));
     }
 
     private Table table(String id, String[] heads) {

@@ -14,6 +14,7 @@ import org.copperbook.desk.text.SpokenName;
 import org.copperbook.desk.text.Words;
 import org.copperbook.desk.theme.FittedColumns;
 import org.copperbook.desk.theme.Look;
+import org.copperbook.desk.theme.Placing;
 import org.copperbook.desk.theme.Reach;
 import org.copperbook.desk.theme.Rows;
 import org.copperbook.sheets.cards.UnreadableTableException;
@@ -177,7 +178,7 @@ public final class ImportWindow<T> {
         shell.addListener(SWT.Dispose, e -> stop());
         look.dress(shell);
         Reach.ensure(shell);
-        shell.setSize(shell.computeSize(look.chars(WIDTH), look.rowHeight() * HEIGHT));
+        Placing.over(shell, shell.computeSize(look.chars(WIDTH), look.rowHeight() * HEIGHT));
     }
 
     /** The window, for what is asked about its rows. */
