@@ -46,8 +46,11 @@ public final class ListColumns {
         NUMBER
     }
 
-    /** What a column asks for, in digits: its longest word, the longest of its texts in one line, and how wide it may become. */
-    private record Asked(int least, double whole, int most) {
+    /**
+     * What a column asks for, in digits: its longest word, the longest of its texts in one line, how wide it may become, and
+     * what its cells and its head are set in by.
+     */
+    private record Asked(int least, double whole, int most, int indent) {
     }
 
     private final List<Asked> asked = new ArrayList<>();
@@ -69,7 +72,8 @@ public final class ListColumns {
         }
         int margin = how == Cells.NUMBER ? MARGIN_OF_NUMBER : MARGIN;
         int narrow = margin + (int) Math.ceil(Math.min(WIDEST, least));
-        asked.add(new Asked(narrow, margin + whole, Math.max(narrow, margin + (int) Math.ceil(Math.min(WIDEST, whole)))));
+        asked.add(new Asked(narrow, margin + whole, Math.max(narrow, margin + (int) Math.ceil(Math.min(WIDEST, whole))),
+                margin - MARGIN));
         widths = null;
     }
 
@@ -152,7 +156,7 @@ public final class ListColumns {
         int lines = 1;
         for (int i = 0; i < cells.size(); i++) {
             if (!cells.get(i).isEmpty()) {
-                lines = Math.max(lines, TextMeasure.lines(cells.get(i), wide[i], bold).size());
+                lines = Math.max(lines, TextMeasure.lines(cells.get(i), wide[i] - asked.get(i).indent(), bold).size());
             }
         }
         return Math.min(HIGHEST, lines * LINE + PADDING);

@@ -136,6 +136,23 @@ class PrintedRegisterTest {
         assertTrue(sheet.getColumnWidth(13) / 256 > "2026-03-02".length());
     }
 
+    /** LibreOffice sets this head, indented as its numbers are, on four lines; one of Arial is 1.15 of its size high (its metrics). */
+    @Test
+    void theHeadOfANumberColumnIsSeenWholeBesideTheIndentThatItsNumbersHave() throws Exception {
+        List<RegisterField> fields = new ArrayList<>(texts(3).fields());
+        Map<String, Object> row = row(2, "separate-excitation");
+        row.put("c2", "With a battery on the exciter field, what is the output? within 10 %, phases equal");
+        for (String title : List.of("main stator", "main rotor", "exciter stator", "exciter rotor", "rotating rectifier",
+                "surge suppressor", "regulator or its supply", "lost residual field", "wiring and sensing",
+                "speed of the prime mover")) {
+            fields.add(RegisterField.number(title, title, "", null, null));
+            row.put(title, BigDecimal.ONE);
+        }
+        XSSFSheet sheet = written(new RegisterShape("Shelf", fields, List.of()), List.of(row));
+        assertEquals(1, sheet.getRow(0).getCell(12).getCellStyle().getIndention());
+        assertTrue(sheet.getRow(0).getHeightInPoints() > 4 * 1.15 * POINTS, "head of " + sheet.getRow(0).getHeightInPoints());
+    }
+
     @Test
     void everyPageSaysWhoseListItIsAndOfWhichDayAndHasTheTitles() throws Exception {
         XSSFSheet sheet = written(texts(3), List.of(row(3, "x")));
