@@ -136,7 +136,7 @@ class PrintedRegisterTest {
         assertTrue(sheet.getColumnWidth(13) / 256 > "2026-03-02".length());
     }
 
-    /** LibreOffice sets this head, indented as its numbers are, on four lines; one of Arial is 1.15 of its size high (its metrics). */
+    /** LibreOffice sets this head, indented as its numbers are, on four lines; one of Arial is 1.15 of its size high (from memory). */
     @Test
     void theHeadOfANumberColumnIsSeenWholeBesideTheIndentThatItsNumbersHave() throws Exception {
         List<RegisterField> fields = new ArrayList<>(texts(3).fields());
